@@ -1,0 +1,79 @@
+#include "addin/catalogue/catalogue.hpp"
+
+namespace undercroft::addin {
+
+namespace {
+
+std::string arguments_text(const Function& function) {
+    std::string text;
+    for (const Parameter& parameter : function.parameters) {
+        if (!text.empty()) text += "; ";
+        const std::string fallback = parameter.fallback.empty() ? "" : " " + parameter.fallback;
+        text += parameter.optional ? "[" + parameter.name + fallback + "]" : parameter.name;
+    }
+    return text;
+}
+
+std::string source_of(std::string name) {
+    const Function* function = find_function(name);
+    if (function == nullptr) no_answer("'" + name + "' is no function of this add-in");
+    const std::string caution = function->caution.empty() ? "" : ". " + function->caution;
+    return function->source + caution;
+}
+
+ResultRows catalogue_table() {
+    ResultRows rows = {
+        {std::string("function"), std::string("equation"), std::string("source"), std::string("arguments")}};
+    for (const Function& function : all_functions())
+        rows.push_back({function.name, function.equation, function.source, arguments_text(function)});
+    return rows;
+}
+
+/// A function that is given the cell itself; the component answers it.
+Function cell_reader(const char* name, const char* says, Outcome outcome) {
+    Function made;
+    made.name = name;
+    made.identifier = identifier_of(name);
+    made.says = says;
+    made.equation = "-";
+    made.source = "the catalogue of functions";
+    made.parameters = {{"cell", {}, "The cell to explain", "a cell", {}, {}, false}};
+    made.outcome = std::move(outcome);
+    made.reads_cell = true;
+    return made;
+}
+
+}  // namespace
+
+Group checker_functions() {
+    Outcome why{Outcome::Shape::text, {}, "Reason or derivation", "a text", {}, {}};
+    Outcome steps{Outcome::Shape::table, {}, "Derivation as a table", "a table", {}, {}};
+    return {"For the checker",
+            {
+                cell_reader("UC.WHY",
+                            "Why a cell shows what it shows: of an error the reason, of a good cell the "
+                            "equation, each symbol with its value, the result and the source",
+                            why),
+                cell_reader("UC.STEPS",
+                            "The derivation of a cell as a table: symbol, argument, as given, in SI, unit",
+                            steps),
+                function("UC.SOURCE", &source_of)
+                    .says("Where the equation of a function comes from")
+                    .equation("-")
+                    .source("the catalogue of functions")
+                    .takes("function name", "name", "Name of the function, such as UC.PIT.VOLUME")
+                    .gives("", "Source"),
+                function("UC.CATALOGUE", &catalogue_table)
+                    .says("All functions: name, equation, source, arguments")
+                    .equation("-")
+                    .source("the catalogue of functions")
+                    .gives("", "Table of the functions"),
+                function("UC.VERSION", &version)
+                    .says("Version of the functions that computed this sheet")
+                    .equation("-")
+                    .source("the catalogue of functions")
+                    .gives("", "Version"),
+            }};
+}
+
+}  // namespace undercroft::addin

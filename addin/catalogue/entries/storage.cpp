@@ -1,0 +1,87 @@
+#include "calc/storage.hpp"
+#include "addin/catalogue/catalogue.hpp"
+#include "addin/catalogue/choices.hpp"
+
+namespace undercroft::addin {
+
+namespace {
+
+/// The arguments that describe a bed, said once for the functions that take them.
+template <class E>
+E& takes_bed(E& entry) {
+    return entry.takes("length", "L", "Length of the bed at its base")
+        .takes("width", "W", "Width of the bed at its base")
+        .takes("batter", "z", "Slope of the bed's walls; 0 for vertical walls")
+        .takes("base stone", "b", "Stone under the chambers")
+        .takes("cover stone", "c", "Stone over the crowns")
+        .takes("porosity", "n", "Porosity of the stone")
+        .takes("shape", "shape", "Cross-section: ellipse, parabola, segment, rectangle or circle")
+        .takes("span", "B", "Inside width of a chamber at its base")
+        .takes("rise", "H", "Inside height of a chamber")
+        .takes("chamber length", "l", "Length of all chambers together");
+}
+
+calc::Bed bed(Length length, Length width, Batter batter, Length base_stone, Length cover_stone,
+              Share porosity, calc::Shape shape, Length span, Length rise, Length chamber_length) {
+    return {length, width, batter, base_stone, cover_stone, porosity, {shape, span, rise}, chamber_length};
+}
+
+constexpr const char* held_equation =
+    "V = n (P - C) + C; P = L W d + (L + W) z d^2 + 4/3 z^2 d^3; C = l A(d - b), A the chamber's area below "
+    "that depth";
+
+}  // namespace
+
+Group storage_functions() {
+    auto volume =
+        function("UC.BED.VOLUME", [](Length depth, Length length, Length width, Batter batter,
+                                     Length base_stone, Length cover_stone, Share porosity, calc::Shape shape,
+                                     Length span, Length rise, Length chamber_length) {
+            return calc::bed_volume(depth, bed(length, width, batter, base_stone, cover_stone, porosity,
+                                               shape, span, rise, chamber_length));
+        });
+    volume.says("Water held by the bed below a depth above its base, in chambers and stone")
+        .equation(held_equation)
+        .source("geometry of the bed; common practice")
+        .takes("depth", "d", "Depth of water above the base of the bed");
+    takes_bed(volume).gives("V", "Volume held");
+
+    auto depth =
+        function("UC.BED.DEPTH", [](Volume held, Length length, Length width, Batter batter,
+                                    Length base_stone, Length cover_stone, Share porosity, calc::Shape shape,
+                                    Length span, Length rise, Length chamber_length) {
+            return calc::bed_depth(held, bed(length, width, batter, base_stone, cover_stone, porosity, shape,
+                                             span, rise, chamber_length));
+        });
+    depth.says("Depth of water above the base of the bed for a volume held: the inverse of UC.BED.VOLUME")
+        .equation("d where V(d) = V; root by TOMS 748 (Boost.Math)")
+        .source("geometry of the bed; common practice")
+        .takes("volume", "V", "Volume of water held");
+    takes_bed(depth).gives("d", "Depth of water");
+
+    auto table =
+        function("UC.STAGE.STORAGE", [](Count steps, Length length, Length width, Batter batter,
+                                        Length base_stone, Length cover_stone, Share porosity,
+                                        calc::Shape shape, Length span, Length rise, Length chamber_length) {
+            calc::StageStorage rows =
+                calc::stage_storage(steps, bed(length, width, batter, base_stone, cover_stone, porosity,
+                                               shape, span, rise, chamber_length));
+            return Filled<calc::StageStorage>{std::move(rows), static_cast<std::size_t>(number(steps)) + 3};
+        });
+    table
+        .says(
+            "Stage-storage table in equal steps from the base to the top of the stone, with rows added at "
+            "the base and crown of the chambers; fills steps + 4 rows")
+        .equation(held_equation)
+        .source("geometry of the bed; common practice")
+        .takes("steps", "N", "Number of equal steps");
+    takes_bed(table).gives_columns("Stage-storage table", {{"depth", "d"},
+                                                           {"in chambers", "C"},
+                                                           {"in stone", "n (P - C)"},
+                                                           {"total", "V"},
+                                                           {"plan area", "A"}});
+
+    return {"Storage", {volume, depth, table}};
+}
+
+}  // namespace undercroft::addin

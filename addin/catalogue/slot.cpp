@@ -1,0 +1,227 @@
+#include "addin/catalogue/slot.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "units/text.hpp"
+#include "units/unit_memory.hpp"
+
+namespace undercroft::addin {
+
+namespace {
+
+bool is_blank(const Scalar& scalar) {
+    const auto* text = std::get_if<std::u16string_view>(&scalar);
+    return std::holds_alternative<std::monostate>(scalar) || (text != nullptr && text->empty());
+}
+
+double finite(double number) {
+    if (!std::isfinite(number)) refuse_value("the number is not finite");
+    return number;
+}
+
+Quantity read_pair(const Scalar& number, const Scalar& unit) {
+    if (is_blank(number)) refuse_value("the cell of the number is blank");
+    const double* value = std::get_if<double>(&number);
+    if (value == nullptr) refuse_value("'" + shown_as_given(number) + "' is text where a number is wanted");
+    if (is_blank(unit)) refuse_value("the number " + exact_text(*value) + " has a blank unit cell");
+    const auto* unit_text = std::get_if<std::u16string_view>(&unit);
+    if (unit_text == nullptr)
+        refuse_value("a unit is wanted beside the number " + exact_text(*value) +
+                     ", but the cell holds the number " + shown_as_given(unit));
+    const Quantity quantity = Quantity::of(finite(*value), remembered_unit(*unit_text));
+    if (!std::isfinite(quantity.value))
+        refuse_value(shown_as_given(number) + " " + shown_as_given(unit) + " is too large");
+    return quantity;
+}
+
+}  // namespace
+
+Quantity read_quantity(const Scalar& scalar, const std::optional<Unit>& column_unit) {
+    if (is_blank(scalar)) refuse_value("the cell is blank");
+    if (const double* number = std::get_if<double>(&scalar))
+        return column_unit ? Quantity::of(finite(*number), *column_unit) : Quantity::bare(finite(*number));
+    return parse_quantity(to_utf8(std::get<std::u16string_view>(scalar)));
+}
+
+Quantity read_quantity(const Cell& cell) {
+    if (const double* number = std::get_if<double>(&cell)) return Quantity::bare(finite(*number));
+    if (const Grid* const* grid = std::get_if<const Grid*>(&cell)) {
+        const Grid& range = **grid;
+        if (range.rows() == 1 && range.columns() == 2) return read_pair(range.at(0, 0), range.at(0, 1));
+        if (range.rows() == 1 && range.columns() == 1) return read_quantity(range.at(0, 0), std::nullopt);
+        refuse_value("a " + shown_as_given(cell) +
+                     " is no quantity: give one number, a text such as \"305 mm\", or a number and its unit "
+                     "side by side");
+    }
+    if (const auto* text = std::get_if<std::u16string_view>(&cell)) return parse_quantity(to_utf8(*text));
+    refuse_value("is left out");
+}
+
+Reading reading_of(const Quantity& quantity) {
+    if (quantity.form == Quantity::Form::bare) return {quantity.value, {}};
+    return {quantity.value, si_unit_text(quantity.dimension)};
+}
+
+calc::Percent Slot<calc::Percent>::from(const Quantity& quantity) {
+    if (quantity.form == Quantity::Form::bare) return {quantity.value};
+    return {100 * as<Share>(quantity).value()};
+}
+
+calc::Percent Slot<calc::Percent>::read(const Cell& cell) {
+    const Quantity quantity = read_quantity(cell);
+    try {
+        return from(quantity);
+    } catch (const Refused& refused) {
+        throw Refused(refused.cause(), shown_as_given(cell) + " " + refused.what());
+    }
+}
+
+std::string read_text(const Cell& cell, const std::string& wanted) {
+    Cell one = cell;
+    if (const Grid* const* grid = std::get_if<const Grid*>(&cell);
+        grid != nullptr && (*grid)->rows() == 1 && (*grid)->columns() == 1) {
+        const Scalar scalar = (*grid)->at(0, 0);
+        if (const auto* text = std::get_if<std::u16string_view>(&scalar)) one = *text;
+    }
+    if (const auto* text = std::get_if<std::u16string_view>(&one)) {
+        const std::string folded = fold_spelling(to_utf8(text->substr(0, 1000)));
+        if (!folded.empty()) return folded;
+        refuse_value("the text is empty; " + wanted + " is wanted");
+    }
+    if (std::holds_alternative<std::monostate>(cell)) refuse_value("is left out; " + wanted + " is wanted");
+    refuse_value(shown_as_given(cell) + " is no text; " + wanted + " is wanted (a blank cell arrives as 0)");
+}
+
+Unit Slot<Unit>::read(const Cell& cell) {
+    if (const auto* text = std::get_if<std::u16string_view>(&cell)) return remembered_unit(*text);
+    return parse_unit(read_text(cell, "a unit such as m3"));
+}
+
+void refuse_choice(const std::string& text, std::string_view kind, const std::string& choices) {
+    refuse_value("'" + text.substr(0, 60) + "' is not " + std::string(kind) + ": write " + choices);
+}
+
+bool Slot<bool>::read(const Cell& cell) {
+    Cell one = cell;
+    if (const Grid* const* grid = std::get_if<const Grid*>(&cell);
+        grid != nullptr && (*grid)->rows() == 1 && (*grid)->columns() == 1) {
+        const Scalar scalar = (*grid)->at(0, 0);
+        if (const double* number = std::get_if<double>(&scalar)) one = *number;
+        if (const auto* text = std::get_if<std::u16string_view>(&scalar)) one = *text;
+    }
+    if (const double* number = std::get_if<double>(&one); number != nullptr && (*number == 0 || *number == 1))
+        return *number == 1;
+    if (const auto* text = std::get_if<std::u16string_view>(&one)) {
+        const std::string word = lower_case(fold_spelling(to_utf8(text->substr(0, 100))));
+        if (word == "true" || word == "yes") return true;
+        if (word == "false" || word == "no") return false;
+    }
+    refuse_value(shown_as_given(cell) + " is neither TRUE nor FALSE");
+}
+
+bool holds_word(const Cell& cell) {
+    Scalar scalar;
+    if (const auto* text = std::get_if<std::u16string_view>(&cell)) scalar = *text;
+    if (const Grid* const* grid = std::get_if<const Grid*>(&cell);
+        grid != nullptr && (*grid)->rows() == 1 && (*grid)->columns() == 1)
+        scalar = (*grid)->at(0, 0);
+    const auto* text = std::get_if<std::u16string_view>(&scalar);
+    return text != nullptr && !text->empty() && !(text->front() >= u'0' && text->front() <= u'9') &&
+           text->front() != u'.' && text->front() != u'-' && text->front() != u'+';
+}
+
+// --- tables ---------------------------------------------------------------------------------------
+
+namespace {
+
+bool row_is_blank(const Grid& grid, std::size_t row) {
+    for (std::size_t c = 0; c < grid.columns(); ++c)
+        if (!is_blank(grid.at(row, c))) return false;
+    return true;
+}
+
+/// Text that starts a number: "150 mm" in a table is a value, "mm" is a unit.
+bool starts_number(std::u16string_view text) {
+    while (!text.empty() &&
+           (text.front() == u' ' || text.front() == u'-' || text.front() == u'+' || text.front() == u'.'))
+        text.remove_prefix(1);
+    if (text.empty() || text.front() < u'0' || text.front() > u'9') return false;
+    return text != u"1";  // the unit of a pure number
+}
+
+/// Units of the first row, when it is a row of unit texts. A row that has no number, and in which at least
+/// one text is a unit, is a unit row: what is no unit in it is refused.
+std::optional<std::vector<std::optional<Unit>>> unit_row(const Grid& grid) {
+    std::vector<std::optional<Unit>> units(grid.columns());
+    bool any_unit = false;
+    std::optional<std::string> wrong;
+    for (std::size_t c = 0; c < grid.columns(); ++c) {
+        const Scalar scalar = grid.at(0, c);
+        if (is_blank(scalar)) continue;
+        const auto* text = std::get_if<std::u16string_view>(&scalar);
+        if (text == nullptr || starts_number(*text)) return std::nullopt;
+        try {
+            units[c] = remembered_unit(*text);
+            any_unit = true;
+        } catch (const Refused& refused) {
+            if (!wrong) wrong = "row 1, column " + std::to_string(c + 1) + ": " + refused.what();
+        }
+    }
+    if (any_unit && wrong)
+        refuse_value(*wrong + " (the first row holds the units; leave headings out of the range)");
+    if (!any_unit) return std::nullopt;
+    return units;
+}
+
+}  // namespace
+
+OpenTable open_table(const Cell& cell, std::size_t least, std::size_t most) {
+    const Grid* const* given = std::get_if<const Grid*>(&cell);
+    if (given == nullptr)
+        refuse_value((std::holds_alternative<std::monostate>(cell) ? std::string("is left out")
+                                                                   : shown_as_given(cell) + " is no table") +
+                     "; a range of cells is wanted");
+    const Grid& grid = **given;
+    if (grid.columns() < least || grid.columns() > most)
+        refuse_value(
+            "the table has " + std::to_string(grid.columns()) + " columns; " +
+            (least == most ? std::to_string(most) : std::to_string(least) + " to " + std::to_string(most)) +
+            " are wanted");
+    OpenTable table{&grid, 0, grid.rows(), std::vector<std::optional<Unit>>(grid.columns())};
+    while (table.end_row > 0 && row_is_blank(grid, table.end_row - 1)) --table.end_row;
+    if (table.end_row == 0) refuse_value("the table is blank");
+    if (auto units = unit_row(grid)) {
+        table.units = std::move(*units);
+        table.first_row = 1;
+    }
+    table.units.resize(std::max(grid.columns(), std::min<std::size_t>(most, 64)));
+    return table;
+}
+
+Refused at_place(const Refused& refused, std::size_t row, std::size_t column) {
+    return {refused.cause(), "row " + std::to_string(row + 1) + ", column " + std::to_string(column + 1) +
+                                 ": " + refused.what()};
+}
+
+Amounts Slot<Amounts>::read(const Cell& cell) {
+    const Grid* const* given = std::get_if<const Grid*>(&cell);
+    if (given == nullptr || (*given)->columns() != 2)
+        refuse_value(shown_as_given(cell) + " is no range of two columns, number and unit");
+    const Grid& grid = **given;
+    Amounts amounts;
+    for (std::size_t r = 0; r < grid.rows(); ++r) {
+        const Scalar number = grid.at(r, 0);
+        if (is_blank(number)) {  // a row without a number adds nothing, whatever stands in its unit cell
+            continue;
+        }
+        try {
+            amounts.rows.push_back(read_pair(number, grid.at(r, 1)));
+        } catch (const Refused& refused) {
+            throw Refused(refused.cause(), "row " + std::to_string(r + 1) + ": " + refused.what());
+        }
+    }
+    return amounts;
+}
+
+}  // namespace undercroft::addin

@@ -1,0 +1,36 @@
+#!/bin/sh
+# Gates for the package: what Calc would drop or fail on without a word stops the build here.
+#   check.sh undercroft.oxt
+set -eu
+oxt=$1
+folder=$(mktemp -d)
+trap 'rm -rf "$folder"' EXIT
+(cd "$folder" && cmake -E tar xf "$oxt")
+
+fail() { echo "undercroft.oxt: $1" >&2; exit 1; }
+
+# Every path of the manifest is in the package, and nothing is listed twice.
+sed -n 's/.*full-path="\([^"]*\)".*/\1/p' "$folder/META-INF/manifest.xml" > "$folder/listed"
+[ -s "$folder/listed" ] || fail "the manifest lists nothing"
+while read -r path; do
+  [ -e "$folder/$path" ] || fail "the manifest lists $path, which is not in the package"
+done < "$folder/listed"
+[ -z "$(sort "$folder/listed" | uniq -d)" ] || fail "the manifest lists a path twice"
+
+# The library needs what every office has, and no more.
+needed=$(readelf -d "$folder/libundercroft.so" | sed -n 's/.*(NEEDED).*\[\(.*\)\].*/\1/p')
+[ -n "$needed" ] || fail "the library's needs cannot be read"
+for library in $needed; do
+  case $library in
+    libuno_sal.so.3|libuno_cppu.so.3|libuno_cppuhelpergcc3.so.3|libstdc++.so.6|libgcc_s.so.1|libc.so.6|libm.so.6|ld-linux-*) ;;
+    *) fail "the library needs $library" ;;
+  esac
+done
+
+# Only the entry point is exported.
+exported=$(nm -D --defined-only "$folder/libundercroft.so" | awk '$2 ~ /[TDBRV]/ {print $3}')
+[ "$exported" = "undercroft_component" ] || fail "the library exports: $exported"
+
+# Every argument in the registration has the name that the interface gives it: else its help shows ###.
+undescribed=$(sed -n 's/.*\[in\] any \([A-Za-z0-9]*\).*/\1/p' "$folder/XUC.idl" 2>/dev/null || true)
+[ -z "$undescribed" ] || fail "the interface source does not belong in the package"

@@ -1,0 +1,160 @@
+#include "addin/uno/explain.hpp"
+
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XSheetCellRange.hpp>
+#include <com/sun/star/table/CellContentType.hpp>
+#include <com/sun/star/table/XCell.hpp>
+
+#include "addin/catalogue/catalogue.hpp"
+#include "addin/formula/formula.hpp"
+#include "addin/uno/marshal.hpp"
+#include "addin/uno/sheet_values.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::addin {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+
+namespace {
+
+std::string cell_name(const Reference<css::table::XCellRange>& cell) {
+    const Reference<css::sheet::XCellRangeAddressable> addressable(cell, UNO_QUERY);
+    const css::table::CellRangeAddress at = addressable->getRangeAddress();
+    return column_letters(at.StartColumn) + std::to_string(at.StartRow + 1);
+}
+
+std::string reading_text(const Reading& reading) {
+    if (const double* number = std::get_if<double>(&reading.value)) {
+        const bool plain = reading.unit.empty() || reading.unit == "1";
+        return rounded_text(*number) + (plain ? "" : " " + reading.unit);
+    }
+    return std::get<std::string>(reading.value);
+}
+
+/// "d = 305 mm = 0.305 m (depth, in D7:E7)"
+std::string step_text(const Step& step, const std::string& where) {
+    std::string text = (step.symbol.empty() ? step.argument : step.symbol) + " = " + step.given;
+    const std::string understood = reading_text(step.reading);
+    if (understood != step.given && '"' + understood + '"' != step.given) text += " = " + understood;
+    text += " (" + (step.symbol.empty() || step.symbol == step.argument ? std::string() : step.argument);
+    if (!where.empty()) text += (text.back() == '(' ? "in " : ", in ") + where;
+    if (text.back() == '(') return text.substr(0, text.size() - 2);
+    return text + ")";
+}
+
+std::string good_text(const Function& function, const Derivation& derivation,
+                      const std::vector<std::string>& places) {
+    std::string text;
+    if (function.equation != "-") text += function.equation + "\n";
+    for (std::size_t i = 0; i < derivation.steps.size(); ++i)
+        text += step_text(derivation.steps[i], i < places.size() ? places[i] : std::string()) + "\n";
+    text += derivation.result;
+    text += "\nSource: " + function.source;
+    if (!function.caution.empty()) text += "\nCaution: " + function.caution;
+    return text;
+}
+
+/// The calls of ours inside an expression, outermost first.
+std::vector<const Node*> own_calls(const Node& formula) {
+    std::vector<const Node*> calls;
+    walk(formula, [&calls](const Node& node) {
+        if (node.kind != Node::Kind::call) return;
+        const Function* function = find_function(node.text);
+        if (function != nullptr && !function->reads_cell) calls.push_back(&node);
+    });
+    return calls;
+}
+
+/// Where each argument was read: the reference or name as it stands in the formula.
+std::vector<std::string> places_of(const Node& call) {
+    std::vector<std::string> places;
+    for (const Node& argument : call.children) {
+        if (argument.kind == Node::Kind::reference)
+            places.push_back(argument.reference.text());
+        else
+            places.push_back(argument.kind == Node::Kind::name ? argument.text : std::string());
+    }
+    return places;
+}
+
+Explanation explain_call(const SheetValues& sheet, const Node& call) {
+    Explanation explanation;
+    explanation.function = find_function(call.text);
+    const Function& function = *explanation.function;
+    const std::vector<FormulaValue> values = sheet.arguments(call, function);
+    explanation.derivation = function.derive(cells_of(values));
+    explanation.text = good_text(function, explanation.derivation, places_of(call));
+    explanation.good = true;
+    return explanation;
+}
+
+Explanation explain_formula(const SheetValues& sheet, const std::string& name, const std::string& formula,
+                            int error) {
+    const Node tree = parse_formula(formula);
+    const std::vector<const Node*> calls = own_calls(tree);
+    const bool is_one_call = !calls.empty() && calls.front() == &tree;
+    if (is_one_call) return explain_call(sheet, tree);
+
+    // An expression around our functions, or without any: the innermost refusal is the reason.
+    for (auto call = calls.rbegin(); call != calls.rend(); ++call) (void)explain_call(sheet, **call);
+    Explanation explanation;
+    if (error != 0) {
+        (void)sheet.value_of(
+            tree);  // says which cell holds the error, where it is one that the formula rests on
+        explanation.text = name + " shows " + error_text(error) +
+                           ", and its formula is no function of this add-in: " + formula;
+    } else if (calls.empty()) {
+        explanation.text = name + " is computed by Calc, not by a function of this add-in: " + formula;
+    } else {
+        explanation = explain_call(sheet, *calls.front());
+        explanation.good = false;
+        explanation.text = name + " is an expression; in it " + find_function(calls.front()->text)->name +
+                           ":\n" + explanation.text;
+    }
+    return explanation;
+}
+
+}  // namespace
+
+Explanation explain(const Reference<css::uno::XComponentContext>& context,
+                    const Reference<css::beans::XPropertySet>& document,
+                    const Reference<css::table::XCellRange>& range) {
+    const std::string name = cell_name(range);
+    const Reference<css::table::XCell> cell = range->getCellByPosition(0, 0);
+    Explanation explanation;
+    if (cell->getType() == css::table::CellContentType_EMPTY) {
+        explanation.text = name + " is blank";
+        return explanation;
+    }
+    if (cell->getType() != css::table::CellContentType_FORMULA) {
+        explanation.text = name + " holds a typed " +
+                           (cell->getType() == css::table::CellContentType_TEXT ? "text" : "number") +
+                           ", not a formula";
+        return explanation;
+    }
+    const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
+    const SheetValues sheet(context, document, on_sheet->getSpreadsheet());
+    try {
+        return explain_formula(sheet, name, to_string(cell->getFormula()), cell->getError());
+    } catch (const Refused& refused) {
+        explanation.text = refused.what();
+        return explanation;
+    }
+}
+
+ResultRows steps_table(const Explanation& explanation) {
+    ResultRows rows = {{std::string("symbol"), std::string("argument"), std::string("as given"),
+                        std::string("in SI"), std::string("unit")}};
+    for (const Step& step : explanation.derivation.steps) {
+        const ResultItem value =
+            std::visit([](const auto& held) { return ResultItem(held); }, step.reading.value);
+        rows.push_back({step.symbol, step.argument, step.given, value, step.reading.unit});
+    }
+    if (!explanation.good)
+        rows.push_back(
+            {std::string(), std::string("reason"), explanation.text, std::string(), std::string()});
+    return rows;
+}
+
+}  // namespace undercroft::addin

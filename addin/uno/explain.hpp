@@ -1,0 +1,33 @@
+/// \file explain.hpp
+/// Why a cell shows what it shows: its formula is read from the sheet, its arguments are read as Calc
+/// reads them, and the function is computed once more with the derivation written down.
+#pragma once
+
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
+#include <com/sun/star/uno/XComponentContext.hpp>
+
+#include <string>
+
+#include "addin/catalogue/function.hpp"
+
+namespace css = com::sun::star;
+
+namespace undercroft::addin {
+
+struct Explanation {
+    std::string text;                    ///< the answer of UC.WHY
+    const Function* function = nullptr;  ///< the function that computed the cell, when it is one of ours
+    Derivation derivation;               ///< of a good cell
+    bool good = false;
+};
+
+/// Explains one cell of a document.
+[[nodiscard]] Explanation explain(const css::uno::Reference<css::uno::XComponentContext>& context,
+                                  const css::uno::Reference<css::beans::XPropertySet>& document,
+                                  const css::uno::Reference<css::table::XCellRange>& cell);
+
+/// The answer of UC.STEPS: symbol, argument, as given, in SI, unit.
+[[nodiscard]] ResultRows steps_table(const Explanation& explanation);
+
+}  // namespace undercroft::addin

@@ -1,0 +1,172 @@
+#include "addin/uno/sheet_values.hpp"
+
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/container/XNamed.hpp>
+#include <com/sun/star/lang/XMultiComponentFactory.hpp>
+#include <com/sun/star/sheet/FormulaResult.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XCellRangeReferrer.hpp>
+#include <com/sun/star/sheet/XCellRangesQuery.hpp>
+#include <com/sun/star/sheet/XNamedRange.hpp>
+#include <com/sun/star/sheet/XSheetCellRange.hpp>
+#include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/table/CellContentType.hpp>
+#include <com/sun/star/table/XCell.hpp>
+
+#include <algorithm>
+
+#include "addin/uno/marshal.hpp"
+
+namespace undercroft::addin {
+
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::Sequence;
+using css::uno::UNO_QUERY;
+
+namespace {
+
+OwnedGrid::Item item_of(const Any& value) {
+    const Scalar scalar = to_scalar(value);
+    if (const double* number = std::get_if<double>(&scalar)) return *number;
+    if (const auto* text = std::get_if<std::u16string_view>(&scalar)) return std::u16string(*text);
+    return {};
+}
+
+FormulaValue value_of_item(const OwnedGrid::Item& item) {
+    if (const double* number = std::get_if<double>(&item)) return FormulaValue(*number);
+    if (const std::u16string* text = std::get_if<std::u16string>(&item)) return FormulaValue(*text);
+    return FormulaValue(std::u16string());
+}
+
+FormulaValue value_of_range(const Reference<css::table::XCellRange>& range) {
+    const Reference<css::sheet::XCellRangeData> data(range, UNO_QUERY);
+    const AnyRows rows = data->getDataArray();
+    if (rows.getLength() == 1 && rows[0].getLength() == 1) {
+        const Reference<css::table::XCell> cell = range->getCellByPosition(0, 0);
+        const bool blank = cell->getType() == css::table::CellContentType_EMPTY;
+        return blank ? FormulaValue(0.0)
+                     : value_of_item(item_of(rows[0][0]));  // a blank cell is handed over as 0
+    }
+    std::vector<std::vector<OwnedGrid::Item>> cells;
+    for (const auto& row : rows) {
+        auto& made = cells.emplace_back();
+        for (const Any& value : row) made.push_back(item_of(value));
+    }
+    return FormulaValue(std::move(cells));
+}
+
+}  // namespace
+
+SheetValues::SheetValues(Reference<css::uno::XComponentContext> context,
+                         Reference<css::beans::XPropertySet> document,
+                         Reference<css::sheet::XSpreadsheet> own_sheet)
+    : context_(std::move(context)),
+      document_(std::move(document)),
+      sheets_(document_, UNO_QUERY),
+      own_sheet_(std::move(own_sheet)) {}
+
+void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
+                                const std::string& sheet_prefix) {
+    const Reference<css::sheet::XCellRangesQuery> query(range, UNO_QUERY);
+    if (!query.is()) return;
+    const Reference<css::sheet::XSheetCellRanges> found =
+        query->queryFormulaCells(css::sheet::FormulaResult::ERROR);
+    const Sequence<css::table::CellRangeAddress> addresses = found->getRangeAddresses();
+    if (!addresses.hasElements()) return;
+    const css::table::CellRangeAddress& at = addresses[0];
+    const Reference<css::sheet::XCellRangeAddressable> own(range, UNO_QUERY);
+    const css::table::CellRangeAddress start = own->getRangeAddress();
+    const Reference<css::table::XCell> cell =
+        range->getCellByPosition(at.StartColumn - start.StartColumn, at.StartRow - start.StartRow);
+    const std::string name = sheet_prefix + column_letters(at.StartColumn) + std::to_string(at.StartRow + 1);
+    refuse_value(name + " holds " + error_text(cell->getError()) + ": see =UC.WHY(" + name + ")");
+}
+
+std::string SheetValues::sheet_prefix(const Node& node, const Reference<css::table::XCellRange>& range) {
+    if (node.kind == Node::Kind::reference && node.reference.sheet.empty()) return {};
+    const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
+    const Reference<css::container::XNamed> named(on_sheet->getSpreadsheet(), UNO_QUERY);
+    const std::string name = to_string(named->getName());
+    const bool plain = name.find_first_of(" .'-") == std::string::npos;
+    return (plain ? name : "'" + name + "'") + ".";
+}
+
+Reference<css::table::XCellRange> SheetValues::range_of(const Node& node) const {
+    if (node.kind == Node::Kind::name) {
+        const Reference<css::container::XNameAccess> names(document_->getPropertyValue("NamedRanges"),
+                                                           UNO_QUERY);
+        const rtl::OUString name = to_oustring(node.text);
+        if (!names.is() || !names->hasByName(name)) return {};
+        const Reference<css::sheet::XCellRangeReferrer> referrer(names->getByName(name), UNO_QUERY);
+        return referrer.is() ? referrer->getReferredCells() : Reference<css::table::XCellRange>();
+    }
+    if (node.kind != Node::Kind::reference || !node.reference.document.empty()) return {};
+    Reference<css::table::XCellRange> sheet(own_sheet_, UNO_QUERY);
+    if (!node.reference.sheet.empty()) {
+        if (!sheets_.is()) return {};
+        const rtl::OUString name = to_oustring(node.reference.sheet);
+        const Reference<css::container::XNameAccess> all(sheets_->getSheets(), UNO_QUERY);
+        if (!all->hasByName(name)) return {};
+        sheet.set(all->getByName(name), UNO_QUERY);
+    }
+    const CellAddress& first = node.reference.first;
+    const CellAddress& last = node.reference.last;
+    return sheet->getCellRangeByPosition(std::min(first.column, last.column), std::min(first.row, last.row),
+                                         std::max(first.column, last.column), std::max(first.row, last.row));
+}
+
+FormulaValue SheetValues::value_of_reference(const Node& node) const {
+    const auto range = range_of(node);
+    if (!range.is())
+        refuse_value("the cells " + node.text +
+                     " are not in this workbook: move the value to a cell of its own");
+    refuse_errors(range, sheet_prefix(node, range));
+    return value_of_range(range);
+}
+
+FormulaValue SheetValues::value_of_name(const Node& node) const {
+    if (range_of(node).is()) return value_of_reference(node);
+    const Reference<css::container::XNameAccess> names(document_->getPropertyValue("NamedRanges"), UNO_QUERY);
+    const rtl::OUString name = to_oustring(node.text);
+    if (!names.is() || !names->hasByName(name))
+        refuse_value("the name '" + node.text + "' is not defined in this workbook");
+    const Reference<css::sheet::XNamedRange> defined(names->getByName(name), UNO_QUERY);
+    return value_of(parse_formula(to_string(defined->getContent())));
+}
+
+FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {
+    const Reference<css::sheet::XFunctionAccess> access(
+        context_->getServiceManager()->createInstanceWithContext("com.sun.star.sheet.FunctionAccess",
+                                                                 context_),
+        UNO_QUERY);
+    Sequence<Any> values(static_cast<sal_Int32>(node.children.size()));
+    for (std::size_t i = 0; i < node.children.size(); ++i) {
+        Any& slot = values.getArray()[i];
+        if (const auto range = range_of(node.children[i]); range.is()) {
+            refuse_errors(range, sheet_prefix(node.children[i], range));
+            slot <<= range;
+            continue;
+        }
+        const FormulaValue value = value_of(node.children[i]);
+        if (const double* number = value.number())
+            slot <<= *number;
+        else if (const std::u16string* text = value.text())
+            slot <<= to_oustring(std::u16string_view(*text));
+        else if (value.is_grid())
+            return Evaluator::value_of_foreign_call(node);
+    }
+    Any result;
+    try {
+        result = access->callFunction(to_oustring(node.text), values);
+    } catch (const css::uno::Exception&) {
+        refuse_value(node.text +
+                     " gives an error, or cannot be computed here: move the argument to a cell of its own");
+    }
+    if (result.getValueTypeClass() == css::uno::TypeClass_SEQUENCE)
+        return Evaluator::value_of_foreign_call(node);
+    return value_of_item(item_of(result));
+}
+
+}  // namespace undercroft::addin

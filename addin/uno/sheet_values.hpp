@@ -1,0 +1,50 @@
+/// \file sheet_values.hpp
+/// Values of a formula's parts, read from the sheet: references, names, and functions of Calc.
+#pragma once
+
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/sheet/XFunctionAccess.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
+#include <com/sun/star/uno/XComponentContext.hpp>
+
+#include <string>
+
+#include "addin/formula/evaluate.hpp"
+
+namespace css = com::sun::star;
+
+namespace undercroft::addin {
+
+/// Reads values on behalf of a formula that stands on one sheet of a document.
+class SheetValues final : public Evaluator {
+public:
+    SheetValues(css::uno::Reference<css::uno::XComponentContext> context,
+                css::uno::Reference<css::beans::XPropertySet> document,
+                css::uno::Reference<css::sheet::XSpreadsheet> own_sheet);
+
+    /// The cells that a reference or a defined name stands for; empty when it stands for none.
+    [[nodiscard]] css::uno::Reference<css::table::XCellRange> range_of(const Node& node) const;
+
+    /// Says which cell of a range holds an error. \throws Refused(value) when one does.
+    static void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
+                              const std::string& sheet_prefix);
+
+protected:
+    [[nodiscard]] FormulaValue value_of_reference(const Node& node) const override;
+    [[nodiscard]] FormulaValue value_of_name(const Node& node) const override;
+    [[nodiscard]] FormulaValue value_of_foreign_call(const Node& node) const override;
+
+private:
+    /// "Site." for the cells of a name, or of a reference to another sheet.
+    [[nodiscard]] static std::string sheet_prefix(const Node& node,
+                                                  const css::uno::Reference<css::table::XCellRange>& range);
+
+    css::uno::Reference<css::uno::XComponentContext> context_;
+    css::uno::Reference<css::beans::XPropertySet> document_;
+    css::uno::Reference<css::sheet::XSpreadsheetDocument> sheets_;
+    css::uno::Reference<css::sheet::XSpreadsheet> own_sheet_;
+};
+
+}  // namespace undercroft::addin

@@ -1,0 +1,130 @@
+#include "calc/arithmetic.hpp"
+
+#include <cmath>
+#include <optional>
+
+#include "calc/interpolate.hpp"
+#include "calc/require.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::calc {
+
+namespace {
+
+/// Where only the numbers count, a bare one is a pure number.
+Quantity as_pure(const Quantity& q) {
+    return q.form == Quantity::Form::bare ? Quantity{q.value, {}, Quantity::Form::with_unit} : q;
+}
+
+/// Both in one dimension: that of the one that has a unit.
+std::pair<Quantity, Quantity> alike(const Quantity& a, const Quantity& b, const char* name_of_b) {
+    using Form = Quantity::Form;
+    if (a.form == Form::bare && b.form == Form::bare) return {a, b};
+    if (a.form == Form::bare) return {in_dimension(a, b.dimension), b};
+    try {
+        return {a, in_dimension(b, a.dimension)};
+    } catch (const Refused& refused) {
+        throw refused.at(std::string(name_of_b) + " " + text_of(b));
+    }
+}
+
+double sign_with_tolerance(double a, double b) {
+    return std::abs(a - b) <= slack(a, b) ? 0 : a - b;
+}
+
+}  // namespace
+
+Quantity sum(const std::vector<Quantity>& amounts) {
+    require(!amounts.empty(), "there is nothing to sum up");
+    Quantity total = amounts.front();
+    for (std::size_t i = 1; i < amounts.size(); ++i)
+        total.value += in_dimension(amounts[i], total.dimension).value;
+    total.form = Quantity::Form::with_unit;
+    return total;
+}
+
+Quantity product(const Quantity& a, const Quantity& b) {
+    return {a.value * b.value, as_pure(a).dimension.times(as_pure(b).dimension)};
+}
+
+Quantity quotient(const Quantity& a, const Quantity& b) {
+    require(b.value != 0, "the divisor must not be 0");
+    return {a.value / b.value, as_pure(a).dimension.per(as_pure(b).dimension)};
+}
+
+Quantity difference(const Quantity& a, const Quantity& b) {
+    const auto [left, right] = alike(a, b, "b:");
+    Quantity result = left;
+    result.value -= right.value;
+    if (result.form == Quantity::Form::percent) result.form = Quantity::Form::with_unit;
+    return result;
+}
+
+bool at_least(const Quantity& value, const Quantity& limit) {
+    const auto [left, right] = alike(value, limit, "limit:");
+    return sign_with_tolerance(left.value, right.value) >= 0;
+}
+
+bool at_most(const Quantity& value, const Quantity& limit) {
+    const auto [left, right] = alike(value, limit, "limit:");
+    return sign_with_tolerance(left.value, right.value) <= 0;
+}
+
+bool within(const Quantity& value, const Quantity& target, const Quantity& tolerance) {
+    require(tolerance.value >= 0, "tolerance (" + text_of(tolerance) + ") must be 0 or more");
+    const auto [left, right] = alike(value, target, "target:");
+    const bool relative = tolerance.form == Quantity::Form::percent && !right.is_pure_number();
+    const double allowed = relative ? tolerance.value * std::abs(right.value)
+                           : right.form == Quantity::Form::bare
+                               ? as_pure(tolerance).value
+                               : in_dimension(tolerance, right.dimension).value;
+    const double deviation = std::abs(left.value - right.value);
+    return deviation <= allowed + slack(left.value, right.value);
+}
+
+Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const Quantity& x,
+                Interpolation method) {
+    require(table.size() >= 2, "the table needs at least two rows");
+    const Quantity& first_y = std::get<1>(table.front());
+    Points points;
+    double at = x.value;
+    for (const auto& [row_x, row_y] : table) {
+        const auto [left, right] = alike(x, row_x, "table:");
+        at = left.value;
+        points.x.push_back(right.value);
+        points.y.push_back(alike(first_y, row_y, "table:").second.value);
+        const std::size_t n = points.x.size();
+        require(n < 2 || points.x[n - 1] > points.x[n - 2],
+                "the first column must rise from row to row, but row " + std::to_string(n) + " does not");
+    }
+    const double low = points.x.front();
+    const double high = points.x.back();
+    if (at < low - slack(at, low) || at > high + slack(at, high)) {
+        const Quantity axis = alike(x, std::get<0>(table.front()), "table:").second;
+        const auto text = [&axis](double value) { return text_of({value, axis.dimension, axis.form}); };
+        no_answer("x (" + text(at) + ") is outside the table (" + text(low) + " to " + text(high) +
+                  "), and nothing is extrapolated");
+    }
+    at = std::clamp(at, low, high);
+
+    Quantity result = first_y;
+    if (result.form == Quantity::Form::percent) result.form = Quantity::Form::with_unit;
+    switch (method) {
+        case Interpolation::linear:
+            result.value = linear(points, at);
+            return result;
+        case Interpolation::logarithmic:
+            for (std::size_t i = 0; i < points.x.size(); ++i)
+                require(points.x[i] > 0 && points.y[i] > 0,
+                        "row " + std::to_string(i + 1) + ": the method log needs values above 0");
+            result.value = log_log(points, at);
+            return result;
+        case Interpolation::monotone:
+            require(points.x.size() >= 4, "the method monotone needs at least four rows");
+            result.value = monotone(points, at);
+            return result;
+    }
+    refuse_value("unknown method");
+}
+
+}  // namespace undercroft::calc

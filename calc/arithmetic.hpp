@@ -1,0 +1,53 @@
+/// \file arithmetic.hpp
+/// Unit-safe arithmetic and comparisons of quantities whose dimension is known only at run time.
+#pragma once
+
+#include <vector>
+
+#include "units/quantity.hpp"
+
+namespace undercroft::calc {
+
+/// Sum of quantities of one dimension, in any units.
+/// \throws Refused(value) for two dimensions or two currencies; Refused(domain) for no quantity at all.
+[[nodiscard]] Quantity sum(const std::vector<Quantity>& amounts);
+
+/// Product; a number without a unit is a pure number here.
+/// \throws Refused(value) when two currencies meet.
+[[nodiscard]] Quantity product(const Quantity& a, const Quantity& b);
+
+/// Quotient a / b; a number without a unit is a pure number here.
+/// \throws Refused(domain) when b is 0; Refused(value) when two currencies meet.
+[[nodiscard]] Quantity quotient(const Quantity& a, const Quantity& b);
+
+/// Difference a - b. A number without a unit is read in the default unit of the other's dimension.
+/// \throws Refused(value) for two dimensions or two currencies.
+[[nodiscard]] Quantity difference(const Quantity& a, const Quantity& b);
+
+/// value >= limit, with a relative tolerance of 1e-9 so that the units of the two do not decide.
+/// \throws Refused(value) for two dimensions.
+[[nodiscard]] bool at_least(const Quantity& value, const Quantity& limit);
+
+/// value <= limit, with the same tolerance.
+[[nodiscard]] bool at_most(const Quantity& value, const Quantity& limit);
+
+/// |value - target| <= tolerance. A tolerance in % is a share of the target, or percentage points where
+/// the target itself is a pure number.
+/// \throws Refused(value) for two dimensions; Refused(domain) for a tolerance below 0.
+[[nodiscard]] bool within(const Quantity& value, const Quantity& target, const Quantity& tolerance);
+
+enum class Interpolation {
+    linear,
+    logarithmic,  ///< linear in log x against log y
+    monotone,     ///< piecewise cubic that adds no wiggles (Fritsch and Carlson 1980)
+};
+
+/// A value interpolated in a table of x, y; never extrapolated.
+///
+/// Boost.Math pchip for `monotone`.
+/// \throws Refused(domain) for x that does not rise from row to row, fewer than two rows (four for
+/// monotone), or values not above 0 with logarithmic; Refused(no_answer) outside the table.
+[[nodiscard]] Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const Quantity& x,
+                              Interpolation method);
+
+}  // namespace undercroft::calc

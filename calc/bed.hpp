@@ -1,0 +1,37 @@
+/// \file bed.hpp
+/// Rows of chambers and the bed that holds them: what fits, and how large it becomes.
+///
+/// A row is made of units joined end to end. The two end units carry the end walls and may be longer or
+/// shorter than the middle units; at each joint the units overlap by `joint overlap`.
+#pragma once
+
+#include "units/types.hpp"
+
+namespace undercroft::calc {
+
+/// Units that fit in a row of the available length; 0 when not even the two end units do.
+///
+/// n = 2 + floor((A - 2 E + o) / (M - o)), with available length A, end unit E, middle unit M, overlap o.
+/// Geometry of the row; common practice.
+/// \throws Refused(domain) for a length that is not above 0, or an overlap that is not shorter than a unit.
+[[nodiscard]] Count row_units(Length available_length, Length end_unit, Length middle_unit,
+                              Length joint_overlap);
+
+/// Installed length of a row: L = 2 E + (n - 2) M - (n - 1) o.
+/// \throws Refused(domain) for fewer than two units.
+[[nodiscard]] Length row_length(Count units, Length end_unit, Length middle_unit, Length joint_overlap);
+
+/// Rows that fit side by side: floor((W - 2 m + g) / (B + g)), with side margin m, row gap g, span B.
+[[nodiscard]] Count bed_rows(Length available_width, Length span, Length row_gap, Length side_margin);
+
+/// Width of the bed: W = n B + (n - 1) g + 2 m.
+[[nodiscard]] Length bed_width(Count rows, Length span, Length row_gap, Length side_margin);
+
+/// Length of the bed: L = row length + 2 e, with end margin e.
+[[nodiscard]] Length bed_length(Length row_length, Length end_margin);
+
+/// Inspection ports: both ends of each row and, with an interval k above 0, in between at most k units
+/// apart: rows (ceil((n - 1) / k) + 1). Common practice.
+[[nodiscard]] Count bed_ports(Count rows, Count units, Count interval);
+
+}  // namespace undercroft::calc

@@ -1,0 +1,27 @@
+/// \file takeoff.hpp
+/// From net quantities to an order: waste, whole packs, cost, time.
+#pragma once
+
+#include <optional>
+
+#include "units/quantity.hpp"
+
+namespace undercroft::calc {
+
+/// Quantity to order: net plus waste, rounded up to whole packs where a pack is given.
+///
+/// q = ceil(net (1 + waste) / pack) pack. Common practice.
+/// \throws Refused(domain) for a net or waste below 0 or a pack not above 0; Refused(value) when net and
+/// pack are of two dimensions.
+[[nodiscard]] Quantity order(const Quantity& net, Share waste, const std::optional<Quantity>& pack);
+
+/// Cost of a quantity at a rate such as 85 AUD/t; the result is money of the rate's currency.
+/// \throws Refused(value) for a rate without a currency, or whose unit is not of the quantity's dimension.
+[[nodiscard]] Quantity cost(const Quantity& quantity, const Quantity& rate);
+
+/// Time for crews to do a quantity of work at an output rate of one crew: t = q / (r n). Common practice.
+/// \throws Refused(value) when quantity over rate is no time; Refused(domain) for a rate or crews not above
+/// 0.
+[[nodiscard]] Time crew_time(const Quantity& quantity, const Quantity& output_rate, Count crews);
+
+}  // namespace undercroft::calc

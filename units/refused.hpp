@@ -1,0 +1,42 @@
+/// \file refused.hpp
+/// The one exception for input that is refused, with its cause and a sentence for the person.
+#pragma once
+
+#include <stdexcept>
+#include <string>
+
+namespace undercroft {
+
+/// Why an input got no answer. Each cause is a different error in the cell.
+enum class Cause {
+    value,           ///< wrong dimension, unknown or ambiguous unit, text where a number is needed
+    domain,          ///< outside the method's domain: negative depth, porosity over 1
+    no_answer,       ///< no answer where one was sought: lookup outside the table
+    no_convergence,  ///< an iteration found no answer
+};
+
+/// Input that is refused. `what()` is a sentence that says what came and what is wanted.
+class Refused : public std::domain_error {
+public:
+    Refused(Cause cause, const std::string& sentence) : std::domain_error(sentence), cause_(cause) {}
+
+    [[nodiscard]] Cause cause() const { return cause_; }
+
+    /// The same refusal with the name of the argument in front.
+    [[nodiscard]] Refused at(const std::string& argument) const { return {cause_, argument + ": " + what()}; }
+
+private:
+    Cause cause_;
+};
+
+[[noreturn]] inline void refuse_value(const std::string& sentence) {
+    throw Refused(Cause::value, sentence);
+}
+[[noreturn]] inline void refuse_domain(const std::string& sentence) {
+    throw Refused(Cause::domain, sentence);
+}
+[[noreturn]] inline void no_answer(const std::string& sentence) {
+    throw Refused(Cause::no_answer, sentence);
+}
+
+}  // namespace undercroft

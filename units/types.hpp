@@ -1,0 +1,154 @@
+/// \file types.hpp
+/// The quantities of the trade as Boost.Units types.
+///
+/// Every quantity is kept in coherent SI units (m, kg, s, rad), so a formula in calc/ that mixes up
+/// dimensions does not compile. Counts, batters, gradients and money are dimensions of their own:
+/// none of them slips into a formula as a bare number.
+#pragma once
+
+#include <boost/units/base_dimension.hpp>
+#include <boost/units/base_unit.hpp>
+#include <boost/units/base_units/angle/radian.hpp>
+#include <boost/units/base_units/si/kilogram.hpp>
+#include <boost/units/base_units/si/meter.hpp>
+#include <boost/units/base_units/si/second.hpp>
+#include <boost/units/cmath.hpp>
+#include <boost/units/derived_dimension.hpp>
+#include <boost/units/get_dimension.hpp>
+#include <boost/units/make_system.hpp>
+#include <boost/units/physical_dimensions.hpp>
+#include <boost/units/pow.hpp>
+#include <boost/units/quantity.hpp>
+#include <boost/units/static_rational.hpp>
+
+#include <cmath>
+#include <numbers>
+
+namespace undercroft {
+
+namespace bu = boost::units;
+
+// --- base dimensions that SI does not have ------------------------------------------------------
+
+struct count_base_dimension : bu::base_dimension<count_base_dimension, 7001> {};
+struct batter_base_dimension : bu::base_dimension<batter_base_dimension, 7002> {};
+struct gradient_base_dimension : bu::base_dimension<gradient_base_dimension, 7003> {};
+struct money_base_dimension : bu::base_dimension<money_base_dimension, 7004> {};
+
+using count_dimension = count_base_dimension::dimension_type;
+using batter_dimension = batter_base_dimension::dimension_type;
+using gradient_dimension = gradient_base_dimension::dimension_type;
+using money_dimension = money_base_dimension::dimension_type;
+
+struct count_base_unit : bu::base_unit<count_base_unit, count_dimension, 7001> {};
+struct batter_base_unit : bu::base_unit<batter_base_unit, batter_dimension, 7002> {};
+struct gradient_base_unit : bu::base_unit<gradient_base_unit, gradient_dimension, 7003> {};
+struct money_base_unit : bu::base_unit<money_base_unit, money_dimension, 7004> {};
+
+using coherent_system =
+    bu::make_system<bu::si::meter_base_unit, bu::si::kilogram_base_unit, bu::si::second_base_unit,
+                    bu::angle::radian_base_unit, count_base_unit, batter_base_unit, gradient_base_unit,
+                    money_base_unit>::type;
+
+template <class Dimension>
+using Measure = bu::quantity<bu::unit<Dimension, coherent_system>, double>;
+
+// --- dimensions that the trade names and Boost.Units does not -------------------------------------
+
+using flow_dimension = bu::derived_dimension<bu::length_base_dimension, 3, bu::time_base_dimension, -1>::type;
+using unit_weight_dimension = bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -2,
+                                                    bu::time_base_dimension, -2>::type;
+using line_load_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -2>::type;
+using mass_per_area_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -2>::type;
+
+// --- the quantities -----------------------------------------------------------------------------
+
+using Length = Measure<bu::length_dimension>;
+using Area = Measure<bu::area_dimension>;
+using Volume = Measure<bu::volume_dimension>;
+using Time = Measure<bu::time_dimension>;
+using Flow = Measure<flow_dimension>;
+/// A speed, and also a rain intensity, a soakage rate and a permeability.
+using Speed = Measure<bu::velocity_dimension>;
+using Acceleration = Measure<bu::acceleration_dimension>;
+using Angle = Measure<bu::plane_angle_dimension>;
+using Mass = Measure<bu::mass_dimension>;
+using Force = Measure<bu::force_dimension>;
+using LineLoad = Measure<line_load_dimension>;
+using Pressure = Measure<bu::pressure_dimension>;
+using Density = Measure<bu::mass_density_dimension>;
+using UnitWeight = Measure<unit_weight_dimension>;
+using MassPerArea = Measure<mass_per_area_dimension>;
+/// A share of a whole or another pure ratio: porosity, moisture, waste, runoff coefficient.
+using Share = Measure<bu::dimensionless_type>;
+/// A number of things: rows, units, loads.
+using Count = Measure<count_dimension>;
+/// The slope of an excavation: horizontal run per unit of rise; 0 is a vertical wall.
+using Batter = Measure<batter_dimension>;
+/// The slope of a pipe or of the ground: rise per unit of run; 0 is level.
+using Gradient = Measure<gradient_dimension>;
+/// An amount of money; the runtime Quantity says in which currency.
+using Money = Measure<money_dimension>;
+
+// --- one of each, to write quantities in code: 0.3 * metre ----------------------------------------
+
+inline const Length metre = Length::from_value(1);
+inline const Area square_metre = Area::from_value(1);
+inline const Volume cubic_metre = Volume::from_value(1);
+inline const Time second = Time::from_value(1);
+inline const Angle radian = Angle::from_value(1);
+inline const Mass kilogram = Mass::from_value(1);
+inline const Force newton = Force::from_value(1);
+inline const Pressure pascal = Pressure::from_value(1);
+inline const Count each = Count::from_value(1);
+
+/// Standard acceleration of free fall (ISO 80000-3:2019, item 3-9.2 remark: 9.806 65 m/s2).
+inline const Acceleration standard_gravity = Acceleration::from_value(9.80665);
+
+// --- the only ways between kinds that are numbers to SI and things to the trade ---------------------
+
+inline double number(Count n) {
+    return n.value();
+}
+inline double number(Share s) {
+    return s.value();
+}
+
+/// Horizontal run of a wall at this batter over this rise.
+inline Length horizontal_run(Batter batter, Length rise) {
+    return batter.value() * rise;
+}
+/// Rise of a slope at this gradient over this run.
+inline Length vertical_rise(Gradient gradient, Length run) {
+    return gradient.value() * run;
+}
+
+inline Share share(double ratio) {
+    return Share::from_value(ratio);
+}
+inline Count count(double n) {
+    return Count::from_value(n);
+}
+inline Batter batter(double run_per_rise) {
+    return Batter::from_value(run_per_rise);
+}
+inline Gradient gradient(double rise_per_run) {
+    return Gradient::from_value(rise_per_run);
+}
+inline Angle degrees(double value) {
+    return Angle::from_value(value * std::numbers::pi / 180.0);
+}
+
+inline double sine(Angle angle) {
+    return std::sin(angle.value());
+}
+inline double cosine(Angle angle) {
+    return std::cos(angle.value());
+}
+inline double tangent(Angle angle) {
+    return std::tan(angle.value());
+}
+
+}  // namespace undercroft
