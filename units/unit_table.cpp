@@ -114,7 +114,6 @@ const std::vector<UnitRow>& unit_table() {
         {"oz", "ounce|ounces", {lb, 16 * lb_per}, mass, any_case, "oz", pound},
         {"short ton", "short tons|US ton|US tons", {2000 * lb, lb_per}, mass, any_case, "uston", handbook},
         {"long ton", "long tons|imp ton|imperial ton", {2240 * lb, lb_per}, mass, any_case, "brton", handbook},
-        {"slug", "slugs", {lb * 980665 * ft_per, lb_per * 1e5 * ft}, mass, any_case, "slug", "lbf s2/ft"},
         // force
         {"N", "newton|newtons", {1, 1}, force, si_symbol, "N", si},
         {"kN", "kilonewton|kilonewtons", {1e3, 1}, force, si_symbol, "kN", si},

@@ -36,6 +36,17 @@ std::string identifier_of(std::string_view function_name) {
     return camel_case(words);
 }
 
+std::size_t table_height(const Cell& wanted, std::size_t rows) {
+    if (std::holds_alternative<std::monostate>(wanted)) return rows;
+    Count height = Slot<Count>::read(wanted);
+    const double most = calc::require_whole("height", height, 1);
+    if (static_cast<double>(rows) > most)
+        refuse_domain("the table has " + std::to_string(rows) + " rows of values; " + exact_text(most) +
+                      " are asked for");
+    if (most > 1e6) refuse_domain("a table is at most a million rows high");
+    return static_cast<std::size_t>(most);
+}
+
 double finite_result(double number) {
     if (!std::isfinite(number))
         refuse_domain("the result is not a finite number: an argument is too large or too small");
@@ -132,17 +143,17 @@ double number_of(const Quantity& value, const Cell& unit_cell) {
 
 }  // namespace
 
-Answer Result<Quantity>::write(const Quantity& value, const Cell& unit) {
-    return finite_result(number_of(value, unit));
+Answer Result<Quantity>::write(const Quantity& value, Cells asked) {
+    return finite_result(number_of(value, asked_cell(asked, 0)));
 }
 
-std::string Result<Quantity>::text(const Quantity& value, const Cell& unit) {
+std::string Result<Quantity>::text(const Quantity& value, Cells asked) {
     const std::string standard =
         value.form == Quantity::Form::bare ? std::string() : default_unit_text(value.dimension);
-    return amount_text_of(number_of(value, unit), unit, standard);
+    return amount_text_of(number_of(value, asked_cell(asked, 0)), asked_cell(asked, 0), standard);
 }
 
-std::string Result<calc::Percent>::text(const calc::Percent& value, const Cell&) {
+std::string Result<calc::Percent>::text(const calc::Percent& value, Cells) {
     return rounded_text(value.value) + " %";
 }
 

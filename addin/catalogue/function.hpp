@@ -93,11 +93,21 @@ struct Function {
 
 // --- results --------------------------------------------------------------------------------------
 
-/// The trailing argument that chooses the unit or units of the result.
+/// What a call asks of its result beyond the arguments of the C++ function: the unit or units, and of a
+/// table its height.
+[[nodiscard]] inline Cell asked_cell(Cells asked, std::size_t i) {
+    return i < asked.size() ? asked[i] : Cell();
+}
+
+/// The trailing arguments that shape the result.
 enum class UnitArgument { none, unit, units };
 
 /// The units asked for a table, in order of its columns; `m; m3` or nothing.
 [[nodiscard]] std::vector<Unit> read_units(const Cell& cell, const std::vector<Dimension>& columns);
+
+/// Rows of values that a table fills in the sheet: as many as it has, or the number asked for.
+/// \throws Refused(domain) when it has more than that.
+[[nodiscard]] std::size_t table_height(const Cell& wanted, std::size_t rows);
 
 /// A number for the cell. \throws Refused(domain) when it is not finite.
 [[nodiscard]] double finite_result(double number);
@@ -118,12 +128,12 @@ struct Result<Measure<D>> {
         outcome.kind = Slot<Q>::kind();
         outcome.unit = Slot<Q>::unit();
     }
-    static Answer write(const Q& value, const Cell& unit) {
-        return finite_result(number_in(as_quantity(value), unit_of(unit)));
+    static Answer write(const Q& value, Cells asked) {
+        return finite_result(number_in(as_quantity(value), unit_of(asked_cell(asked, 0))));
     }
-    static std::string text(const Q& value, const Cell& unit) {
-        const double number = number_in(as_quantity(value), unit_of(unit));
-        return amount_text(number, unit);
+    static std::string text(const Q& value, Cells asked) {
+        const double number = number_in(as_quantity(value), unit_of(asked_cell(asked, 0)));
+        return amount_text(number, asked_cell(asked, 0));
     }
     static std::string amount_text(double number, const Cell& unit);
 
@@ -147,8 +157,8 @@ struct Result<Quantity> {
         outcome.shape = Outcome::Shape::quantity;
         outcome.kind = "a quantity";
     }
-    static Answer write(const Quantity& value, const Cell& unit);
-    static std::string text(const Quantity& value, const Cell& unit);
+    static Answer write(const Quantity& value, Cells asked);
+    static std::string text(const Quantity& value, Cells asked);
 };
 
 template <>
@@ -158,8 +168,8 @@ struct Result<bool> {
         outcome.shape = Outcome::Shape::verdict;
         outcome.kind = "TRUE or FALSE (1 or 0)";
     }
-    static Answer write(bool value, const Cell&) { return value ? 1.0 : 0.0; }
-    static std::string text(bool value, const Cell&) { return value ? "TRUE" : "FALSE"; }
+    static Answer write(bool value, Cells) { return value ? 1.0 : 0.0; }
+    static std::string text(bool value, Cells) { return value ? "TRUE" : "FALSE"; }
 };
 
 template <>
@@ -169,8 +179,8 @@ struct Result<std::string> {
         outcome.shape = Outcome::Shape::text;
         outcome.kind = "a text";
     }
-    static Answer write(const std::string& value, const Cell&) { return value; }
-    static std::string text(const std::string& value, const Cell&) { return value; }
+    static Answer write(const std::string& value, Cells) { return value; }
+    static std::string text(const std::string& value, Cells) { return value; }
 };
 
 template <>
@@ -181,8 +191,8 @@ struct Result<calc::Percent> {
         outcome.kind = "a percentage";
         outcome.unit = "%";
     }
-    static Answer write(const calc::Percent& value, const Cell&) { return finite_result(value.value); }
-    static std::string text(const calc::Percent& value, const Cell&);
+    static Answer write(const calc::Percent& value, Cells) { return finite_result(value.value); }
+    static std::string text(const calc::Percent& value, Cells);
 };
 
 /// Rows already made of numbers and words, without a unit row.
@@ -190,18 +200,8 @@ template <>
 struct Result<ResultRows> {
     static constexpr UnitArgument unit_argument = UnitArgument::none;
     static void describe(Outcome& outcome) { outcome.shape = Outcome::Shape::table; }
-    static Answer write(const ResultRows& value, const Cell&) { return value; }
-    static std::string text(const ResultRows& value, const Cell&) {
-        return std::to_string(value.size()) + " rows";
-    }
-};
-
-/// A table and the number of rows of values it fills in the sheet: the rest is blank, so that a range of
-/// a fixed height never shows #N/A.
-template <class Rows>
-struct Filled {
-    Rows rows;
-    std::size_t height = 0;
+    static Answer write(const ResultRows& value, Cells) { return value; }
+    static std::string text(const ResultRows& value, Cells) { return std::to_string(value.size()) + " rows"; }
 };
 
 template <class... C>
@@ -214,19 +214,19 @@ struct Result<std::vector<std::tuple<C...>>> {
         outcome.kind = "a table";
         outcome.columns = {Column{{}, {}, Slot<C>::kind(), Slot<C>::unit()}...};
     }
-    static Answer write(const Rows& rows, const Cell& units) { return write(rows, units, rows.size()); }
-    static Answer write(const Rows& rows, const Cell& units, std::size_t height) {
+    static Answer write(const Rows& rows, Cells asked) {
+        const std::size_t height = table_height(asked_cell(asked, 1), rows.size());
         const std::vector<Dimension> dimensions = {dimension_of<C>()...};
-        const std::vector<Unit> chosen = read_units(units, dimensions);
+        const std::vector<Unit> chosen = read_units(asked_cell(asked, 0), dimensions);
         ResultRows result;
         result.reserve(height + 1);
-        result.push_back(unit_row(units, dimensions));
+        result.push_back(unit_row(asked_cell(asked, 0), dimensions));
         for (const auto& row : rows) result.push_back(numbers(row, chosen, std::index_sequence_for<C...>{}));
         const std::vector<ResultItem> blank(sizeof...(C), std::string());
         while (result.size() < height + 1) result.push_back(blank);
         return result;
     }
-    static std::string text(const Rows& rows, const Cell&) {
+    static std::string text(const Rows& rows, Cells) {
         return "table of " + std::to_string(rows.size()) + " rows";
     }
 
@@ -236,18 +236,6 @@ private:
     static std::vector<ResultItem> numbers(const std::tuple<C...>& row, const std::vector<Unit>& units,
                                            std::index_sequence<I...>) {
         return {finite_result(number_in(as_quantity(std::get<I>(row)), units[I]))...};
-    }
-};
-
-template <class Rows>
-struct Result<Filled<Rows>> {
-    static constexpr UnitArgument unit_argument = Result<Rows>::unit_argument;
-    static void describe(Outcome& outcome) { Result<Rows>::describe(outcome); }
-    static Answer write(const Filled<Rows>& value, const Cell& units) {
-        return Result<Rows>::write(value.rows, units, std::max(value.height, value.rows.size()));
-    }
-    static std::string text(const Filled<Rows>& value, const Cell& units) {
-        return Result<Rows>::text(value.rows, units);
     }
 };
 
@@ -398,9 +386,17 @@ private:
                 broken_entry(made_.name, "only trailing arguments can be left out");
         if (Result<std::decay_t<R>>::unit_argument == UnitArgument::unit)
             made_.parameters.push_back({unit_name_, {}, unit_says_, "a unit", {}, {}, !unit_required_});
-        if (Result<std::decay_t<R>>::unit_argument == UnitArgument::units)
+        if (Result<std::decay_t<R>>::unit_argument == UnitArgument::units) {
             made_.parameters.push_back(
                 {"units", {}, "Units of the columns, parted by ';'", "units", {}, {}, true});
+            made_.parameters.push_back({"height",
+                                        {},
+                                        "Rows of values to fill: blank rows make up for what the table lacks",
+                                        "a count",
+                                        {},
+                                        {},
+                                        true});
+        }
         fallback_cells_.resize(arity);
 
         // What the calls need, shared by both and by every copy.
@@ -416,14 +412,13 @@ private:
             const Arguments arguments =
                 read_all(cells, bound->description, bound->fallbacks, std::index_sequence_for<A...>{});
             return Result<std::decay_t<R>>::write(std::apply(bound->function, arguments),
-                                                  unit_cell(cells, bound->description));
+                                                  asked(cells, bound->description));
         };
         made_.derive = [bound](Cells cells) -> Derivation {
             const Arguments arguments =
                 read_all(cells, bound->description, bound->fallbacks, std::index_sequence_for<A...>{});
             const auto result = std::apply(bound->function, arguments);
-            const std::string text =
-                Result<std::decay_t<R>>::text(result, unit_cell(cells, bound->description));
+            const std::string text = Result<std::decay_t<R>>::text(result, asked(cells, bound->description));
             const std::string& symbol = bound->description.outcome.symbol;
             return {steps(arguments, cells, bound->description, std::index_sequence_for<A...>{}),
                     symbol.empty() ? text : symbol + " = " + text};
@@ -431,11 +426,14 @@ private:
         return made_;
     }
 
-    static Cell unit_cell(Cells cells, const Function& function) {
-        if (cells.size() <= arity) return std::monostate{};
-        if (!function.parameters[arity].optional && std::holds_alternative<std::monostate>(cells[arity]))
-            refuse_value(function.parameters[arity].name + ": is left out");
-        return cells[arity];
+    /// The cells beyond the arguments of the C++ function.
+    static Cells asked(Cells cells, const Function& function) {
+        for (std::size_t i = arity; i < function.parameters.size(); ++i) {
+            const bool left_out = i >= cells.size() || std::holds_alternative<std::monostate>(cells[i]);
+            if (left_out && !function.parameters[i].optional)
+                refuse_value(function.parameters[i].name + ": is left out");
+        }
+        return cells.size() > arity ? cells.subspan(arity) : Cells();
     }
 
     template <class Bound, std::size_t... I>

@@ -63,15 +63,14 @@ Group storage_functions() {
         function("UC.STAGE.STORAGE", [](Count steps, Length length, Length width, Batter batter,
                                         Length base_stone, Length cover_stone, Share porosity,
                                         calc::Shape shape, Length span, Length rise, Length chamber_length) {
-            calc::StageStorage rows =
-                calc::stage_storage(steps, bed(length, width, batter, base_stone, cover_stone, porosity,
-                                               shape, span, rise, chamber_length));
-            return Filled<calc::StageStorage>{std::move(rows), static_cast<std::size_t>(number(steps)) + 3};
+            return calc::stage_storage(steps, bed(length, width, batter, base_stone, cover_stone, porosity,
+                                                  shape, span, rise, chamber_length));
         });
     table
         .says(
             "Stage-storage table in equal steps from the base to the top of the stone, with rows added at "
-            "the base and crown of the chambers; fills steps + 4 rows")
+            "the base and crown of the chambers where they fall between: steps + 1 to steps + 3 rows of "
+            "values")
         .equation(held_equation)
         .source("geometry of the bed; common practice")
         .takes("steps", "N", "Number of equal steps");

@@ -1,0 +1,52 @@
+#include "sheets/builder/lines.hpp"
+
+namespace undercroft::sheets {
+
+std::string trimmed(std::string_view text) {
+    const std::size_t begin = text.find_first_not_of(" \t\r");
+    if (begin == std::string_view::npos) return {};
+    const std::size_t end = text.find_last_not_of(" \t\r");
+    return std::string(text.substr(begin, end - begin + 1));
+}
+
+std::vector<std::string> fields_of(std::string_view text, char separator) {
+    std::vector<std::string> fields(1);
+    bool quoted = false;
+    int braces = 0;
+    for (const char c : text) {
+        if (c == '"') quoted = !quoted;
+        if (!quoted && c == '{') ++braces;
+        if (!quoted && c == '}') --braces;
+        if (c == separator && !quoted && braces <= 0)
+            fields.emplace_back();
+        else
+            fields.back() += c;
+    }
+    for (std::string& field : fields) field = trimmed(field);
+    return fields;
+}
+
+std::vector<Line> lines_of(std::string_view text) {
+    std::vector<Line> lines;
+    int number = 0;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find('\n'), text.size());
+        const std::string_view raw = text.substr(0, end);
+        text.remove_prefix(std::min(end + 1, text.size()));
+        ++number;
+        const std::string line = trimmed(raw);
+        if (line.empty()) continue;
+        const bool remark = line.front() == '#' && !line.starts_with("##");
+        if (remark) continue;
+        const bool goes_on = raw.front() == ' ' || raw.front() == '\t';
+        if (goes_on) {
+            if (lines.empty()) throw TextMistake(number, "the first line cannot go on with a line before it");
+            lines.back().text += " " + line;
+        } else {
+            lines.push_back({number, line});
+        }
+    }
+    return lines;
+}
+
+}  // namespace undercroft::sheets

@@ -1,0 +1,66 @@
+#include "sheets/builder/worked_examples.hpp"
+
+#include <charconv>
+#include <cmath>
+
+#include "sheets/builder/lines.hpp"
+
+namespace undercroft::sheets {
+
+namespace {
+
+std::optional<double> number_in(std::string_view text) {
+    double value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
+    return value;
+}
+
+double tolerance_in(const std::string& text, const WorkedExample& example) {
+    if (text == "exact") return 0;
+    const std::size_t space = text.find(' ');
+    const std::optional<double> amount = number_in(text.substr(0, space));
+    if (!amount || !example.number || *amount < 0)
+        throw TextMistake(example.line, "'" + text + "' is no tolerance");
+    const std::string kind = space == std::string::npos ? "" : trimmed(text.substr(space));
+    if (kind.empty()) return *amount;
+    if (kind == "rel") return *amount * std::abs(*example.number);
+    if (kind == "%") return *amount / 100 * std::abs(*example.number);
+    throw TextMistake(example.line, "'" + kind + "' is no kind of tolerance");
+}
+
+}  // namespace
+
+bool WorkedExample::agrees(double computed) const {
+    return number && std::abs(computed - *number) <= tolerance * (1 + 1e-9) + 1e-14 * std::abs(*number);
+}
+
+std::vector<WorkedExample> read_worked_examples(std::string_view text) {
+    std::vector<WorkedExample> examples;
+    std::string section;
+    for (const Line& line : lines_of(text)) {
+        if (line.text.starts_with("##")) {
+            section = trimmed(std::string_view(line.text).substr(2));
+            continue;
+        }
+        const std::vector<std::string> fields = fields_of(line.text);
+        if (fields.size() != 5) throw TextMistake(line.number, "five fields parted by '|' are wanted");
+        WorkedExample example;
+        example.section = section;
+        example.line = line.number;
+        example.formula = fields[0];
+        example.text = fields[1];
+        example.number = number_in(fields[1]);
+        example.tolerance = tolerance_in(fields[2], example);
+        example.tag = fields[3];
+        example.source = fields[4];
+        if (example.tag != "published" && example.tag != "from memory" && example.tag != "math" &&
+            example.tag != "common practice")
+            throw TextMistake(line.number, "'" + example.tag + "' is no tag");
+        if (example.source.empty()) throw TextMistake(line.number, "a source is wanted");
+        examples.push_back(example);
+    }
+    return examples;
+}
+
+}  // namespace undercroft::sheets
