@@ -52,13 +52,22 @@ Quantity quotient(const Quantity& a, const Quantity& b) {
     return {a.value / b.value, as_pure(a).dimension.per(as_pure(b).dimension)};
 }
 
-Quantity difference(const Quantity& a, const Quantity& b) {
+namespace {
+
+/// a + sign b, in the dimension of the two.
+Quantity combined(const Quantity& a, const Quantity& b, double sign) {
     const auto [left, right] = alike(a, b, "b:");
     Quantity result = left;
-    result.value -= right.value;
+    result.value += sign * right.value;
     if (result.form == Quantity::Form::percent) result.form = Quantity::Form::with_unit;
     return result;
 }
+
+}  // namespace
+
+Quantity total(const Quantity& a, const Quantity& b) { return combined(a, b, 1); }
+
+Quantity difference(const Quantity& a, const Quantity& b) { return combined(a, b, -1); }
 
 bool at_least(const Quantity& value, const Quantity& limit) {
     const auto [left, right] = alike(value, limit, "limit:");

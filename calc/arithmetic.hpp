@@ -12,6 +12,10 @@ namespace undercroft::calc {
 /// \throws Refused(value) for two dimensions or two currencies; Refused(domain) for no quantity at all.
 [[nodiscard]] Quantity sum(const std::vector<Quantity>& amounts);
 
+/// Total a + b. A number without a unit is read in the default unit of the other's dimension.
+/// \throws Refused(value) for two dimensions or two currencies.
+[[nodiscard]] Quantity total(const Quantity& a, const Quantity& b);
+
 /// Product; a number without a unit is a pure number here.
 /// \throws Refused(value) when two currencies meet.
 [[nodiscard]] Quantity product(const Quantity& a, const Quantity& b);

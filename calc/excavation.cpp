@@ -33,8 +33,21 @@ Area pit_walls(Length base_length, Length base_width, Length depth, Batter batte
     require_pit(base_length, base_width, batter);
     require_not_negative("depth", depth);
     const Length run = horizontal_run(batter, depth);
-    const Length slant = sqrt(depth * depth + run * run);
-    return slant * (2.0 * base_length + 2.0 * base_width + 4.0 * run);
+    return pit_slant(depth, batter) * (2.0 * base_length + 2.0 * base_width + 4.0 * run);
+}
+
+Length pit_side(Length base_side, Length height, Batter batter) {
+    require_positive("base side", base_side);
+    require_not_negative("height", height);
+    require_not_negative("batter", batter);
+    return base_side + 2.0 * horizontal_run(batter, height);
+}
+
+Length pit_slant(Length depth, Batter batter) {
+    require_not_negative("depth", depth);
+    require_not_negative("batter", batter);
+    const Length run = horizontal_run(batter, depth);
+    return sqrt(depth * depth + run * run);
 }
 
 namespace {

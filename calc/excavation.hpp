@@ -21,6 +21,12 @@ namespace undercroft::calc {
 /// Area of the four sloping faces: s (2 L + 2 W + 4 z d) with slant height s = d sqrt(1 + z^2).
 [[nodiscard]] Area pit_walls(Length base_length, Length base_width, Length depth, Batter batter);
 
+/// Plan side of that pit at a height above its base: B + 2 z h.
+[[nodiscard]] Length pit_side(Length base_side, Length height, Batter batter);
+
+/// Length of a wall along its slope: d sqrt(1 + z^2).
+[[nodiscard]] Length pit_slant(Length depth, Batter batter);
+
 /// Cut above a formation level from a rectangular grid of spot levels.
 ///
 /// Each cell of the grid is four plane triangles that meet at the mean of its corners, and the part of

@@ -15,8 +15,8 @@ std::vector<std::string> fields_of(std::string_view text, char separator) {
     int braces = 0;
     for (const char c : text) {
         if (c == '"') quoted = !quoted;
-        if (!quoted && c == '{') ++braces;
-        if (!quoted && c == '}') --braces;
+        if (!quoted && (c == '{' || c == '(')) ++braces;
+        if (!quoted && (c == '}' || c == ')')) --braces;
         if (c == separator && !quoted && braces <= 0)
             fields.emplace_back();
         else

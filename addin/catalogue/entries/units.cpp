@@ -53,6 +53,14 @@ Group unit_functions() {
                 .takes("b", "b", "What is subtracted")
                 .gives("d", "The difference")
                 .wants_unit(),
+            function("UC.TOTAL", [](Quantity a, Quantity b) { return calc::total(a, b); })
+                .says("Total of two quantities of one dimension, in any units")
+                .equation("t = a + b")
+                .source("common practice")
+                .takes("a", "a", "First quantity")
+                .takes("b", "b", "Second quantity")
+                .gives("t", "The total")
+                .wants_unit(),
             function("UC.ATLEAST",
                      [](Quantity value, Quantity limit) { return calc::at_least(value, limit); })
                 .says("Whether a value is at least a limit, whatever their units: 1 for TRUE, 0 for FALSE")

@@ -1,0 +1,168 @@
+#include "sheets/builder/chart.hpp"
+
+#include <string>
+
+namespace undercroft::sheets {
+
+namespace {
+
+using pugi::xml_node;
+
+void set(xml_node node, const char* name, const std::string& value) { node.append_attribute(name) = value.c_str(); }
+
+// Told apart by colour and by dash, so that grey prints still read.
+struct Line {
+    const char* colour;
+    const char* dash;
+};
+constexpr Line lines[] = {{"#22424a", ""}, {"#c2672b", "Dash"}, {"#2f8f9d", "Dot"}, {"#7a6a2f", "DashDot"}};
+
+void add_text_style(xml_node styles, const char* name, const char* size, bool bold) {
+    xml_node style = styles.append_child("style:style");
+    set(style, "style:name", name);
+    set(style, "style:family", "chart");
+    xml_node text = style.append_child("style:text-properties");
+    set(text, "fo:font-size", size);
+    set(text, "fo:font-family", "Liberation Sans");
+    if (bold) set(text, "fo:font-weight", "bold");
+}
+
+void add_styles(xml_node styles, std::size_t series) {
+    add_text_style(styles, "title", "10pt", true);
+    add_text_style(styles, "axistitle", "8pt", false);
+    add_text_style(styles, "legend", "8pt", false);
+    for (const char* name : {"legend", "frame"}) {  // no lines around chart and legend
+        xml_node style = styles.find_child_by_attribute("style:name", name);
+        if (!style) {
+            style = styles.append_child("style:style");
+            set(style, "style:name", name);
+            set(style, "style:family", "chart");
+        }
+        xml_node graphic = style.prepend_child("style:graphic-properties");
+        set(graphic, "draw:stroke", "none");
+        set(graphic, "draw:fill", "solid");
+        set(graphic, "draw:fill-color", "#ffffff");
+    }
+    xml_node plot = styles.append_child("style:style");
+    set(plot, "style:name", "plot");
+    set(plot, "style:family", "chart");
+    xml_node properties = plot.append_child("style:chart-properties");
+    set(properties, "chart:symbol-type", "none");
+    set(properties, "chart:lines", "true");
+    set(properties, "chart:treat-empty-cells", "leave-gap");
+    set(properties, "chart:auto-position", "true");
+    xml_node axis = styles.append_child("style:style");
+    set(axis, "style:name", "axis");
+    set(axis, "style:family", "chart");
+    xml_node axis_properties = axis.append_child("style:chart-properties");
+    set(axis_properties, "chart:display-label", "true");
+    set(axis_properties, "chart:logarithmic", "false");
+    set(axis_properties, "chart:link-data-style-to-source", "false");
+    set(axis_properties, "chart:axis-position", "start");
+    set(axis_properties, "chart:tick-marks-major-outer", "true");
+    xml_node axis_text = axis.append_child("style:text-properties");
+    set(axis_text, "fo:font-size", "8pt");
+    xml_node grid = styles.append_child("style:style");
+    set(grid, "style:name", "grid");
+    set(grid, "style:family", "chart");
+    xml_node grid_line = grid.append_child("style:graphic-properties");
+    set(grid_line, "svg:stroke-color", "#d5dee0");
+    xml_node wall = styles.append_child("style:style");
+    set(wall, "style:name", "wall");
+    set(wall, "style:family", "chart");
+    xml_node wall_properties = wall.append_child("style:graphic-properties");
+    set(wall_properties, "draw:stroke", "solid");
+    set(wall_properties, "svg:stroke-color", "#9fb0b4");
+    set(wall_properties, "draw:fill", "none");
+    for (std::size_t i = 0; i < series; ++i) {
+        const Line& line = lines[i % std::size(lines)];
+        xml_node style = styles.append_child("style:style");
+        set(style, "style:name", "series" + std::to_string(i));
+        set(style, "style:family", "chart");
+        xml_node chart_properties = style.append_child("style:chart-properties");
+        set(chart_properties, "chart:symbol-type", "none");
+        xml_node graphic = style.append_child("style:graphic-properties");
+        set(graphic, "draw:stroke", line.dash[0] == '\0' ? "solid" : "dash");
+        if (line.dash[0] != '\0') set(graphic, "draw:stroke-dash", line.dash);
+        set(graphic, "svg:stroke-width", "0.06cm");
+        set(graphic, "svg:stroke-color", line.colour);
+    }
+}
+
+void add_dashes(xml_node styles) {
+    struct Dash {
+        const char* name;
+        const char* dots1;
+        const char* length1;
+        const char* dots2;
+        const char* length2;
+    };
+    const Dash dashes[] = {{"Dash", "1", "0.25cm", nullptr, nullptr}, {"Dot", "1", "0.06cm", nullptr, nullptr}, {"DashDot", "1", "0.3cm", "1", "0.06cm"}};
+    for (const Dash& dash : dashes) {
+        xml_node made = styles.append_child("draw:stroke-dash");
+        set(made, "draw:name", dash.name);
+        set(made, "draw:style", "rect");
+        set(made, "draw:dots1", dash.dots1);
+        set(made, "draw:dots1-length", dash.length1);
+        if (dash.dots2 != nullptr) {
+            set(made, "draw:dots2", dash.dots2);
+            set(made, "draw:dots2-length", dash.length2);
+        }
+        set(made, "draw:distance", "0.12cm");
+    }
+}
+
+void add_axis(xml_node plot, const char* dimension, const std::string& title) {
+    xml_node axis = plot.append_child("chart:axis");
+    set(axis, "chart:dimension", dimension);
+    set(axis, "chart:name", std::string("primary-") + dimension);
+    set(axis, "chart:style-name", "axis");
+    xml_node words = axis.append_child("chart:title");
+    set(words, "chart:style-name", "axistitle");
+    words.append_child("text:p").text().set(title.c_str());
+    xml_node grid = axis.append_child("chart:grid");
+    set(grid, "chart:class", "major");
+    set(grid, "chart:style-name", "grid");
+}
+
+}  // namespace
+
+void add_chart_document(xml_node object, const Chart& chart) {
+    xml_node document = object.append_child("office:document");
+    set(document, "office:mimetype", "application/vnd.oasis.opendocument.chart");
+    set(document, "office:version", "1.3");
+    add_dashes(document.append_child("office:styles"));
+    add_styles(document.append_child("office:automatic-styles"), chart.series.size());
+    xml_node body = document.append_child("office:body").append_child("office:chart").append_child("chart:chart");
+    set(body, "svg:width", std::to_string(chart.width_cm) + "cm");
+    set(body, "svg:height", std::to_string(chart.height_cm) + "cm");
+    set(body, "chart:class", "chart:scatter");
+    set(body, "chart:style-name", "frame");
+    xml_node title = body.append_child("chart:title");
+    set(title, "chart:style-name", "title");
+    title.append_child("text:p").text().set(chart.title.c_str());
+    if (chart.series.size() > 1) {
+        xml_node legend = body.append_child("chart:legend");
+        set(legend, "chart:legend-position", "bottom");
+        set(legend, "chart:style-name", "legend");
+    }
+    xml_node plot = body.append_child("chart:plot-area");
+    set(plot, "chart:style-name", "plot");
+    set(plot, "chart:data-source-has-labels", "none");
+    add_axis(plot, "x", chart.x_title);
+    add_axis(plot, "y", chart.y_title);
+    std::size_t i = 0;
+    for (const Series& series : chart.series) {
+        xml_node made = plot.append_child("chart:series");
+        set(made, "chart:style-name", "series" + std::to_string(i++));
+        set(made, "chart:values-cell-range-address", series.y);
+        set(made, "chart:label-cell-address", series.label);
+        set(made, "chart:class", "chart:scatter");
+        xml_node domain = made.append_child("chart:domain");
+        set(domain, "table:cell-range-address", series.x);
+    }
+    xml_node wall = plot.append_child("chart:wall");
+    set(wall, "chart:style-name", "wall");
+}
+
+}  // namespace undercroft::sheets

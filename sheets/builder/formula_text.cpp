@@ -1,0 +1,75 @@
+#include "sheets/builder/formula_text.hpp"
+
+#include <stdexcept>
+
+namespace undercroft::sheets {
+
+namespace {
+
+bool is_word_start(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || c == '_' || c == '@'; }
+bool is_word(char c) { return is_word_start(c) || (c >= '0' && c <= '9') || c == '.'; }
+
+/// Calls for each part: strings in quotes, words, and everything else.
+template <class OnOther, class OnWord>
+void parts(std::string_view formula, const OnOther& on_other, const OnWord& on_word) {
+    for (std::size_t i = 0; i < formula.size();) {
+        if (formula[i] == '"') {
+            std::size_t end = formula.find('"', i + 1);
+            if (end == std::string_view::npos) throw std::runtime_error("a text is not closed in: " + std::string(formula));
+            on_other(formula.substr(i, end + 1 - i));
+            i = end + 1;
+        } else if (is_word_start(formula[i])) {
+            std::size_t end = i + 1;
+            while (end < formula.size() && is_word(formula[end])) ++end;
+            std::size_t next = end;
+            while (next < formula.size() && formula[next] == ' ') ++next;
+            const bool call = next < formula.size() && formula[next] == '(';
+            on_word(std::string(formula.substr(i, end - i)), call);
+            i = end;
+        } else {
+            on_other(formula.substr(i, 1));
+            ++i;
+        }
+    }
+}
+
+/// "UC.PIT.VOLUME" to "UNDERCROFT.UC.PITVOLUME": as files store it.
+std::string stored_name(const std::string& word) {
+    if (!word.starts_with("UC.")) return word;
+    std::string stored = "UNDERCROFT.UC.";
+    for (const char c : word.substr(3))
+        if (c != '.') stored += c;
+    return stored;
+}
+
+}  // namespace
+
+std::string stored_formula(std::string_view formula, const Meaning& meaning) {
+    std::string stored;
+    parts(
+        formula, [&](std::string_view other) { stored += other; },
+        [&](const std::string& word, bool call) {
+            if (call) {
+                stored += stored_name(word);
+                return;
+            }
+            const std::string means = meaning(word);
+            if (means.empty()) throw std::runtime_error("'" + word + "' is no key of this workbook, in: " + std::string(formula));
+            stored += means;
+        });
+    return stored;
+}
+
+std::vector<std::string> keys_in(std::string_view formula) {
+    std::vector<std::string> keys;
+    parts(
+        formula, [](std::string_view) {},
+        [&](const std::string& word, bool call) {
+            if (call || word.front() == '@') return;
+            const std::size_t dot = word.find('.');
+            keys.push_back(word.substr(0, dot));
+        });
+    return keys;
+}
+
+}  // namespace undercroft::sheets

@@ -1,0 +1,85 @@
+/// \file grid.hpp
+/// A workbook as cells, before it becomes a file.
+#pragma once
+
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace undercroft::sheets {
+
+struct SheetCell {
+    enum class Type { blank, number, text, formula };
+    Type type = Type::blank;
+    double number = 0;
+    std::string text;     ///< a text, or the formula as files hold it, with its `of:=`
+    std::string style;    ///< a name of fods.cpp's styles
+    int columns = 1;      ///< columns that it spans
+    int matrix_rows = 0;  ///< of an array formula
+    int matrix_columns = 0;
+    std::string validation;  ///< name of a Validation
+};
+
+/// What may be picked or must be known when a cell is filled in.
+struct Validation {
+    std::string name;
+    std::vector<std::string> choices;  ///< empty: anything
+    std::string help_title;
+    std::string help;
+};
+
+struct Series {
+    std::string x;      ///< `Storage.B20:Storage.B43`
+    std::string y;
+    std::string label;  ///< cell of its name
+};
+
+struct Chart {
+    std::string title;
+    std::string x_title;
+    std::string y_title;
+    std::vector<Series> series;
+    int row = 0;  ///< top left cell
+    int column = 0;
+    int end_row = 0;  ///< bottom right cell
+    int end_column = 0;
+    double width_cm = 16;
+    double height_cm = 8;
+};
+
+struct SheetGrid {
+    std::string name;
+    std::map<std::pair<int, int>, SheetCell> cells;  ///< by row and column, from 0
+    std::map<int, double> row_heights_cm;            ///< where they differ from the standard
+    std::vector<double> column_widths_cm;
+    std::vector<Chart> charts;
+    std::vector<std::string> checks;  ///< addresses of the cells that pass or fail
+    std::vector<int> page_breaks;     ///< rows that begin a page
+    int rows = 0;
+    int print_columns = 0;  ///< the columns that are printed
+    int head_rows = 0;      ///< rows repeated on each page and frozen on the screen
+    bool wide = false;
+};
+
+struct NamedRange {
+    std::string name;
+    std::string address;  ///< `$Storage.$G$12:.$H$12`
+};
+
+struct WorkbookGrid {
+    std::string name;
+    std::string title;
+    std::string paper;  ///< "a4" or "letter"
+    std::vector<SheetGrid> sheets;
+    std::vector<NamedRange> names;
+    std::vector<Validation> validations;
+};
+
+/// `$G$12`, `G12`; rows and columns from 0.
+[[nodiscard]] std::string cell_text(int row, int column, bool fixed = false);
+
+/// The workbook as a flat OpenDocument spreadsheet.
+[[nodiscard]] std::string flat_document(const WorkbookGrid& workbook);
+
+}  // namespace undercroft::sheets

@@ -1,0 +1,25 @@
+// Converts workbooks in a headless Calc with our extension, every cell computed anew:
+//   sheet_office EXTENSIONS FROM TO [FROM TO ...]
+#include <iostream>
+
+#include "sheets/office/office.hpp"
+
+int main(int argc, char** argv) try {
+    if (argc < 4 || argc % 2 != 0) {
+        std::cerr << "usage: sheet_office EXTENSIONS FROM TO [FROM TO ...]\n";
+        return 2;
+    }
+    const undercroft::sheets::Office office(argv[1]);
+    for (int i = 2; i + 1 < argc; i += 2) {
+        const undercroft::sheets::Document document = office.open(argv[i]);
+        document.recalculate();
+        document.store(argv[i + 1]);
+    }
+    return 0;
+} catch (const std::exception& error) {
+    std::cerr << error.what() << "\n";
+    return 1;
+} catch (const com::sun::star::uno::Exception& error) {
+    std::cerr << undercroft::sheets::to_utf8(error.Message) << "\n";
+    return 1;
+}

@@ -1,0 +1,82 @@
+/// \file office.hpp
+/// A headless Calc of our own: its profile is private and thrown away, our extension is in it, and nothing of
+/// the person's own installation is touched. The demo, the batch tools and the tests work through it.
+#pragma once
+
+#include <com/sun/star/frame/XDesktop2.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+#include <com/sun/star/table/XCell.hpp>
+#include <com/sun/star/uno/XComponentContext.hpp>
+#include <sys/types.h>
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace css = com::sun::star;
+
+namespace undercroft::sheets {
+
+[[nodiscard]] std::string to_utf8(const rtl::OUString& text);
+[[nodiscard]] rtl::OUString to_ustring(const std::string& text);
+[[nodiscard]] rtl::OUString file_url(const std::filesystem::path& path);
+
+/// A spreadsheet that is open in the office. Closed when it goes.
+class Document {
+public:
+    explicit Document(css::uno::Reference<css::sheet::XSpreadsheetDocument> document);
+    Document(const Document&) = delete;
+    Document& operator=(const Document&) = delete;
+    Document(Document&&) = default;
+    ~Document();
+
+    [[nodiscard]] css::uno::Reference<css::sheet::XSpreadsheetDocument> model() const { return document_; }
+    [[nodiscard]] css::uno::Reference<css::sheet::XSpreadsheet> sheet(const std::string& name) const;
+    [[nodiscard]] std::vector<std::string> sheet_names() const;
+
+    /// A cell by sheet and address such as `B3`.
+    [[nodiscard]] css::uno::Reference<css::table::XCell> cell(const std::string& sheet, const std::string& address) const;
+    /// The first cell of a defined name, or the one that many columns to its right.
+    [[nodiscard]] css::uno::Reference<css::table::XCell> named(const std::string& name, int columns_right = 0) const;
+    [[nodiscard]] bool has_name(const std::string& name) const;
+
+    /// Computes every cell anew.
+    void recalculate() const;
+    /// Saves a copy; the kind of file follows the ending: .ods, .ots, .fods, .xlsx, .pdf, .csv.
+    void store(const std::filesystem::path& path) const;
+
+private:
+    css::uno::Reference<css::sheet::XSpreadsheetDocument> document_;
+};
+
+/// What a cell shows as text.
+[[nodiscard]] std::string shown(const css::uno::Reference<css::table::XCell>& cell);
+
+class Office {
+public:
+    /// Starts the office with the extensions in `extensions`, one folder each.
+    /// \throws std::runtime_error when it does not answer within a minute.
+    explicit Office(const std::filesystem::path& extensions);
+    Office(const Office&) = delete;
+    Office& operator=(const Office&) = delete;
+    ~Office();
+
+    /// Opens a file; a template becomes a new document.
+    /// \throws std::runtime_error when it cannot be opened as a spreadsheet.
+    [[nodiscard]] Document open(const std::filesystem::path& path) const;
+    /// A new, empty spreadsheet.
+    [[nodiscard]] Document blank() const;
+
+    [[nodiscard]] css::uno::Reference<css::uno::XComponentContext> context() const { return context_; }
+
+private:
+    [[nodiscard]] Document load(const rtl::OUString& url) const;
+
+    std::filesystem::path profile_;
+    pid_t process_ = 0;
+    css::uno::Reference<css::uno::XComponentContext> context_;
+    css::uno::Reference<css::frame::XDesktop2> desktop_;
+};
+
+}  // namespace undercroft::sheets
