@@ -8,7 +8,9 @@ namespace {
 
 using pugi::xml_node;
 
-void set(xml_node node, const char* name, const std::string& value) { node.append_attribute(name) = value.c_str(); }
+void set(xml_node node, const char* name, const std::string& value) {
+    node.append_attribute(name) = value.c_str();
+}
 
 // Told apart by colour and by dash, so that grey prints still read.
 struct Line {
@@ -97,7 +99,9 @@ void add_dashes(xml_node styles) {
         const char* dots2;
         const char* length2;
     };
-    const Dash dashes[] = {{"Dash", "1", "0.25cm", nullptr, nullptr}, {"Dot", "1", "0.06cm", nullptr, nullptr}, {"DashDot", "1", "0.3cm", "1", "0.06cm"}};
+    const Dash dashes[] = {{"Dash", "1", "0.25cm", nullptr, nullptr},
+                           {"Dot", "1", "0.06cm", nullptr, nullptr},
+                           {"DashDot", "1", "0.3cm", "1", "0.06cm"}};
     for (const Dash& dash : dashes) {
         xml_node made = styles.append_child("draw:stroke-dash");
         set(made, "draw:name", dash.name);
@@ -133,7 +137,8 @@ void add_chart_document(xml_node object, const Chart& chart) {
     set(document, "office:version", "1.3");
     add_dashes(document.append_child("office:styles"));
     add_styles(document.append_child("office:automatic-styles"), chart.series.size());
-    xml_node body = document.append_child("office:body").append_child("office:chart").append_child("chart:chart");
+    xml_node body =
+        document.append_child("office:body").append_child("office:chart").append_child("chart:chart");
     set(body, "svg:width", std::to_string(chart.width_cm) + "cm");
     set(body, "svg:height", std::to_string(chart.height_cm) + "cm");
     set(body, "chart:class", "chart:scatter");

@@ -28,8 +28,12 @@ constexpr int first_row = 4;  // below the heading that each page repeats
 constexpr double column_cm = 1.8;
 constexpr double line_cm = 0.44;
 
-int last_column(const Sheet& sheet) { return sheet.wide ? 17 : 11; }
-int reason_column(const Sheet& sheet) { return last_column(sheet) + 1; }
+int last_column(const Sheet& sheet) {
+    return sheet.wide ? 17 : 11;
+}
+int reason_column(const Sheet& sheet) {
+    return last_column(sheet) + 1;
+}
 
 /// Where a key's cells are.
 struct Place {
@@ -49,7 +53,7 @@ std::string lower(std::string text) {
     return text;
 }
 
-constexpr double character_cm = 0.162;       // mean width of a character at 9 pt
+constexpr double character_cm = 0.162;        // mean width of a character at 9 pt
 constexpr double small_character_cm = 0.145;  // at 8 pt
 
 /// Lines that a text takes in a width of that many sheet columns.
@@ -96,8 +100,10 @@ class Composer {
 public:
     Composer(const WorkbookText& text, const std::vector<Sheet>& all, System system) : system_(system) {
         for (const std::string& name : text.sheets) {
-            const auto found = std::find_if(all.begin(), all.end(), [&](const Sheet& sheet) { return sheet.name == name; });
-            if (found == all.end()) throw std::runtime_error("workbook " + text.name + ": there is no sheet " + name);
+            const auto found =
+                std::find_if(all.begin(), all.end(), [&](const Sheet& sheet) { return sheet.name == name; });
+            if (found == all.end())
+                throw std::runtime_error("workbook " + text.name + ": there is no sheet " + name);
             sheets_.push_back(*found);
         }
         workbook_.name = text.name + (system == System::us ? "-us" : "");
@@ -123,7 +129,8 @@ private:
     void find_definitions() {
         for (const Sheet& sheet : sheets_)
             for (const Row& row : sheet.rows)
-                if (defines_always(row) && !definitions_.insert(row.key).second) mistake(sheet, row.line, "the key " + row.key + " stands twice");
+                if (defines_always(row) && !definitions_.insert(row.key).second)
+                    mistake(sheet, row.line, "the key " + row.key + " stands twice");
         for (const Sheet& sheet : sheets_)
             for (const Row& row : sheet.rows)
                 if (row.kind == Row::Kind::given && !definitions_.contains(row.key)) {
@@ -135,7 +142,8 @@ private:
     /// Of a key that no sheet computes, the first `given` row is its input and the others link to it.
     [[nodiscard]] bool is_link(const Sheet& sheet, const Row& row) const {
         const auto first = first_given_.find(row.key);
-        return row.kind == Row::Kind::given && (first == first_given_.end() || first->second != std::pair(sheet.name, row.line));
+        return row.kind == Row::Kind::given &&
+               (first == first_given_.end() || first->second != std::pair(sheet.name, row.line));
     }
 
     void keep_what_is_used() {
@@ -164,7 +172,8 @@ private:
             const auto needed = [&](const Row& row) {
                 if (row.kind == Row::Kind::check) {
                     const auto keys = keys_used(row, system_);
-                    return std::all_of(keys.begin(), keys.end(), [&](const std::string& key) { return used.contains(key); });
+                    return std::all_of(keys.begin(), keys.end(),
+                                       [&](const std::string& key) { return used.contains(key); });
                 }
                 return row.key.empty() || used.contains(row.key);
             };
@@ -183,8 +192,11 @@ private:
             }
             std::size_t end = i + 1;
             bool says = false;
-            for (; end < sheet.rows.size() && sheet.rows[end].kind != Row::Kind::section; ++end) says = says || !sheet.rows[end].key.empty();
-            if (says) kept.insert(kept.end(), sheet.rows.begin() + static_cast<std::ptrdiff_t>(i), sheet.rows.begin() + static_cast<std::ptrdiff_t>(end));
+            for (; end < sheet.rows.size() && sheet.rows[end].kind != Row::Kind::section; ++end)
+                says = says || !sheet.rows[end].key.empty();
+            if (says)
+                kept.insert(kept.end(), sheet.rows.begin() + static_cast<std::ptrdiff_t>(i),
+                            sheet.rows.begin() + static_cast<std::ptrdiff_t>(end));
             i = end;
         }
         sheet.rows = std::move(kept);
@@ -194,21 +206,31 @@ private:
 
     int table_height(const Sheet& sheet, const Row& row) const {
         int height = 0;
-        const auto [end, error] = std::from_chars(row.height.data(), row.height.data() + row.height.size(), height);
-        if (error != std::errc{} || end != row.height.data() + row.height.size() || height < 1) mistake(sheet, row.line, "'" + row.height + "' is no height of a table");
+        const auto [end, error] =
+            std::from_chars(row.height.data(), row.height.data() + row.height.size(), height);
+        if (error != std::errc{} || end != row.height.data() + row.height.size() || height < 1)
+            mistake(sheet, row.line, "'" + row.height + "' is no height of a table");
         return height;
     }
 
     int rows_of(const Sheet& sheet, const Row& row) const {
         switch (row.kind) {
-            case Row::Kind::table: return 2 + 1 + table_height(sheet, row) + 1;  // title, heads, units, values, space
-            case Row::Kind::grid: return 2 + 1 + static_cast<int>(row.items.size()) + 1;
-            case Row::Kind::list: return 2 + static_cast<int>(row.items.size()) + 1;
-            case Row::Kind::chart: return row.beside ? 0 : 20;
-            case Row::Kind::summary: return static_cast<int>(sheets_.size()) - 1;
-            case Row::Kind::page: return 0;
-            case Row::Kind::section: return 2;  // a line of space before
-            default: return 1;
+            case Row::Kind::table:
+                return 2 + 1 + table_height(sheet, row) + 1;  // title, heads, units, values, space
+            case Row::Kind::grid:
+                return 2 + 1 + static_cast<int>(row.items.size()) + 1;
+            case Row::Kind::list:
+                return 2 + static_cast<int>(row.items.size()) + 1;
+            case Row::Kind::chart:
+                return row.beside ? 0 : 20;
+            case Row::Kind::summary:
+                return static_cast<int>(sheets_.size()) - 1;
+            case Row::Kind::page:
+                return 0;
+            case Row::Kind::section:
+                return 2;  // a line of space before
+            default:
+                return 1;
         }
     }
 
@@ -222,7 +244,8 @@ private:
         int at = first_row;
         for (const Row& row : sheet.rows) {
             starts_[{sheet.name, row.line}] = at;
-            const bool defines = defines_always(row) || (row.kind == Row::Kind::given && !is_link(sheet, row));
+            const bool defines =
+                defines_always(row) || (row.kind == Row::Kind::given && !is_link(sheet, row));
             if (defines) {
                 Place place{sheet.name, at, value_column, at, value_column, false, row.symbol, &row};
                 using Kind = Row::Kind;
@@ -259,7 +282,8 @@ private:
         for (const ListColumn& c : row.columns) {
             if (!c.name.empty()) {
                 const bool pair = !c.unit.in(system_).empty();
-                const Place place{sheet.name, list.row, column, list.last_row, pair ? column + c.span - 1 : column, pair, {}, &row};
+                const Place place{sheet.name, list.row, column, list.last_row, pair ? column + 1 : column,
+                                  pair,       {},       &row};
                 const std::string key = row.key + "_" + c.name;
                 places_[key] = place;
                 add_name(key, place);
@@ -270,7 +294,8 @@ private:
 
     void add_name(const std::string& key, const Place& place) {
         std::string address = "$" + place.sheet + "." + cell_text(place.row, place.column, true);
-        if (place.row != place.last_row || place.column != place.last_column) address += ":." + cell_text(place.last_row, place.last_column, true);
+        if (place.row != place.last_row || place.column != place.last_column)
+            address += ":." + cell_text(place.last_row, place.last_column, true);
         workbook_.names.push_back({key, address});
     }
 
@@ -313,12 +338,15 @@ private:
         if (place == places_.end()) return {};
         if (dot == std::string::npos) return word;
         const std::string part = word.substr(dot + 1);
-        if (part == "value") return cell_reference(place->second.sheet, place->second.row, place->second.column);
-        if (part == "unit" && place->second.is_pair) return cell_reference(place->second.sheet, place->second.row, place->second.last_column);
+        if (part == "value")
+            return cell_reference(place->second.sheet, place->second.row, place->second.column);
+        if (part == "unit" && place->second.is_pair)
+            return cell_reference(place->second.sheet, place->second.row, place->second.last_column);
         return {};
     }
 
-    std::string stored(const Sheet& sheet, const Row& row, const std::string& formula, const std::map<std::string, std::string>& of_row = {}) const {
+    std::string stored(const Sheet& sheet, const Row& row, const std::string& formula,
+                       const std::map<std::string, std::string>& of_row = {}) const {
         try {
             return stored_formula(formula, [&](const std::string& word) { return meaning(word, of_row); });
         } catch (const std::runtime_error& error) {
@@ -328,7 +356,9 @@ private:
 
     std::string add_validation(const Validation& wanted) {
         for (const Validation& known : workbook_.validations)
-            if (known.choices == wanted.choices && known.help_title == wanted.help_title && known.help == wanted.help) return known.name;
+            if (known.choices == wanted.choices && known.help_title == wanted.help_title &&
+                known.help == wanted.help)
+                return known.name;
         Validation made = wanted;
         made.name = "val" + std::to_string(workbook_.validations.size() + 1);
         workbook_.validations.push_back(made);
@@ -371,38 +401,50 @@ private:
         if (places_.contains("job_name")) {
             const auto value = [&](const char* key) { return meaning(std::string(key) + ".value", {}); };
             put_formula(1, ref_column, "JobLine",
-                        value("job_name") + "&\"   No. \"&" + value("job_number") + "&\"   revision \"&" + value("job_revision"));
+                        value("job_name") + "&\"   No. \"&" + value("job_number") + "&\"   revision \"&" +
+                            value("job_revision"));
         }
-        const std::string values = "[." + cell_text(first_row, description_column) + ":." + cell_text(std::max(grid_->rows, first_row + 1), last) + "]";
+        const std::string values = "[." + cell_text(first_row, description_column) + ":." +
+                                   cell_text(std::max(grid_->rows, first_row + 1), last) + "]";
         const std::string errors = "SUMPRODUCT(ISERROR(" + values + ")*1)";
         std::string fails = "0";
         for (const std::string& check : grid_->checks) fails += "+([." + check + "]<>1)";
         const std::string count = std::to_string(grid_->checks.size());
-        const std::string all_pass = grid_->checks.empty() ? "\"No cell shows an error\"" : "\"All " + count + " checks pass\"";
+        const std::string all_pass =
+            grid_->checks.empty() ? "\"No cell shows an error\"" : "\"All " + count + " checks pass\"";
         put_formula(2, ref_column, "State",
-                    "IF(ISERROR(UNDERCROFT.UC.VERSION());\"The Undercroft add-in is not installed here: the figures on this sheet are not computed and must not be used\";"
-                    "IF([." + cell_text(2, last) + "]=0;" + all_pass + ";IF(" + errors + ">0;" + errors +
-                        "&\" cells show an error: the reason stands to the right of the row\";[." + cell_text(2, last) + "]&\" of " + count + " checks fail\")))");
+                    "IF(ISERROR(UNDERCROFT.UC.VERSION());\"The Undercroft add-in is not installed here: the "
+                    "figures on this sheet are not computed and must not be used\";"
+                    "IF([." +
+                        cell_text(2, last) + "]=0;" + all_pass + ";IF(" + errors + ">0;" + errors +
+                        "&\" cells show an error: the reason stands to the right of the row\";[." +
+                        cell_text(2, last) + "]&\" of " + count + " checks fail\")))");
         put_formula(2, last, "OpenCount", "IF(" + errors + ">0;" + errors + ";" + fails + ")");
         put_text(2, last - 1, "OpenLabel", "open");
-        const std::pair<int, const char*> heads[] = {{ref_column, "Ref"},     {description_column, "Description"}, {symbol_column, "Symbol"},
-                                                     {value_column, "Value"}, {unit_column, "Unit"},               {note_column, "Note or source"}};
+        const std::pair<int, const char*> heads[] = {
+            {ref_column, "Ref"},       {description_column, "Description"},
+            {symbol_column, "Symbol"}, {value_column, "Value"},
+            {unit_column, "Unit"},     {note_column, "Note or source"}};
         for (int c = 0; c <= last; ++c) put(3, c, "Heading");
         for (const auto& [column, text] : heads) put_text(3, column, "Heading", text);
         grid_->cells[{3, value_column}].style = "HeadingRight";
         put_text(3, reason_column(sheet), "ReasonHead", "Reason, where a cell shows an error");
     }
 
-    std::string next_reference(const Sheet& sheet) { return sheet.name.substr(0, 2) + std::to_string(++number_); }
+    std::string next_reference(const Sheet& sheet) {
+        return sheet.name.substr(0, 2) + std::to_string(++number_);
+    }
 
     void fill_common(const Sheet& sheet, const Row& row, int at, bool has_reason) {
         put_text(at, ref_column, "Ref", next_reference(sheet));
-        put_text(at, description_column, "Description", row.description).columns = symbol_column - description_column;
+        put_text(at, description_column, "Description", row.description).columns =
+            symbol_column - description_column;
         put_text(at, symbol_column, "Symbol", row.symbol);
         put_note(sheet, row.note, at);
         if (has_reason) put_reason(sheet, at, value_column);
         const int note_columns = last_column(sheet) - note_column + 1;
-        set_height(at, std::max(lines_of_text(row.description, symbol_column - description_column), lines_of_text(row.note, note_columns, small_character_cm)));
+        set_height(at, std::max(lines_of_text(row.description, symbol_column - description_column),
+                                lines_of_text(row.note, note_columns, small_character_cm)));
     }
 
     void put_note(const Sheet& sheet, const std::string& note, int at) {
@@ -411,7 +453,8 @@ private:
 
     void put_reason(const Sheet& sheet, int at, int column) {
         const std::string cell = "[." + cell_text(at, column) + "]";
-        put_formula(at, reason_column(sheet), "Reason", "IF(ISERROR(" + cell + ");UNDERCROFT.UC.WHY(" + cell + ");\"\")");
+        put_formula(at, reason_column(sheet), "Reason",
+                    "IF(ISERROR(" + cell + ");UNDERCROFT.UC.WHY(" + cell + ");\"\")");
     }
 
     void set_height(int at, int lines) { grid_->row_heights_cm[at] = lines * line_cm + 0.1; }
@@ -422,24 +465,39 @@ private:
                 put_text(at + 1, ref_column, "Section", row.description);
                 for (int c = 1; c <= last_column(sheet); ++c) put(at + 1, c, "Section");
                 return;
-            case Row::Kind::remark: return fill_paragraph(sheet, row, at, "Remark");
-            case Row::Kind::caution: return fill_paragraph(sheet, row, at, "Caution");
-            case Row::Kind::input: return fill_input(sheet, row, at);
-            case Row::Kind::given: return is_link(sheet, row) ? fill_link(sheet, row, at) : fill_input(sheet, row, at);
+            case Row::Kind::remark:
+                return fill_paragraph(sheet, row, at, "Remark");
+            case Row::Kind::caution:
+                return fill_paragraph(sheet, row, at, "Caution");
+            case Row::Kind::input:
+                return fill_input(sheet, row, at);
+            case Row::Kind::given:
+                return is_link(sheet, row) ? fill_link(sheet, row, at) : fill_input(sheet, row, at);
             case Row::Kind::text:
-            case Row::Kind::choice: return fill_text(sheet, row, at);
-            case Row::Kind::result: return fill_result(sheet, row, at);
+            case Row::Kind::choice:
+                return fill_text(sheet, row, at);
+            case Row::Kind::result:
+                return fill_result(sheet, row, at);
             case Row::Kind::words:
                 fill_common(sheet, row, at, true);
-                put_formula(at, value_column, "Words", stored(sheet, row, row.formula.in(system_))).columns = 2;
+                put_formula(at, value_column, "Words", stored(sheet, row, row.formula.in(system_))).columns =
+                    2;
                 return;
-            case Row::Kind::check: return fill_check(sheet, row, at);
-            case Row::Kind::table: return fill_table(sheet, row, at);
-            case Row::Kind::grid: return fill_grid(sheet, row, at);
-            case Row::Kind::list: return fill_list(sheet, row, at);
-            case Row::Kind::chart: return fill_chart(sheet, row, at);
-            case Row::Kind::summary: return fill_summary(sheet, at);
-            case Row::Kind::page: grid_->page_breaks.push_back(at); return;
+            case Row::Kind::check:
+                return fill_check(sheet, row, at);
+            case Row::Kind::table:
+                return fill_table(sheet, row, at);
+            case Row::Kind::grid:
+                return fill_grid(sheet, row, at);
+            case Row::Kind::list:
+                return fill_list(sheet, row, at);
+            case Row::Kind::chart:
+                return fill_chart(sheet, row, at);
+            case Row::Kind::summary:
+                return fill_summary(sheet, at);
+            case Row::Kind::page:
+                grid_->page_breaks.push_back(at);
+                return;
         }
     }
 
@@ -458,12 +516,13 @@ private:
         } catch (const std::runtime_error& error) {
             mistake(sheet, row.line, error.what());
         }
-        SheetCell& number = put_number(at, value_column, std::string("Entry"), value.number);
+        SheetCell& number = put_number(at, value_column, "Entry", value.number);
         SheetCell& unit = put_text(at, unit_column, "UnitEntry", value.unit);
         unit.validation = unit_validation(sheet, row, value.unit);
         std::string kind = unit_kind(value.unit);
         if (kind == "a number or share") kind = "a number";
-        const std::string help = "A number; its unit stands to the right and can be picked from the list." + (row.note.empty() ? "" : " " + row.note + ".");
+        const std::string help = "A number; its unit stands to the right and can be picked from the list." +
+                                 (row.note.empty() ? "" : " " + row.note + ".");
         number.validation = add_validation({{}, {}, row.description.substr(0, 60), help});
     }
 
@@ -476,8 +535,10 @@ private:
     void fill_link(const Sheet& sheet, const Row& row, int at) {
         fill_common(sheet, row, at, false);
         const Place& source = places_.at(row.key);
-        put_formula(at, value_column, link_style(source), cell_reference(source.sheet, source.row, source.column));
-        put_formula(at, unit_column, "UnitLink", cell_reference(source.sheet, source.row, source.last_column));
+        put_formula(at, value_column, link_style(source),
+                    cell_reference(source.sheet, source.row, source.column));
+        put_formula(at, unit_column, "UnitLink",
+                    cell_reference(source.sheet, source.row, source.last_column));
         put_note(sheet, "from the sheet " + source.sheet, at);
     }
 
@@ -492,7 +553,8 @@ private:
         fill_common(sheet, row, at, true);
         const std::string unit = row.value.in(system_);
         const std::map<std::string, std::string> of_row = {{"@", "[." + cell_text(at, unit_column) + "]"}};
-        put_formula(at, value_column, number_style("Number", unit), stored(sheet, row, row.formula.in(system_), of_row));
+        put_formula(at, value_column, number_style("Number", unit),
+                    stored(sheet, row, row.formula.in(system_), of_row));
         SheetCell& unit_cell = put_text(at, unit_column, "UnitResult", unit);
         // A unit that the formula does not take cannot be changed either.
         const bool live = row.formula.in(system_).find('@') != std::string::npos;
@@ -503,10 +565,12 @@ private:
     }
 
     /// "value ≥ limit" as a text that follows the cells, for the note of a check.
-    std::string compared_text(const std::string& left, const std::string& sign, const std::string& right) const {
+    std::string compared_text(const std::string& left, const std::string& sign,
+                              const std::string& right) const {
         const auto side = [&](const std::string& key) {
             const Place& place = places_.at(key);
-            return "TEXT(" + meaning(key + ".value", {}) + ";\"0.###\")" + (place.is_pair ? "&\" \"&" + meaning(key + ".unit", {}) : std::string());
+            return "TEXT(" + meaning(key + ".value", {}) + ";\"0.###\")" +
+                   (place.is_pair ? "&\" \"&" + meaning(key + ".unit", {}) : std::string());
         };
         return side(left) + "&\" " + sign + " \"&" + side(right);
     }
@@ -522,13 +586,15 @@ private:
             if (place == places_.end()) mistake(sheet, row.line, "'" + key + "' is no key of this workbook");
             return place->second;
         };
-        const auto compare = [&](const std::string& sign, const std::string& function, const std::string& shown) {
+        const auto compare = [&](const std::string& sign, const std::string& function,
+                                 const std::string& shown) {
             const std::size_t middle = text.find(sign);
             const std::string left = trimmed(text.substr(0, middle));
             const std::string right = trimmed(text.substr(middle + sign.size()));
             const std::string left_symbol = key_place(left).symbol;
             const std::string right_symbol = key_place(right).symbol;
-            if (!left_symbol.empty() && !right_symbol.empty()) symbol = left_symbol + " " + shown + " " + right_symbol;
+            if (!left_symbol.empty() && !right_symbol.empty())
+                symbol = left_symbol + " " + shown + " " + right_symbol;
             formula = "UNDERCROFT.UC." + function + "(" + left + ";" + right + ")";
             note = compared_text(left, shown, right);
         };
@@ -545,7 +611,8 @@ private:
         put_formula(at, value_column, "Verdict", formula).columns = 2;
         if (!note.empty()) {
             const std::string tail = row.note.empty() ? "" : "&\"; " + row.note + "\"";
-            put_formula(at, note_column, "Note", "IFERROR(" + note + tail + ";\"" + row.note + "\")").columns = last_column(sheet) - note_column + 1;
+            put_formula(at, note_column, "Note", "IFERROR(" + note + tail + ";\"" + row.note + "\")")
+                .columns = last_column(sheet) - note_column + 1;
         }
         grid_->checks.push_back(cell_text(at, value_column));
     }
@@ -553,11 +620,13 @@ private:
     void fill_table_head(const Sheet& sheet, const Row& row, int at) {
         put_text(at, ref_column, "Ref", next_reference(sheet));
         put_text(at, description_column, "TableTitle", row.description);
-        if (!row.note.empty()) put_text(at, note_column, "Note", row.note).columns = last_column(sheet) - note_column + 1;
+        if (!row.note.empty())
+            put_text(at, note_column, "Note", row.note).columns = last_column(sheet) - note_column + 1;
         int column = description_column;
         int lines = 1;
         for (const ListColumn& c : row.columns) {
-            const bool words = row.kind == Row::Kind::list && c.unit.in(system_).empty() && c.formula.empty() && c.format != "share";
+            const bool words = row.kind == Row::Kind::list && c.unit.in(system_).empty() &&
+                               c.formula.empty() && c.format != "share";
             put_text(at + 1, column, words ? "TableHeadLeft" : "TableHead", c.title).columns = c.span;
             lines = std::max(lines, lines_of_text(c.title, c.span, small_character_cm));
             column += c.span;
@@ -569,7 +638,9 @@ private:
         fill_table_head(sheet, row, at);
         const int height = table_height(sheet, row);
         const int columns = width_of(row);
-        SheetCell& first = put_formula(at + 2, description_column, "TableUnit", stored(sheet, row, row.formula.in(system_), {{"@", std::to_string(height)}}));
+        SheetCell& first =
+            put_formula(at + 2, description_column, "TableUnit",
+                        stored(sheet, row, row.formula.in(system_), {{"@", std::to_string(height)}}));
         first.matrix_rows = height + 1;
         first.matrix_columns = columns;
         for (int c = 1; c < columns; ++c) put(at + 2, description_column + c, "TableUnit");
@@ -602,7 +673,8 @@ private:
 
     void fill_list(const Sheet& sheet, const Row& row, int at) {
         fill_table_head(sheet, row, at);
-        for (std::size_t r = 0; r < row.items.size(); ++r) fill_item(sheet, row, at + 2 + static_cast<int>(r), row.items[r]);
+        for (std::size_t r = 0; r < row.items.size(); ++r)
+            fill_item(sheet, row, at + 2 + static_cast<int>(r), row.items[r]);
     }
 
     void fill_item(const Sheet& sheet, const Row& row, int at, const std::vector<ListCell>& item) {
@@ -612,7 +684,8 @@ private:
             const bool pair = !c.unit.in(system_).empty();
             const std::string first = cell_text(at, column);
             if (!c.name.empty())
-                of_row["@" + c.name] = "[." + first + (pair ? ":." + cell_text(at, column + c.span - 1) : std::string()) + "]";
+                of_row["@" + c.name] =
+                    "[." + first + (pair ? ":." + cell_text(at, column + 1) : std::string()) + "]";
             column += c.span;
         }
         column = description_column;
@@ -629,36 +702,45 @@ private:
         if (reason_at >= 0) put_reason(sheet, at, reason_at);
     }
 
-    void fill_item_cell(const Sheet& sheet, const Row& row, const ListColumn& c, int at, int column, const std::string& text,
-                        std::map<std::string, std::string> of_row) {
+    void fill_item_cell(const Sheet& sheet, const Row& row, const ListColumn& c, int at, int column,
+                        const std::string& text, std::map<std::string, std::string> of_row) {
         const std::string unit = c.unit.in(system_);
         const bool pair = !unit.empty();
-        const int unit_at = column + c.span - 1;
+        const int unit_at = column + 1;  // beside the number; the unit takes what the column has left
+        const int unit_columns = std::max(1, c.span - 1);
         if (pair) of_row["@"] = "[." + cell_text(at, unit_at) + "]";
         if (text.starts_with("=")) {
             const std::string formula = trimmed(std::string_view(text).substr(1));
             const auto linked = places_.find(formula);
-            if (pair && linked != places_.end() && linked->second.is_pair) {  // a link to a pair brings its unit along
+            if (pair && linked != places_.end() &&
+                linked->second.is_pair) {  // a link to a pair brings its unit along
                 const Place& source = linked->second;
-                put_formula(at, column, link_style(source), cell_reference(source.sheet, source.row, source.column)).columns = c.span - 1;
-                put_formula(at, unit_at, "UnitLink", cell_reference(source.sheet, source.row, source.last_column));
+                put_formula(at, column, link_style(source),
+                            cell_reference(source.sheet, source.row, source.column));
+                put_formula(at, unit_at, "UnitLink",
+                            cell_reference(source.sheet, source.row, source.last_column))
+                    .columns = unit_columns;
                 return;
             }
-            const std::string style = c.format == "text" ? "ListWords" : c.format == "verdict" ? "Verdict" : c.format == "plain" ? "NumberPlain" : "Number";
-            put_formula(at, column, style, stored(sheet, row, formula, of_row)).columns = pair ? c.span - 1 : c.span;
+            const std::string style = c.format == "text"      ? "ListWords"
+                                      : c.format == "verdict" ? "Verdict"
+                                      : c.format == "plain"   ? "NumberPlain"
+                                                              : "Number";
+            put_formula(at, column, style, stored(sheet, row, formula, of_row)).columns = pair ? 1 : c.span;
             if (c.format == "verdict") grid_->checks.push_back(cell_text(at, column));
             if (!pair) return;
             // The unit of a computed pair goes with the item: `=net.unit` in the column, or the column's own.
             if (unit.starts_with("="))
-                put_formula(at, unit_at, "UnitLink", stored(sheet, row, unit.substr(1), unit_parts(of_row)));
+                put_formula(at, unit_at, "UnitLink", stored(sheet, row, unit.substr(1), unit_parts(of_row)))
+                    .columns = unit_columns;
             else
-                put_text(at, unit_at, "UnitResult", unit).validation = unit_validation(sheet, row, unit);
+                put_unit(sheet, row, at, unit_at, "UnitResult", unit).columns = unit_columns;
             return;
         }
         if (pair) {
             if (text == "-") {
-                put(at, column, "ListBlank").columns = c.span - 1;
-                put(at, unit_at, "ListBlank");
+                put(at, column, "ListBlank");
+                put(at, unit_at, "ListBlank").columns = unit_columns;
                 return;
             }
             NumberAndUnit value;
@@ -667,8 +749,8 @@ private:
             } catch (const std::runtime_error& error) {
                 mistake(sheet, row.line, error.what());
             }
-            put_number(at, column, std::string("Entry"), value.number).columns = c.span - 1;
-            put_text(at, unit_at, "UnitEntry", value.unit).validation = unit_validation(sheet, row, value.unit);
+            put_number(at, column, "Entry", value.number);
+            put_unit(sheet, row, at, unit_at, "UnitEntry", value.unit).columns = unit_columns;
             return;
         }
         if (c.format == "share") {
@@ -679,6 +761,13 @@ private:
         const std::string style = c.format == "entry" ? "TextEntry" : "ListText";
         put_text(at, column, style, text == "-" ? "" : text).columns = c.span;
         set_height(at, std::max(1, lines_of_text(text, c.span)));
+    }
+
+    SheetCell& put_unit(const Sheet& sheet, const Row& row, int at, int column, const std::string& style,
+                        const std::string& unit) {
+        SheetCell& cell = put_text(at, column, style, unit);
+        cell.validation = unit_validation(sheet, row, unit);
+        return cell;
     }
 
     /// `@net` stands for a pair; `@net.unit` for its unit cell.
@@ -693,7 +782,8 @@ private:
 
     void fill_chart(const Sheet& sheet, const Row& row, int at) {
         const auto place = places_.find(row.source_table);
-        if (place == places_.end()) mistake(sheet, row.line, "'" + row.source_table + "' is no table of this workbook");
+        if (place == places_.end())
+            mistake(sheet, row.line, "'" + row.source_table + "' is no table of this workbook");
         const Place& table = place->second;
         const auto column_of = [&](const std::string& title) {
             int column = table.column;
@@ -704,7 +794,8 @@ private:
             mistake(sheet, row.line, "the table " + row.source_table + " has no column '" + title + "'");
         };
         const auto range = [&](int column) {
-            return table.sheet + "." + cell_text(table.row + 1, column) + ":" + table.sheet + "." + cell_text(table.last_row, column);
+            return table.sheet + "." + cell_text(table.row + 1, column) + ":" + table.sheet + "." +
+                   cell_text(table.last_row, column);
         };
         Chart chart;
         chart.title = row.description;
@@ -729,10 +820,13 @@ private:
         for (const Sheet& other : sheets_) {
             if (other.name == sheet.name) continue;
             put_text(at, ref_column, "Ref", next_reference(sheet));
-            put_text(at, description_column, "Description", other.title).columns = symbol_column - description_column;
+            put_text(at, description_column, "Description", other.title).columns =
+                symbol_column - description_column;
             const std::string open = lower(other.name) + "_open";
             put_formula(at, value_column, "Open", meaning(open + ".value", {})).columns = 2;
-            put_text(at, note_column, "Note", "checks that fail or cells with an error on the sheet " + other.name).columns = last_column(sheet) - note_column + 1;
+            put_text(at, note_column, "Note",
+                     "checks that fail or cells with an error on the sheet " + other.name)
+                .columns = last_column(sheet) - note_column + 1;
             set_height(at, lines_of_text(other.title, symbol_column - description_column));
             ++at;
         }
@@ -752,6 +846,8 @@ private:
 
 }  // namespace
 
-WorkbookGrid compose(const WorkbookText& text, const std::vector<Sheet>& sheets, System system) { return Composer(text, sheets, system).compose(); }
+WorkbookGrid compose(const WorkbookText& text, const std::vector<Sheet>& sheets, System system) {
+    return Composer(text, sheets, system).compose();
+}
 
 }  // namespace undercroft::sheets

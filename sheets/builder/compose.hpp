@@ -1,5 +1,6 @@
 /// \file compose.hpp
-/// From sheets as text to a workbook as cells: which rows are needed, where each stands, what each cell holds.
+/// From sheets as text to a workbook as cells: which rows are needed, where each stands, what each cell
+/// holds.
 #pragma once
 
 #include <vector>

@@ -15,7 +15,9 @@ namespace {
 
 using pugi::xml_node;
 
-void set(xml_node node, const char* name, const std::string& value) { node.append_attribute(name) = value.c_str(); }
+void set(xml_node node, const char* name, const std::string& value) {
+    node.append_attribute(name) = value.c_str();
+}
 
 std::string exact(double value) {
     char buffer[32];
@@ -26,7 +28,8 @@ std::string exact(double value) {
 
 std::string centimetres(double value) {
     char buffer[32];
-    const auto [end, error] = std::to_chars(buffer, buffer + sizeof buffer, value, std::chars_format::fixed, 3);
+    const auto [end, error] =
+        std::to_chars(buffer, buffer + sizeof buffer, value, std::chars_format::fixed, 3);
     if (error != std::errc{}) throw std::runtime_error("a length cannot be written");
     return std::string(buffer, end) + "cm";
 }
@@ -103,7 +106,8 @@ public:
     std::string column(double width_cm) {
         return made("co", centimetres(width_cm), false, [&](xml_node style) {
             set(style, "style:family", "table-column");
-            set(style.append_child("style:table-column-properties"), "style:column-width", centimetres(width_cm));
+            set(style.append_child("style:table-column-properties"), "style:column-width",
+                centimetres(width_cm));
         });
     }
     std::string row(double height_cm, bool page_begins) {
@@ -135,6 +139,12 @@ private:
 };
 
 void add_sheet_styles(xml_node automatic) {
+    xml_node frame = automatic.append_child("style:style");
+    set(frame, "style:name", "plainframe");
+    set(frame, "style:family", "graphic");
+    xml_node lines = frame.append_child("style:graphic-properties");
+    set(lines, "draw:stroke", "none");
+    set(lines, "draw:fill", "none");
     xml_node lowered = automatic.append_child("style:style");
     set(lowered, "style:name", "Lowered");
     set(lowered, "style:family", "text");
@@ -158,7 +168,8 @@ void add_paragraphs(xml_node cell, const std::string& text) {
 
 /// A symbol as it is written by hand: `rho_s` as a Greek letter with its index lowered.
 void add_symbol(xml_node cell, const std::string& text) {
-    static const std::map<std::string, const char*> greek = {{"rho", "ρ"}, {"mu", "μ"}, {"phi", "φ"}, {"gamma", "γ"}, {"sigma", "σ"}, {"delta", "δ"}};
+    static const std::map<std::string, const char*> greek = {{"rho", "ρ"},   {"mu", "μ"},    {"phi", "φ"},
+                                                             {"gamma", "γ"}, {"sigma", "σ"}, {"delta", "δ"}};
     xml_node paragraph = cell.append_child("text:p");
     std::string word;
     bool lowered = false;
@@ -176,7 +187,8 @@ void add_symbol(xml_node cell, const std::string& text) {
         word.clear();
     };
     for (const char c : text) {
-        const bool in_word = (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
+        const bool in_word = (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ||
+                             static_cast<unsigned char>(c) >= 0x80;
         if (in_word) {
             word += c;
             continue;
@@ -184,7 +196,10 @@ void add_symbol(xml_node cell, const std::string& text) {
         const bool index_follows = c == '_' && !word.empty();
         flush();
         lowered = index_follows;
-        if (!index_follows) paragraph.append_child(pugi::node_pcdata).set_value(std::string(1, c).c_str());
+        if (c == ' ')
+            paragraph.append_child("text:s");
+        else if (!index_follows)
+            paragraph.append_child(pugi::node_pcdata).set_value(std::string(1, c).c_str());
     }
     flush();
 }
@@ -198,7 +213,8 @@ void write_cell(xml_node row, const SheetCell& cell) {
         set(made, "table:number-rows-spanned", "1");
     }
     switch (cell.type) {
-        case SheetCell::Type::blank: break;
+        case SheetCell::Type::blank:
+            break;
         case SheetCell::Type::number:
             set(made, "office:value-type", "float");
             set(made, "office:value", exact(cell.number));
@@ -222,6 +238,7 @@ void write_cell(xml_node row, const SheetCell& cell) {
 
 void write_chart(xml_node cell, const SheetGrid& sheet, const Chart& chart, int index) {
     xml_node frame = cell.append_child("draw:frame");
+    set(frame, "draw:style-name", "plainframe");
     set(frame, "draw:name", "Chart" + std::to_string(index + 1));
     set(frame, "table:end-cell-address", sheet.name + "." + cell_text(chart.end_row, chart.end_column));
     set(frame, "svg:width", centimetres(chart.width_cm));
@@ -230,7 +247,8 @@ void write_chart(xml_node cell, const SheetGrid& sheet, const Chart& chart, int 
     set(frame, "svg:y", "0.1cm");
     xml_node object = frame.append_child("draw:object");
     std::string ranges;
-    for (const Series& series : chart.series) ranges += (ranges.empty() ? "" : " ") + series.x + " " + series.y;
+    for (const Series& series : chart.series)
+        ranges += (ranges.empty() ? "" : " ") + series.x + " " + series.y;
     set(object, "draw:notify-on-update-of-ranges", ranges);
     add_chart_document(object, chart);
 }
@@ -243,7 +261,10 @@ void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
         xml_node row = (r < sheet.head_rows ? head : table).append_child("table:table-row");
         const auto height = sheet.row_heights_cm.find(r);
         const bool page_begins = std::count(sheet.page_breaks.begin(), sheet.page_breaks.end(), r) > 0;
-        const double height_cm = r == 0 ? 0.75 : height == sheet.row_heights_cm.end() ? standard_height_cm : std::max(height->second, standard_height_cm);
+        const double height_cm = r == 0 ? 0.75
+                                 : height == sheet.row_heights_cm.end()
+                                     ? standard_height_cm
+                                     : std::max(height->second, standard_height_cm);
         set(row, "table:style-name", sizes.row(height_cm, page_begins));
         for (int c = 0; c < columns;) {
             const auto found = sheet.cells.find({r, c});
@@ -253,7 +274,8 @@ void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
             else
                 write_cell(row, found->second);
             for (std::size_t i = 0; i < sheet.charts.size(); ++i)
-                if (sheet.charts[i].row == r && sheet.charts[i].column == c) write_chart(row.last_child(), sheet, sheet.charts[i], static_cast<int>(i));
+                if (sheet.charts[i].row == r && sheet.charts[i].column == c)
+                    write_chart(row.last_child(), sheet, sheet.charts[i], static_cast<int>(i));
             for (int covered = 1; covered < span; ++covered) {
                 xml_node cell = row.append_child("table:covered-table-cell");
                 if (!found->second.style.empty()) set(cell, "table:style-name", found->second.style);
@@ -292,7 +314,8 @@ void write_sheet(xml_node spreadsheet, const SheetGrid& sheet, Sizes& sizes) {
     xml_node allowed = table.append_child("loext:table-protection");
     set(allowed, "loext:select-protected-cells", "true");
     set(allowed, "loext:select-unprotected-cells", "true");
-    for (const double width : sheet.column_widths_cm) set(table.append_child("table:table-column"), "table:style-name", sizes.column(width));
+    for (const double width : sheet.column_widths_cm)
+        set(table.append_child("table:table-column"), "table:style-name", sizes.column(width));
     write_rows(table, sheet, sizes);
     add_conditions(table, sheet);
 }
@@ -304,7 +327,8 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
         set(made, "table:name", validation.name);
         if (!validation.choices.empty()) {
             std::string list;
-            for (const std::string& choice : validation.choices) list += (list.empty() ? "\"" : ";\"") + choice + "\"";
+            for (const std::string& choice : validation.choices)
+                list += (list.empty() ? "\"" : ";\"") + choice + "\"";
             set(made, "table:condition", "of:cell-content-is-in-list(" + list + ")");
             set(made, "table:allow-empty-cell", "true");
             set(made, "table:display-list", "unsorted");
@@ -320,7 +344,9 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
             xml_node error = made.append_child("table:error-message");
             set(error, "table:message-type", "warning");
             set(error, "table:display", "true");
-            error.append_child("text:p").text().set("This is not in the list. Another unit of the same kind is fine; anything else gives an error.");
+            error.append_child("text:p").text().set(
+                "This is not in the list. Another unit of the same kind is fine; anything else gives an "
+                "error.");
         }
     }
 }
@@ -329,7 +355,8 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
 
 std::string cell_text(int row, int column, bool fixed) {
     std::string letters;
-    for (int n = column + 1; n > 0; n = (n - 1) / 26) letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
+    for (int n = column + 1; n > 0; n = (n - 1) / 26)
+        letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
     return (fixed ? "$" : "") + letters + (fixed ? "$" : "") + std::to_string(row + 1);
 }
 

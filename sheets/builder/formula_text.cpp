@@ -6,8 +6,12 @@ namespace undercroft::sheets {
 
 namespace {
 
-bool is_word_start(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || c == '_' || c == '@'; }
-bool is_word(char c) { return is_word_start(c) || (c >= '0' && c <= '9') || c == '.'; }
+bool is_word_start(char c) {
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || c == '_' || c == '@';
+}
+bool is_word(char c) {
+    return is_word_start(c) || (c >= '0' && c <= '9') || c == '.';
+}
 
 /// Calls for each part: strings in quotes, words, and everything else.
 template <class OnOther, class OnWord>
@@ -15,7 +19,8 @@ void parts(std::string_view formula, const OnOther& on_other, const OnWord& on_w
     for (std::size_t i = 0; i < formula.size();) {
         if (formula[i] == '"') {
             std::size_t end = formula.find('"', i + 1);
-            if (end == std::string_view::npos) throw std::runtime_error("a text is not closed in: " + std::string(formula));
+            if (end == std::string_view::npos)
+                throw std::runtime_error("a text is not closed in: " + std::string(formula));
             on_other(formula.substr(i, end + 1 - i));
             i = end + 1;
         } else if (is_word_start(formula[i])) {
@@ -54,7 +59,9 @@ std::string stored_formula(std::string_view formula, const Meaning& meaning) {
                 return;
             }
             const std::string means = meaning(word);
-            if (means.empty()) throw std::runtime_error("'" + word + "' is no key of this workbook, in: " + std::string(formula));
+            if (means.empty())
+                throw std::runtime_error("'" + word +
+                                         "' is no key of this workbook, in: " + std::string(formula));
             stored += means;
         });
     return stored;

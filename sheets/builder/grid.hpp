@@ -30,7 +30,7 @@ struct Validation {
 };
 
 struct Series {
-    std::string x;      ///< `Storage.B20:Storage.B43`
+    std::string x;  ///< `Storage.B20:Storage.B43`
     std::string y;
     std::string label;  ///< cell of its name
 };

@@ -25,7 +25,8 @@ struct Line {
 /// Text without the spaces at its ends.
 [[nodiscard]] std::string trimmed(std::string_view text);
 
-/// The fields between separators, trimmed. A separator inside double quotes, braces or parentheses does not count.
+/// The fields between separators, trimmed. A separator inside double quotes, braces or parentheses does not
+/// count.
 [[nodiscard]] std::vector<std::string> fields_of(std::string_view text, char separator = '|');
 
 /// The lines that say something.

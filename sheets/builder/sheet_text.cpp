@@ -42,10 +42,14 @@ public:
         if (fields_.size() < least || fields_.size() > most)
             throw TextMistake(line.number, std::string("wanted: ") + form);
     }
-    [[nodiscard]] std::string at(std::size_t i) const { return i < fields_.size() ? fields_[i] : std::string(); }
+    [[nodiscard]] std::string at(std::size_t i) const {
+        return i < fields_.size() ? fields_[i] : std::string();
+    }
     [[nodiscard]] std::string key(std::size_t i) const {
         if (!is_key(at(i)))
-            throw TextMistake(line_.number, "'" + at(i) + "' is no key: small letters and digits with an underscore inside");
+            throw TextMistake(
+                line_.number,
+                "'" + at(i) + "' is no key: small letters and digits with an underscore inside");
         return at(i);
     }
 
@@ -69,7 +73,8 @@ ListColumn column(const Line& line, const std::string& text) {
         const std::string word = take_word(part);
         if (word == "span") {
             const auto [end, error] = std::from_chars(part.data(), part.data() + part.size(), made.span);
-            if (error != std::errc{} || made.span < 1 || made.span > 12) throw TextMistake(line.number, "'" + part + "' is no span");
+            if (error != std::errc{} || made.span < 1 || made.span > 12)
+                throw TextMistake(line.number, "'" + part + "' is no span");
         } else if (word == "unit") {
             made.unit = dual(part);
         } else if (word == "as") {
@@ -111,12 +116,16 @@ private:
             read_item(line, rest);
             return;
         }
-        static const std::map<std::string, void (Reader::*)(const Line&, const std::string&, Row&)> readers = {
-            {"section", &Reader::read_section}, {"input", &Reader::read_input},   {"text", &Reader::read_text},
-            {"choice", &Reader::read_choice},   {"given", &Reader::read_given},   {"result", &Reader::read_result},
-            {"words", &Reader::read_words},     {"check", &Reader::read_check},   {"table", &Reader::read_table},
-            {"grid", &Reader::read_grid},       {"list", &Reader::read_list},     {"chart", &Reader::read_chart},
-            {"remark", &Reader::read_remark},   {"caution", &Reader::read_caution}, {"summary", &Reader::read_summary}, {"page", &Reader::read_page}, {"beside", &Reader::read_beside}};
+        static const std::map<std::string, void (Reader::*)(const Line&, const std::string&, Row&)> readers =
+            {{"section", &Reader::read_section}, {"input", &Reader::read_input},
+             {"text", &Reader::read_text},       {"choice", &Reader::read_choice},
+             {"given", &Reader::read_given},     {"result", &Reader::read_result},
+             {"words", &Reader::read_words},     {"check", &Reader::read_check},
+             {"table", &Reader::read_table},     {"grid", &Reader::read_grid},
+             {"list", &Reader::read_list},       {"chart", &Reader::read_chart},
+             {"remark", &Reader::read_remark},   {"caution", &Reader::read_caution},
+             {"summary", &Reader::read_summary}, {"page", &Reader::read_page},
+             {"beside", &Reader::read_beside}};
         const auto reader = readers.find(word);
         if (reader == readers.end()) throw TextMistake(line.number, "'" + word + "' is no kind of row");
         if (sheet_.name.empty()) throw TextMistake(line.number, "wanted first: sheet NAME | TITLE");
@@ -158,7 +167,8 @@ private:
     }
     void read_choice(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::choice;
-        const Fields fields(line, rest, 5, 6, "choice KEY | DESCRIPTION | SYMBOL | DEFAULT | OPTION, OPTION | NOTE");
+        const Fields fields(line, rest, 5, 6,
+                            "choice KEY | DESCRIPTION | SYMBOL | DEFAULT | OPTION, OPTION | NOTE");
         read_quantity_row(fields, row);
         row.options = fields_of(fields.at(4), ',');
         row.note = fields.at(5);
@@ -183,7 +193,8 @@ private:
     }
     void read_check(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::check;
-        const Fields fields(line, rest, 3, 4, "check KEY | DESCRIPTION | A >= B or A <= B or = FORMULA | NOTE");
+        const Fields fields(line, rest, 3, 4,
+                            "check KEY | DESCRIPTION | A >= B or A <= B or = FORMULA | NOTE");
         row.key = fields.key(0);
         row.description = fields.at(1);
         row.formula = dual(fields.at(2));
@@ -191,27 +202,33 @@ private:
     }
     void read_table(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::table;
-        const Fields fields(line, rest, 5, 6, "table KEY | DESCRIPTION | HEIGHT | COLUMN; COLUMN | FORMULA | NOTE");
+        const Fields fields(line, rest, 5, 6,
+                            "table KEY | DESCRIPTION | HEIGHT | COLUMN; COLUMN | FORMULA | NOTE");
         row.key = fields.key(0);
         row.description = fields.at(1);
         row.height = fields.at(2);
-        for (const std::string& text : fields_of(fields.at(3), ';')) row.columns.push_back(column(line, text));
+        for (const std::string& text : fields_of(fields.at(3), ';'))
+            row.columns.push_back(column(line, text));
         row.formula = dual(fields.at(4));
         row.note = fields.at(5);
     }
     void read_columns_row(const Line& line, const Fields& fields, Row& row) {
         row.key = fields.key(0);
         row.description = fields.at(1);
-        for (const std::string& text : fields_of(fields.at(2), ';')) row.columns.push_back(column(line, text));
+        for (const std::string& text : fields_of(fields.at(2), ';'))
+            row.columns.push_back(column(line, text));
         row.note = fields.at(3);
     }
     void read_grid(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::grid;
-        read_columns_row(line, {line, rest, 3, 4, "grid KEY | DESCRIPTION | COLUMN, unit U; COLUMN | NOTE"}, row);
+        read_columns_row(line, {line, rest, 3, 4, "grid KEY | DESCRIPTION | COLUMN, unit U; COLUMN | NOTE"},
+                         row);
     }
     void read_list(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::list;
-        read_columns_row(line, {line, rest, 3, 4, "list KEY | DESCRIPTION | COLUMN, span 2; COLUMN = FORMULA | NOTE"}, row);
+        read_columns_row(
+            line, {line, rest, 3, 4, "list KEY | DESCRIPTION | COLUMN, span 2; COLUMN = FORMULA | NOTE"},
+            row);
     }
     void read_chart(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::chart;
@@ -236,7 +253,8 @@ private:
             throw TextMistake(line.number, "an item must stand under a grid or a list");
         std::vector<ListCell> item;
         for (const std::string& field : fields_of(rest, ';')) item.push_back({dual(field)});
-        const auto typed = std::count_if(row->columns.begin(), row->columns.end(), [](const ListColumn& c) { return c.formula.empty(); });
+        const auto typed = std::count_if(row->columns.begin(), row->columns.end(),
+                                         [](const ListColumn& c) { return c.formula.empty(); });
         if (static_cast<std::ptrdiff_t>(item.size()) != typed)
             throw TextMistake(line.number, std::to_string(typed) + " fields parted by ';' are wanted");
         row->items.push_back(std::move(item));
@@ -248,7 +266,9 @@ private:
 
 }  // namespace
 
-Sheet read_sheet(std::string_view text) { return Reader(text).read(); }
+Sheet read_sheet(std::string_view text) {
+    return Reader(text).read();
+}
 
 std::vector<WorkbookText> read_workbooks(std::string_view text) {
     std::vector<WorkbookText> workbooks;

@@ -27,11 +27,12 @@ struct ListCell {
 /// A column of a table or list.
 struct ListColumn {
     std::string title;
-    int span = 1;         ///< columns of the sheet that it takes
-    Dual unit;            ///< unit beside the number; empty where there is none
-    std::string formula;  ///< the same for each row, with `@name` for other columns of the row; empty where typed in
-    std::string name;     ///< by which formulas of the row refer to it
-    std::string format;   ///< number, share, text
+    int span = 1;  ///< columns of the sheet that it takes
+    Dual unit;     ///< unit beside the number; empty where there is none
+    std::string
+        formula;  ///< the same for each row, with `@name` for other columns of the row; empty where typed in
+    std::string name;    ///< by which formulas of the row refer to it
+    std::string format;  ///< number, share, text
 };
 
 struct Row {
@@ -65,8 +66,8 @@ struct Row {
     std::string height;                ///< rows of a table
     std::vector<ListColumn> columns;
     std::vector<std::vector<ListCell>> items;  ///< rows of a grid or list
-    std::string source_table;          ///< of a chart
-    std::vector<std::string> plot;     ///< of a chart: x, then the y columns
+    std::string source_table;                  ///< of a chart
+    std::vector<std::string> plot;             ///< of a chart: x, then the y columns
     Dual x_title;
     Dual y_title;
     bool beside = false;  ///< to the right of its table, not below
@@ -85,7 +86,7 @@ struct Sheet {
 
 /// A workbook: the sheets it is made of.
 struct WorkbookText {
-    std::string name;    ///< of the file: `storage`
+    std::string name;  ///< of the file: `storage`
     std::string title;
     std::vector<std::string> sheets;
 };

@@ -49,10 +49,13 @@ std::vector<std::string> unit_choices(const std::string& unit) {
         for (const char* choice : row)
             if (choice != nullptr) choices.emplace_back(choice);
     }
-    if (std::find(choices.begin(), choices.end(), unit) == choices.end()) choices.insert(choices.begin(), unit);
+    if (std::find(choices.begin(), choices.end(), unit) == choices.end())
+        choices.insert(choices.begin(), unit);
     return choices;
 }
 
-std::string unit_kind(const std::string& unit) { return name_of(read(unit).dimension); }
+std::string unit_kind(const std::string& unit) {
+    return name_of(read(unit).dimension);
+}
 
 }  // namespace undercroft::sheets

@@ -1,5 +1,8 @@
 #include "sheets/office/office.hpp"
 
+#include <signal.h>
+#include <sys/wait.h>
+#include <unistd.h>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/bridge/UnoUrlResolver.hpp>
@@ -15,9 +18,6 @@
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cppuhelper/bootstrap.hxx>
 #include <rtl/bootstrap.hxx>
-#include <signal.h>
-#include <sys/wait.h>
-#include <unistd.h>
 
 #include <chrono>
 #include <cstdlib>
@@ -42,12 +42,15 @@ std::string to_utf8(const rtl::OUString& text) {
     return {utf8.getStr(), static_cast<std::size_t>(utf8.getLength())};
 }
 
-rtl::OUString to_ustring(const std::string& text) { return {text.c_str(), static_cast<sal_Int32>(text.size()), RTL_TEXTENCODING_UTF8}; }
+rtl::OUString to_ustring(const std::string& text) {
+    return {text.c_str(), static_cast<sal_Int32>(text.size()), RTL_TEXTENCODING_UTF8};
+}
 
 rtl::OUString file_url(const std::filesystem::path& path) {
     std::string url = "file://";
     for (const char c : std::filesystem::absolute(path).string()) {
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || std::string("/-_.~").find(c) != std::string::npos;
+        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+                           std::string("/-_.~").find(c) != std::string::npos;
         static constexpr char digits[] = "0123456789ABCDEF";
         if (plain) {
             url += c;
@@ -103,7 +106,8 @@ Reference<css::sheet::XSpreadsheet> Document::sheet(const std::string& name) con
 
 std::vector<std::string> Document::sheet_names() const {
     std::vector<std::string> names;
-    for (const rtl::OUString& name : document_->getSheets()->getElementNames()) names.push_back(to_utf8(name));
+    for (const rtl::OUString& name : document_->getSheets()->getElementNames())
+        names.push_back(to_utf8(name));
     return names;
 }
 
@@ -113,23 +117,29 @@ Reference<css::table::XCell> Document::cell(const std::string& sheet_name, const
 
 bool Document::has_name(const std::string& name) const {
     const Reference<css::beans::XPropertySet> properties(document_, UNO_QUERY_THROW);
-    const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"), UNO_QUERY_THROW);
+    const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"),
+                                                       UNO_QUERY_THROW);
     return names->hasByName(to_ustring(name));
 }
 
 Reference<css::table::XCell> Document::named(const std::string& name, int columns_right) const {
     const Reference<css::beans::XPropertySet> properties(document_, UNO_QUERY_THROW);
-    const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"), UNO_QUERY_THROW);
+    const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"),
+                                                       UNO_QUERY_THROW);
     if (!names->hasByName(to_ustring(name))) throw std::runtime_error("the workbook has no name " + name);
-    const Reference<css::sheet::XCellRangeReferrer> range(names->getByName(to_ustring(name)), UNO_QUERY_THROW);
+    const Reference<css::sheet::XCellRangeReferrer> range(names->getByName(to_ustring(name)),
+                                                          UNO_QUERY_THROW);
     return range->getReferredCells()->getCellByPosition(columns_right, 0);
 }
 
-void Document::recalculate() const { Reference<css::sheet::XCalculatable>(document_, UNO_QUERY_THROW)->calculateAll(); }
+void Document::recalculate() const {
+    Reference<css::sheet::XCalculatable>(document_, UNO_QUERY_THROW)->calculateAll();
+}
 
 void Document::store(const std::filesystem::path& path) const {
     Sequence<css::beans::PropertyValue> how(2);
-    how.getArray()[0] = property("FilterName", Any(rtl::OUString::createFromAscii(filter_of(path.extension().string()))));
+    how.getArray()[0] =
+        property("FilterName", Any(rtl::OUString::createFromAscii(filter_of(path.extension().string()))));
     how.getArray()[1] = property("Overwrite", Any(true));
     try {
         Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)->storeToURL(file_url(path), how);
@@ -138,7 +148,9 @@ void Document::store(const std::filesystem::path& path) const {
     }
 }
 
-std::string shown(const Reference<css::table::XCell>& cell) { return to_utf8(Reference<css::text::XText>(cell, UNO_QUERY_THROW)->getString()); }
+std::string shown(const Reference<css::table::XCell>& cell) {
+    return to_utf8(Reference<css::text::XText>(cell, UNO_QUERY_THROW)->getString());
+}
 
 // --- the office -------------------------------------------------------------------------------------
 
@@ -151,7 +163,8 @@ pid_t start(const std::vector<std::string>& arguments) {
     const pid_t process = fork();
     if (process == 0) {
         setpgid(0, 0);
-        const bool quiet = std::freopen("/dev/null", "w", stdout) != nullptr && std::freopen("/dev/null", "w", stderr) != nullptr;
+        const bool quiet = std::freopen("/dev/null", "w", stdout) != nullptr &&
+                           std::freopen("/dev/null", "w", stderr) != nullptr;
         if (quiet) execv(pointers[0], pointers.data());
         _exit(127);
     }
@@ -162,13 +175,16 @@ pid_t start(const std::vector<std::string>& arguments) {
 }  // namespace
 
 Office::Office(const std::filesystem::path& extensions) {
-    profile_ = std::filesystem::temp_directory_path() / ("undercroft-office-" + std::to_string(getpid()) + "-XXXXXX");
+    profile_ = std::filesystem::temp_directory_path() /
+               ("undercroft-office-" + std::to_string(getpid()) + "-XXXXXX");
     std::string pattern = profile_.string();
-    if (mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("cannot make a folder for the office's profile");
+    if (mkdtemp(pattern.data()) == nullptr)
+        throw std::runtime_error("cannot make a folder for the office's profile");
     profile_ = pattern;
     const std::string pipe = "undercroft" + profile_.filename().string();
-    process_ = start({UNDERCROFT_PROGRAM "/soffice", "--headless", "--norestore", "--nologo", "--nodefault", "--nolockcheck",
-                      "--accept=pipe,name=" + pipe + ";urp;", "-env:UserInstallation=" + to_utf8(file_url(profile_)),
+    process_ = start({UNDERCROFT_PROGRAM "/soffice", "--headless", "--norestore", "--nologo", "--nodefault",
+                      "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp;",
+                      "-env:UserInstallation=" + to_utf8(file_url(profile_)),
                       "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))});
 
     // The client must know the office's types as well as the office does, or the bridge between them breaks.
@@ -181,7 +197,8 @@ Office::Office(const std::filesystem::path& extensions) {
         try {
             context_.set(resolver->resolve(url), UNO_QUERY_THROW);
         } catch (const css::connection::NoConnectException&) {
-            if (std::chrono::steady_clock::now() > deadline) throw std::runtime_error("the office does not answer");
+            if (std::chrono::steady_clock::now() > deadline)
+                throw std::runtime_error("the office does not answer");
             std::this_thread::sleep_for(std::chrono::milliseconds(50));
         }
     }
@@ -225,6 +242,8 @@ Document Office::open(const std::filesystem::path& path) const {
     return load(file_url(path));
 }
 
-Document Office::blank() const { return load("private:factory/scalc"); }
+Document Office::blank() const {
+    return load("private:factory/scalc");
+}
 
 }  // namespace undercroft::sheets

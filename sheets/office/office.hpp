@@ -3,12 +3,12 @@
 /// the person's own installation is touched. The demo, the batch tools and the tests work through it.
 #pragma once
 
+#include <sys/types.h>
 #include <com/sun/star/frame/XDesktop2.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
-#include <sys/types.h>
 
 #include <filesystem>
 #include <string>
@@ -36,9 +36,11 @@ public:
     [[nodiscard]] std::vector<std::string> sheet_names() const;
 
     /// A cell by sheet and address such as `B3`.
-    [[nodiscard]] css::uno::Reference<css::table::XCell> cell(const std::string& sheet, const std::string& address) const;
+    [[nodiscard]] css::uno::Reference<css::table::XCell> cell(const std::string& sheet,
+                                                              const std::string& address) const;
     /// The first cell of a defined name, or the one that many columns to its right.
-    [[nodiscard]] css::uno::Reference<css::table::XCell> named(const std::string& name, int columns_right = 0) const;
+    [[nodiscard]] css::uno::Reference<css::table::XCell> named(const std::string& name,
+                                                               int columns_right = 0) const;
     [[nodiscard]] bool has_name(const std::string& name) const;
 
     /// Computes every cell anew.

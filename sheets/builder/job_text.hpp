@@ -1,0 +1,21 @@
+/// \file job_text.hpp
+/// The numbers of one job as text: what a person would type into the template.
+#pragma once
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace undercroft::sheets {
+
+struct JobText {
+    std::map<std::string, std::string> values;                          ///< `305 mm`, or a text
+    std::map<std::string, std::vector<std::vector<std::string>>> rows;  ///< of a grid or a list's column
+    std::vector<std::string> main_results;                              ///< keys to print
+};
+
+/// \throws TextMistake that names the line.
+[[nodiscard]] JobText read_job(std::string_view text);
+
+}  // namespace undercroft::sheets

@@ -1,0 +1,126 @@
+#include "sheets/builder/worked_examples_book.hpp"
+
+#include <cmath>
+
+#include "sheets/builder/formula_text.hpp"
+
+namespace undercroft::sheets {
+
+namespace {
+
+enum Column { ref, formula, published, ours, difference, allowed, verdict, tag, source, last = source };
+constexpr double widths_cm[] = {1.1, 9.4, 2.4, 2.6, 2.2, 2.0, 1.6, 2.4, 8.2};
+constexpr int first_row = 4;
+
+class Book {
+public:
+    explicit Book(const std::vector<WorkedExample>& examples) {
+        sheet_.name = "Examples";
+        sheet_.wide = true;
+        sheet_.print_columns = last + 1;
+        sheet_.head_rows = first_row;
+        sheet_.column_widths_cm.assign(std::begin(widths_cm), std::end(widths_cm));
+        int at = first_row;
+        std::string section;
+        for (const WorkedExample& example : examples) {
+            if (example.section != section) {
+                section = example.section;
+                ++at;
+                for (int c = 0; c <= last; ++c) cell(at, c, "Section");
+                text(at++, ref, "Section", section);
+            }
+            add(example, at++);
+        }
+        sheet_.rows = at + 1;
+        head();
+    }
+
+    WorkbookGrid book() {
+        WorkbookGrid made;
+        made.name = "worked-examples";
+        made.title = "Published worked examples through the functions";
+        made.paper = "a4";
+        made.sheets.push_back(sheet_);
+        return made;
+    }
+
+private:
+    SheetCell& cell(int row, int column, const char* style) {
+        SheetCell& made = sheet_.cells[{row, column}];
+        made.style = style;
+        return made;
+    }
+    void text(int row, int column, const char* style, const std::string& words) {
+        SheetCell& made = cell(row, column, style);
+        made.type = words.empty() ? SheetCell::Type::blank : SheetCell::Type::text;
+        made.text = words;
+    }
+    void number(int row, int column, const char* style, double value) {
+        SheetCell& made = cell(row, column, style);
+        made.type = SheetCell::Type::number;
+        made.number = value;
+    }
+    void computed(int row, int column, const char* style, const std::string& stored) {
+        SheetCell& made = cell(row, column, style);
+        made.type = SheetCell::Type::formula;
+        made.text = "of:=" + stored;
+    }
+
+    void head() {
+        text(0, ref, "Title", "Published worked examples through the functions");
+        text(1, ref, "JobLine",
+             "Each row is computed here by the function and held against the figure of its source; `allowed` "
+             "is half of its last printed digit, or as its source is read.");
+        const std::string range =
+            "[.G" + std::to_string(first_row + 1) + ":.G" + std::to_string(sheet_.rows) + "]";
+        const std::string passed = "SUM(" + range + ")";
+        computed(2, ref, "State",
+                 "IF(ISERROR(" + passed + ");\"A row shows an error\";" + passed + "&\" of " +
+                     std::to_string(sheet_.checks.size()) + " rows agree\")");
+        const char* heads[] = {"Row",     "Function", "Published",      "Ours",  "Difference",
+                               "Allowed", "Agrees",   "Kind of source", "Source"};
+        for (int c = 0; c <= last; ++c)
+            text(3, c, c >= published && c <= allowed ? "HeadingRight" : "Heading", heads[c]);
+    }
+
+    void add(const WorkedExample& example, int at) {
+        const std::string own = "[." + cell_text(at, ours) + "]";
+        const std::string theirs = "[." + cell_text(at, published) + "]";
+        number(at, ref, "Ref", ++count_);
+        text(at, formula, "Note", example.formula);
+        computed(at, ours, "NumberPlain",
+                 stored_formula(example.formula, [](const std::string&) { return std::string(); }));
+        if (example.number) {
+            number(at, published, "NumberPlain", *example.number);
+            computed(at, difference, "NumberPlain", own + "-" + theirs);
+            number(at, allowed, "NumberPlain", example.tolerance);
+            computed(at, verdict, "Verdict",
+                     "IF(ABS([." + cell_text(at, difference) + "])<=[." + cell_text(at, allowed) +
+                         "]*(1+1E-9)+1E-14*ABS(" + theirs + ");1;0)");
+        } else {
+            text(at, published, "NumberPlain", example.text);
+            computed(at, verdict, "Verdict", "IF(EXACT(" + own + ";" + theirs + ");1;0)");
+        }
+        text(at, tag, "Note", example.tag);
+        text(at, source, "Note", example.source);
+        sheet_.checks.push_back(cell_text(at, verdict));
+        const auto lines = [](const std::string& words, double width_cm) {
+            return std::ceil(static_cast<double>(words.size()) * 0.136 / (width_cm - 0.3));
+        };
+        sheet_.row_heights_cm[at] =
+            std::max(lines(example.formula, widths_cm[formula]), lines(example.source, widths_cm[source])) *
+                0.4 +
+            0.15;
+    }
+
+    SheetGrid sheet_;
+    int count_ = 0;
+};
+
+}  // namespace
+
+WorkbookGrid worked_examples_book(const std::vector<WorkedExample>& examples) {
+    return Book(examples).book();
+}
+
+}  // namespace undercroft::sheets

@@ -1,0 +1,61 @@
+#include "sheets/office/errors.hpp"
+
+#include <com/sun/star/sheet/FormulaResult.hpp>
+#include <com/sun/star/sheet/XCellRangesQuery.hpp>
+#include <com/sun/star/sheet/XSheetCellRanges.hpp>
+
+namespace undercroft::sheets {
+
+namespace {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+
+struct Found {
+    std::string sheet;
+    std::string address;
+    std::string shows;
+};
+
+std::string address_of(sal_Int32 column, sal_Int32 row) {
+    std::string letters;
+    for (sal_Int32 n = column + 1; n > 0; n = (n - 1) / 26)
+        letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
+    return letters + std::to_string(row + 1);
+}
+
+std::vector<Found> find(const Document& document) {
+    std::vector<Found> found;
+    for (const std::string& name : document.sheet_names()) {
+        const Reference<css::sheet::XSpreadsheet> sheet = document.sheet(name);
+        const Reference<css::sheet::XCellRangesQuery> query(sheet, UNO_QUERY_THROW);
+        const auto ranges = query->queryFormulaCells(css::sheet::FormulaResult::ERROR)->getRangeAddresses();
+        for (const css::table::CellRangeAddress& range : ranges)
+            for (sal_Int32 row = range.StartRow; row <= range.EndRow; ++row)
+                for (sal_Int32 column = range.StartColumn; column <= range.EndColumn; ++column)
+                    found.push_back(
+                        {name, address_of(column, row), shown(sheet->getCellByPosition(column, row))});
+    }
+    return found;
+}
+
+}  // namespace
+
+std::vector<CellError> errors_of(const Document& document) {
+    const std::vector<Found> found = find(document);
+    std::vector<CellError> errors;
+    if (found.empty()) return errors;
+    const rtl::OUString scratch = to_ustring("Reasons of errors");
+    const Reference<css::sheet::XSpreadsheets> sheets = document.model()->getSheets();
+    sheets->insertNewByName(scratch, static_cast<sal_Int16>(document.sheet_names().size()));
+    const Reference<css::sheet::XSpreadsheet> sheet = document.sheet("Reasons of errors");
+    for (const Found& error : found) {
+        const Reference<css::table::XCell> cell = sheet->getCellByPosition(0, 0);
+        cell->setFormula(to_ustring("=UC.WHY($'" + error.sheet + "'." + error.address + ")"));
+        errors.push_back({error.sheet + "." + error.address, error.shows, shown(cell)});
+    }
+    sheets->removeByName(scratch);
+    return errors;
+}
+
+}  // namespace undercroft::sheets
