@@ -144,12 +144,11 @@ FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {
     Sequence<Any> values(static_cast<sal_Int32>(node.children.size()));
     for (std::size_t i = 0; i < node.children.size(); ++i) {
         Any& slot = values.getArray()[i];
-        if (const auto range = range_of(node.children[i]); range.is()) {
-            refuse_errors(range, sheet_prefix(node.children[i], range));
+        const FormulaValue value = value_of(node.children[i]);  // says which cell holds an error, if one does
+        if (const auto range = range_of(node.children[i]); range.is() && value.is_grid()) {
             slot <<= range;
             continue;
         }
-        const FormulaValue value = value_of(node.children[i]);
         if (const double* number = value.number())
             slot <<= *number;
         else if (const std::u16string* text = value.text())

@@ -1,7 +1,9 @@
 // Converts workbooks in a headless Calc with our extension, every cell computed anew:
 //   sheet_office EXTENSIONS FROM TO [FROM TO ...]
+// Exit status 1 when a formula cell holds an error, with the cell and the reason.
 #include <iostream>
 
+#include "sheets/office/errors.hpp"
 #include "sheets/office/office.hpp"
 
 int main(int argc, char** argv) try {
@@ -10,12 +12,17 @@ int main(int argc, char** argv) try {
         return 2;
     }
     const undercroft::sheets::Office office(argv[1]);
+    bool good = true;
     for (int i = 2; i + 1 < argc; i += 2) {
         const undercroft::sheets::Document document = office.open(argv[i]);
         document.recalculate();
         document.store(argv[i + 1]);
+        for (const undercroft::sheets::CellError& error : undercroft::sheets::errors_of(document)) {
+            std::cerr << argv[i] << ": error in " << error.cell << ": " << error.shows << "  " << error.reason << "\n";
+            good = false;
+        }
     }
-    return 0;
+    return good ? 0 : 1;
 } catch (const std::exception& error) {
     std::cerr << error.what() << "\n";
     return 1;

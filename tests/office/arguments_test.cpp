@@ -1,0 +1,121 @@
+// What Calc hands over - numbers, texts, pairs, blanks, errors, nothing - and what the cell shows for it.
+#include "tests/office/desk.hpp"
+
+namespace undercroft::tests {
+
+TEST_CASE("a pair's unit cell is live, not decoration") {
+    Desk desk;
+    desk.put("A1", 305).put("B1", "mm").put("C1", "=UC.CONVERT(A1:B1;\"m\")");
+    CHECK(desk.number("C1") == 0.305);
+    desk.put("B1", "in");
+    CHECK(desk.number("C1") == Approx(305 * 0.0254).epsilon(1e-15));
+    desk.put("B1", "kg");
+    CHECK(desk.error("C1") == value_error);
+    CHECK_THAT(desk.why("C1"), Catch::Contains("305 kg is a mass; a length is wanted") || Catch::Contains("is a mass; a length is wanted"));
+}
+
+TEST_CASE("a number, a text and a pair of cells are the same quantity") {
+    Desk desk;
+    desk.put("A1", 500).put("B1", "mm");
+    desk.put("C1", "=UC.PIT.VOLUME(20;10;A1:B1;2)").put("C2", "=UC.PIT.VOLUME(20;10;\"500 mm\";2)").put("C3", "=UC.PIT.VOLUME(20;10;0.5;\"2H:1V\")");
+    CHECK(desk.number("C1") == Approx(115.6666666666667).epsilon(1e-14));
+    CHECK(desk.number("C2") == desk.number("C1"));
+    CHECK(desk.number("C3") == desk.number("C1"));
+    desk.put("A2", "500 mm").put("C4", "=UC.PIT.VOLUME(20;10;A2;2)");
+    CHECK(desk.number("C4") == desk.number("C1"));
+}
+
+TEST_CASE("a blank single cell arrives as 0 and is refused where 0 has no meaning") {
+    Desk desk;
+    desk.put("C1", "=UC.PIT.VOLUME(A1;10;1;0)");
+    CHECK(desk.error("C1") == num_error);
+    CHECK_THAT(desk.why("C1"), Catch::Contains("base length (0 m) must be above 0"));
+}
+
+TEST_CASE("a blank in a pair is seen as blank and refused") {
+    Desk desk;
+    desk.put("B1", "mm").put("C1", "=UC.PIT.VOLUME(A1:B1;10;1;0)");
+    CHECK(desk.error("C1") == value_error);
+    CHECK_THAT(desk.why("C1"), Catch::Contains("base length: the cell of the number is blank"));
+    desk.put("A2", 5).put("C2", "=UC.PIT.VOLUME(A2:B2;10;1;0)");
+    CHECK(desk.error("C2") == value_error);
+    CHECK_THAT(desk.why("C2"), Catch::Contains("blank unit cell"));
+}
+
+TEST_CASE("text where a number is wanted") {
+    Desk desk;
+    desk.put("A1", "abc").put("B1", "m").put("C1", "=UC.PIT.VOLUME(A1:B1;10;1;0)").put("C2", "=UC.PIT.VOLUME(A1;10;1;0)");
+    CHECK(desk.error("C1") == value_error);
+    CHECK_THAT(desk.why("C1"), Catch::Contains("'abc' is text where a number is wanted"));
+    CHECK(desk.error("C2") == value_error);
+    CHECK_THAT(desk.why("C2"), Catch::Contains("'abc' is no quantity"));
+    desk.put("C3", "=UC.PIT.VOLUME(\"12\";10;1;0)");
+    CHECK(desk.error("C3") == value_error);
+    CHECK_THAT(desk.why("C3"), Catch::Contains("only a number"));
+    desk.put("C4", "=UC.PIT.VOLUME(\"1,5 m\";10;1;0)");
+    CHECK_THAT(desk.why("C4"), Catch::Contains("type 1.5 m for a decimal"));
+}
+
+TEST_CASE("an error in an argument stays an error, and the reason names its cell") {
+    Desk desk;
+    desk.put("A1", "=1/0").put("B1", "m").put("C1", "=UC.PIT.VOLUME(A1;10;1;0)").put("C2", "=UC.PIT.VOLUME(A1:B1;10;1;0)");
+    CHECK(desk.error("C1") == 532);
+    CHECK(desk.error("C2") == parameter_list_error);
+    CHECK_THAT(desk.why("C2"), Catch::Contains("A1 holds #DIV/0!"));
+}
+
+TEST_CASE("an argument left out takes its default, or is asked for") {
+    Desk desk;
+    desk.put("C1", "=UC.BED.PORTS(7;13)").put("C2", "=UC.BED.PORTS(7;13;)").put("C3", "=UC.BED.PORTS(7)");
+    CHECK(desk.number("C1") == 14);
+    CHECK(desk.number("C2") == 14);
+    CHECK(desk.error("C3") == value_error);
+    CHECK_THAT(desk.why("C3"), Catch::Contains("units: is left out"));
+    desk.put("C4", "=UC.ORDER(10;;3)");
+    CHECK(desk.number("C4") == 12);
+}
+
+TEST_CASE("each cause has its own error") {
+    Desk desk;
+    desk.put("C1", "=UC.PIT.VOLUME(\"5 kg\";10;1;0)").put("C2", "=UC.PIT.VOLUME(-5;10;1;0)").put("C3", "=UC.PIT.BATTER(\"B\";\"25 ft\")").put("C4", "=UC.STONE.POROSITY(2700;2650)");
+    CHECK(desk.error("C1") == value_error);
+    CHECK(desk.error("C2") == num_error);
+    CHECK(desk.error("C3") == not_available);
+    CHECK(desk.error("C4") == num_error);
+    CHECK_THAT(desk.why("C3"), Catch::Contains("licensed engineer"));
+    desk.put("D1", "=ISERROR(C1)").put("D2", "=ISNA(C3)").put("D3", "=SUM(C1:C4)").put("D4", "=ERROR.TYPE(C1)");
+    CHECK(desk.number("D1") == 1);
+    CHECK(desk.number("D2") == 1);
+    CHECK(desk.error("D3") != 0);  // no sum passes over an error
+    CHECK(desk.number("D4") == 3);
+}
+
+TEST_CASE("a verdict is the number 1 or 0") {
+    Desk desk;
+    desk.put("C1", "=UC.ATLEAST(\"1 m\";\"99 cm\")").put("C2", "=UC.ATMOST(\"1 m\";\"99 cm\")").put("C3", "=IF(UC.ATLEAST(2;1);\"yes\";\"no\")");
+    CHECK(desk.number("C1") == 1);
+    CHECK(desk.number("C2") == 0);
+    CHECK(desk.error("C2") == 0);
+    CHECK(desk.text("C3") == "yes");
+}
+
+TEST_CASE("a function returned into Calc's own arithmetic is a number") {
+    Desk desk;
+    desk.put("C1", "=2*UC.CONVERT(\"1 ft\";\"mm\")+0.4");
+    CHECK(desk.number("C1") == Approx(610).epsilon(1e-14));
+}
+
+TEST_CASE("TRUE, a 1 x 1 range, a column instead of a row, a range too large") {
+    Desk desk;
+    desk.put("A1", "=TRUE()").put("C1", "=UC.LIFTS(A1;1)");
+    CHECK(desk.number("C1") == 1);  // Calc hands TRUE over as the number 1
+    desk.put("A2", 3).put("C2", "=UC.LIFTS(A2:A2;1)");
+    CHECK(desk.number("C2") == 3);
+    desk.put("A3", 3).put("A4", "m").put("C3", "=UC.LIFTS(A3:A4;1)");
+    CHECK(desk.error("C3") == value_error);
+    CHECK_THAT(desk.why("C3"), Catch::Contains("side by side"));
+    desk.put("C4", "=UC.LIFTS(E1:J50;1)");
+    CHECK(desk.error("C4") == value_error);
+}
+
+}  // namespace undercroft::tests

@@ -1,0 +1,33 @@
+#define CATCH_CONFIG_EXTERNAL_INTERFACES  // for the listener below
+#include "tests/office/desk.hpp"
+
+#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
+
+#include <memory>
+
+namespace undercroft::tests {
+
+namespace {
+std::unique_ptr<sheets::Office> office;  // NOLINT: one for the whole run, ended below
+
+/// Ends the office when all tests are done, before the program's own end.
+struct Closer : Catch::TestEventListenerBase {
+    using TestEventListenerBase::TestEventListenerBase;
+    void testRunEnded(const Catch::TestRunStats&) override { office.reset(); }
+};
+CATCH_REGISTER_LISTENER(Closer)
+}  // namespace
+
+const sheets::Office& the_office() {
+    if (!office) office = std::make_unique<sheets::Office>(EXTENSIONS_FOLDER);
+    return *office;
+}
+
+Desk& Desk::put_array(const std::string& range, const std::string& formula) {
+    const css::uno::Reference<css::sheet::XArrayFormulaRange> cells(document_.sheet(sheet_)->getCellRangeByName(sheets::to_ustring(range)),
+                                                                    css::uno::UNO_QUERY_THROW);
+    cells->setArrayFormula(sheets::to_ustring(formula));
+    return *this;
+}
+
+}  // namespace undercroft::tests

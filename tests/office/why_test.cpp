@@ -1,0 +1,96 @@
+// UC.WHY: the reason of an error, the derivation of a good cell, for every way to write an argument.
+#include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/sheet/XNamedRanges.hpp>
+
+#include "tests/office/desk.hpp"
+
+namespace undercroft::tests {
+
+namespace {
+void name_range(const Desk& desk, const std::string& name, const std::string& content) {
+    const css::uno::Reference<css::beans::XPropertySet> properties(desk.document().model(), css::uno::UNO_QUERY_THROW);
+    const css::uno::Reference<css::sheet::XNamedRanges> names(properties->getPropertyValue("NamedRanges"), css::uno::UNO_QUERY_THROW);
+    names->addNewByName(sheets::to_ustring(name), sheets::to_ustring(content), css::table::CellAddress(0, 0, 0), 0);
+}
+}  // namespace
+
+TEST_CASE("a good cell says equation, symbols with values and cells, result and source") {
+    Desk desk;
+    desk.put("A1", 305).put("B1", "mm").put("C1", "=UC.PIT.VOLUME(30;\"12 m\";A1:B1;\"1.5H:1V\";\"m3\")");
+    const std::string why = desk.why("C1");
+    INFO(why);
+    CHECK_THAT(why, Catch::Contains("V = L W d + (L + W) z d^2 + 4/3 z^2 d^3"));
+    CHECK_THAT(why, Catch::Contains("L = 30 = 30 m (base length)"));
+    CHECK_THAT(why, Catch::Contains("d = 305 mm = 0.305 m (depth, in A1:B1)"));
+    CHECK_THAT(why, Catch::Contains("z = \"1.5H:1V\" = 1.5 (batter)"));
+    CHECK_THAT(why, Catch::Contains("V = 115.746 m3"));
+    CHECK_THAT(why, Catch::Contains("Source: prismoidal formula"));
+}
+
+TEST_CASE("names, nested calls, arithmetic and Calc's own functions are followed") {
+    Desk desk;
+    desk.put("A1", 305).put("B1", "mm").put("A2", 900);
+    name_range(desk, "pit_depth", "$Sheet1.$A$1:$B$1");
+    desk.put("C1", "=UC.PIT.VOLUME(SQRT(A2);UC.CONVERT(\"1200 cm\";\"m\");pit_depth;(1+2)/2)");
+    CHECK(desk.number("C1") == Approx(115.745692875).epsilon(1e-12));
+    const std::string why = desk.why("C1");
+    INFO(why);
+    CHECK_THAT(why, Catch::Contains("L = 30 "));
+    CHECK_THAT(why, Catch::Contains("W = 12 "));
+    CHECK_THAT(why, Catch::Contains("(depth, in pit_depth)"));
+    CHECK_THAT(why, Catch::Contains("z = 1.5"));
+    CHECK_THAT(why, Catch::Contains("V = 115.746 m3"));
+}
+
+TEST_CASE("an argument that cannot be followed says what to do") {
+    Desk desk;
+    desk.put("A1", 2).put("A2", 3).put("C1", "=UC.LIFTS(SUM(UC.STAGE.STORAGE(2;20;10;0;1;1;0.4;\"circle\";1;1;10));1)");
+    CHECK_THAT(desk.why("C1"), Catch::Contains("thickness") && Catch::Contains("move the argument to a cell of its own"));
+}
+
+TEST_CASE("a refusal inside a nested call, or inside an expression, is found") {
+    Desk desk;
+    desk.put("C1", "=UC.LIFTS(UC.CONVERT(\"5 kg\";\"m\");1)");
+    CHECK(desk.error("C1") != 0);
+    CHECK_THAT(desk.why("C1"), Catch::Contains("thickness: in UC.CONVERT") && Catch::Contains("is a mass"));
+    desk.put("C2", "=1+2*UC.LIFTS(\"5 kg\";1)");
+    CHECK_THAT(desk.why("C2"), Catch::Contains("thickness: \"5 kg\" is a mass"));
+}
+
+TEST_CASE("a cell on another sheet, a typed cell, a blank, and a cell of Calc's own") {
+    Desk desk;
+    desk.document().model()->getSheets()->insertNewByName("Site data", 1);
+    desk.document().cell("Site data", "A1")->setFormula(sheets::to_ustring("=1/0"));
+    desk.document().cell("Site data", "B1")->setFormula(sheets::to_ustring("m"));
+    desk.put("C1", "=UC.LIFTS($'Site data'.A1:B1;1)");
+    CHECK_THAT(desk.why("C1"), Catch::Contains("'Site data'.A1 holds #DIV/0!"));
+    desk.put("A1", 5).put("C2", "=A1+1").put("C3", "=SUM(C1;2)");
+    CHECK_THAT(desk.why("A1"), Catch::Contains("typed number"));
+    CHECK_THAT(desk.why("Y50"), Catch::Contains("blank"));
+    CHECK_THAT(desk.why("C2"), Catch::Contains("computed by Calc"));
+    CHECK_THAT(desk.why("C3"), Catch::Contains("C1 holds"));
+}
+
+TEST_CASE("the derivation as a table") {
+    Desk desk;
+    desk.put("A1", 305).put("B1", "mm").put("C1", "=UC.LIFTS(A1:B1;\"6 in\")");
+    desk.put_array("E1:I3", "=UC.STEPS(C1)");
+    CHECK(desk.text("E1") == "symbol");
+    CHECK(desk.text("E2") == "T");
+    CHECK(desk.text("G2") == "305 mm");
+    CHECK(desk.number("H2") == 0.305);
+    CHECK(desk.text("I2") == "m");
+    CHECK(desk.number("H3") == Approx(0.1524).epsilon(1e-15));
+}
+
+TEST_CASE("UC.WHY follows when an input changes") {
+    Desk desk;
+    desk.put("A1", 1).put("C1", "=UC.LIFTS(A1;0.3)").put("D1", "=UC.WHY(C1)");
+    CHECK_THAT(desk.text("D1"), Catch::Contains("N = 4"));
+    desk.put("A1", 2);
+    CHECK_THAT(desk.text("D1"), Catch::Contains("N = 7"));
+    desk.put("A1", -2);
+    CHECK_THAT(desk.text("D1"), Catch::Contains("thickness (-2 m) must be above 0"));
+}
+
+}  // namespace undercroft::tests

@@ -1,0 +1,13 @@
+#!/bin/sh
+# All tests, from a bare Debian machine: installs what is missing, builds with warnings as errors, runs CTest.
+set -eu
+cd "$(dirname "$0")/.."
+. tests/setup.sh
+
+say "1/3  Packages"
+need_packages $build_packages $test_packages
+say "2/3  Building, warnings are errors"
+build_project -DUNDERCROFT_WERROR=ON
+say "3/3  Tests"
+cd build
+ctest --no-tests=error --output-on-failure -j "$(nproc)"

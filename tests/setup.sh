@@ -1,0 +1,38 @@
+# Shared by the demo and the tests: packages and the build. Sourced from the project's folder.
+
+build_packages="g++ cmake make libreoffice-calc libreoffice-dev libboost1.81-dev libpugixml-dev fonts-liberation"
+test_packages="catch2 units libudunits2-dev libgsl-dev"
+
+say() { printf '\n== %s\n' "$1"; }
+
+as_root() {
+  if [ "$(id -u)" = 0 ]; then "$@"
+  elif command -v sudo > /dev/null 2>&1; then sudo "$@"
+  else echo "This needs root or sudo: $*" >&2; exit 1
+  fi
+}
+
+# Installs those of the named Debian packages that are not there.
+need_packages() {
+  missing=
+  for package in "$@"; do
+    state=$(dpkg-query -W -f '${db:Status-Abbrev}' "$package" 2> /dev/null || true)
+    case $state in ii*) ;; *) missing="$missing $package" ;; esac
+  done
+  if [ -z "$missing" ]; then echo "All there."; return; fi
+  echo "Installing:$missing"
+  as_root apt-get update -qq
+  as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $missing > build-packages.log 2>&1 \
+    || { cat build-packages.log >&2; exit 1; }
+  rm -f build-packages.log
+}
+
+# Configures with the options given, if it was not, and builds.
+build_project() {
+  cmake -B build "$@" > /dev/null
+  cmake --build build -j "$(nproc)" | grep -E '^\[ *[0-9]*%\] (Built|Building|Linking|[A-Z][a-z]+.*Calc)' || true
+  cmake --build build > /dev/null
+}
+
+# A tool of ours that starts the office; the office wants a home folder it can write to.
+run_in_calc() { env HOME="${HOME:-/tmp}" "$@"; }
