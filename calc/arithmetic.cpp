@@ -65,9 +65,13 @@ Quantity combined(const Quantity& a, const Quantity& b, double sign) {
 
 }  // namespace
 
-Quantity total(const Quantity& a, const Quantity& b) { return combined(a, b, 1); }
+Quantity total(const Quantity& a, const Quantity& b) {
+    return combined(a, b, 1);
+}
 
-Quantity difference(const Quantity& a, const Quantity& b) { return combined(a, b, -1); }
+Quantity difference(const Quantity& a, const Quantity& b) {
+    return combined(a, b, -1);
+}
 
 bool at_least(const Quantity& value, const Quantity& limit) {
     const auto [left, right] = alike(value, limit, "limit:");

@@ -86,7 +86,8 @@ StageStorage stage_storage(Count steps, const Bed& bed) {
     require(n <= 10000, shown("steps", steps) + " must be at most 10000");
 
     std::vector<double> depths;
-    for (double i = 0; i <= n; ++i) depths.push_back(bed.top().value() * i / n);
+    for (double i = 0; i < n; ++i) depths.push_back(bed.top().value() * i / n);
+    depths.push_back(bed.top().value());
     for (const Length& kink : {bed.chamber_base(), bed.crown()}) {
         const auto next = std::lower_bound(depths.begin(), depths.end(),
                                            kink.value() - slack(kink.value(), bed.top().value()));

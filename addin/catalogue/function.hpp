@@ -418,7 +418,8 @@ private:
             const Arguments arguments =
                 read_all(cells, bound->description, bound->fallbacks, std::index_sequence_for<A...>{});
             const auto result = std::apply(bound->function, arguments);
-            (void)Result<std::decay_t<R>>::write(result, asked(cells, bound->description));  // refuses what the call refuses
+            (void)Result<std::decay_t<R>>::write(
+                result, asked(cells, bound->description));  // refuses what the call refuses
             const std::string text = Result<std::decay_t<R>>::text(result, asked(cells, bound->description));
             const std::string& symbol = bound->description.outcome.symbol;
             return {steps(arguments, cells, bound->description, std::index_sequence_for<A...>{}),

@@ -18,7 +18,8 @@ int main(int argc, char** argv) try {
         document.recalculate();
         document.store(argv[i + 1]);
         for (const undercroft::sheets::CellError& error : undercroft::sheets::errors_of(document)) {
-            std::cerr << argv[i] << ": error in " << error.cell << ": " << error.shows << "  " << error.reason << "\n";
+            std::cerr << argv[i] << ": error in " << error.cell << ": " << error.shows << "  " << error.reason
+                      << "\n";
             good = false;
         }
     }

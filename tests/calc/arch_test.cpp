@@ -1,8 +1,7 @@
 // Cross-sections of chambers.
-#include <gsl/gsl_integration.h>
-
 #include "calc/arch.hpp"
 #include "tests/support/near.hpp"
+#include "tests/support/quadrature.hpp"
 
 namespace undercroft::tests {
 
@@ -20,17 +19,10 @@ Area m2(double value) {
     return Area::from_value(value);
 }
 
-/// Integral of f from 0 to `end` by GSL's adaptive quadrature (QAGS, for the root at a crown).
+/// Integral from 0; a root at a crown costs digits.
 template <class F>
-double integral(const F& f, double end) {
-    gsl_integration_workspace* workspace = gsl_integration_workspace_alloc(1000);
-    gsl_function function{[](double x, void* context) { return (*static_cast<const F*>(context))(x); },
-                          const_cast<F*>(&f)};
-    double result = 0;
-    double error = 0;
-    gsl_integration_qags(&function, 0, end, 0, 1e-10, 1000, workspace, &result, &error);
-    gsl_integration_workspace_free(workspace);
-    return result;
+double integral_from_0(const F& f, double end) {
+    return integral(f, 0, end, 1e-9);
 }
 
 Arch random_arch(Random& random, Shape shape) {
@@ -100,7 +92,7 @@ TEST_CASE("the area below a depth is the integral of the width (GSL QAGS)") {
             const Arch arch = random_arch(random, shape);
             const double depth = random.between(0.05, 1.0) * arch.rise.value();
             CAPTURE(static_cast<int>(shape), arch.span.value(), arch.rise.value(), depth);
-            const double expected = integral(
+            const double expected = integral_from_0(
                 [&](double y) { return arch_width(arch, m(std::min(y, arch.rise.value()))).value(); }, depth);
             CHECK_THAT(arch_area(arch, m(depth)), is_near(m2(expected), 1e-8));
         }
@@ -120,16 +112,18 @@ TEST_CASE("the length of an arch is the integral along it (GSL QAGS)") {
             double expected = 0;
             if (shape == Shape::ellipse)
                 expected =
-                    2 * integral([&](double t) { return std::hypot(half * std::sin(t), rise * std::cos(t)); },
-                                 std::acos(0.0));
+                    2 * integral_from_0(
+                            [&](double t) { return std::hypot(half * std::sin(t), rise * std::cos(t)); },
+                            std::acos(0.0));
             if (shape == Shape::parabola)
                 expected =
-                    2 *
-                    integral([&](double x) { return std::hypot(1.0, 2 * rise * x / (half * half)); }, half);
+                    2 * integral_from_0(
+                            [&](double x) { return std::hypot(1.0, 2 * rise * x / (half * half)); }, half);
             if (shape == Shape::segment) {
                 const double radius = (half * half + rise * rise) / (2 * rise);
                 expected =
-                    2 * integral([&](double x) { return radius / std::sqrt(radius * radius - x * x); }, half);
+                    2 * integral_from_0([&](double x) { return radius / std::sqrt(radius * radius - x * x); },
+                                        half);
             }
             CHECK_THAT(arch_length(arch), is_near(m(expected), 1e-7));
         }

@@ -11,13 +11,16 @@ TEST_CASE("a pair's unit cell is live, not decoration") {
     CHECK(desk.number("C1") == Approx(305 * 0.0254).epsilon(1e-15));
     desk.put("B1", "kg");
     CHECK(desk.error("C1") == value_error);
-    CHECK_THAT(desk.why("C1"), Catch::Contains("305 kg is a mass; a length is wanted") || Catch::Contains("is a mass; a length is wanted"));
+    CHECK_THAT(desk.why("C1"), Catch::Contains("305 kg is a mass; a length is wanted") ||
+                                   Catch::Contains("is a mass; a length is wanted"));
 }
 
 TEST_CASE("a number, a text and a pair of cells are the same quantity") {
     Desk desk;
     desk.put("A1", 500).put("B1", "mm");
-    desk.put("C1", "=UC.PIT.VOLUME(20;10;A1:B1;2)").put("C2", "=UC.PIT.VOLUME(20;10;\"500 mm\";2)").put("C3", "=UC.PIT.VOLUME(20;10;0.5;\"2H:1V\")");
+    desk.put("C1", "=UC.PIT.VOLUME(20;10;A1:B1;2)")
+        .put("C2", "=UC.PIT.VOLUME(20;10;\"500 mm\";2)")
+        .put("C3", "=UC.PIT.VOLUME(20;10;0.5;\"2H:1V\")");
     CHECK(desk.number("C1") == Approx(115.6666666666667).epsilon(1e-14));
     CHECK(desk.number("C2") == desk.number("C1"));
     CHECK(desk.number("C3") == desk.number("C1"));
@@ -44,7 +47,10 @@ TEST_CASE("a blank in a pair is seen as blank and refused") {
 
 TEST_CASE("text where a number is wanted") {
     Desk desk;
-    desk.put("A1", "abc").put("B1", "m").put("C1", "=UC.PIT.VOLUME(A1:B1;10;1;0)").put("C2", "=UC.PIT.VOLUME(A1;10;1;0)");
+    desk.put("A1", "abc")
+        .put("B1", "m")
+        .put("C1", "=UC.PIT.VOLUME(A1:B1;10;1;0)")
+        .put("C2", "=UC.PIT.VOLUME(A1;10;1;0)");
     CHECK(desk.error("C1") == value_error);
     CHECK_THAT(desk.why("C1"), Catch::Contains("'abc' is text where a number is wanted"));
     CHECK(desk.error("C2") == value_error);
@@ -58,7 +64,10 @@ TEST_CASE("text where a number is wanted") {
 
 TEST_CASE("an error in an argument stays an error, and the reason names its cell") {
     Desk desk;
-    desk.put("A1", "=1/0").put("B1", "m").put("C1", "=UC.PIT.VOLUME(A1;10;1;0)").put("C2", "=UC.PIT.VOLUME(A1:B1;10;1;0)");
+    desk.put("A1", "=1/0")
+        .put("B1", "m")
+        .put("C1", "=UC.PIT.VOLUME(A1;10;1;0)")
+        .put("C2", "=UC.PIT.VOLUME(A1:B1;10;1;0)");
     CHECK(desk.error("C1") == 532);
     CHECK(desk.error("C2") == parameter_list_error);
     CHECK_THAT(desk.why("C2"), Catch::Contains("A1 holds #DIV/0!"));
@@ -77,13 +86,19 @@ TEST_CASE("an argument left out takes its default, or is asked for") {
 
 TEST_CASE("each cause has its own error") {
     Desk desk;
-    desk.put("C1", "=UC.PIT.VOLUME(\"5 kg\";10;1;0)").put("C2", "=UC.PIT.VOLUME(-5;10;1;0)").put("C3", "=UC.PIT.BATTER(\"B\";\"25 ft\")").put("C4", "=UC.STONE.POROSITY(2700;2650)");
+    desk.put("C1", "=UC.PIT.VOLUME(\"5 kg\";10;1;0)")
+        .put("C2", "=UC.PIT.VOLUME(-5;10;1;0)")
+        .put("C3", "=UC.PIT.BATTER(\"B\";\"25 ft\")")
+        .put("C4", "=UC.STONE.POROSITY(2700;2650)");
     CHECK(desk.error("C1") == value_error);
     CHECK(desk.error("C2") == num_error);
     CHECK(desk.error("C3") == not_available);
     CHECK(desk.error("C4") == num_error);
     CHECK_THAT(desk.why("C3"), Catch::Contains("licensed engineer"));
-    desk.put("D1", "=ISERROR(C1)").put("D2", "=ISNA(C3)").put("D3", "=SUM(C1:C4)").put("D4", "=ERROR.TYPE(C1)");
+    desk.put("D1", "=ISERROR(C1)")
+        .put("D2", "=ISNA(C3)")
+        .put("D3", "=SUM(C1:C4)")
+        .put("D4", "=ERROR.TYPE(C1)");
     CHECK(desk.number("D1") == 1);
     CHECK(desk.number("D2") == 1);
     CHECK(desk.error("D3") != 0);  // no sum passes over an error
@@ -92,7 +107,9 @@ TEST_CASE("each cause has its own error") {
 
 TEST_CASE("a verdict is the number 1 or 0") {
     Desk desk;
-    desk.put("C1", "=UC.ATLEAST(\"1 m\";\"99 cm\")").put("C2", "=UC.ATMOST(\"1 m\";\"99 cm\")").put("C3", "=IF(UC.ATLEAST(2;1);\"yes\";\"no\")");
+    desk.put("C1", "=UC.ATLEAST(\"1 m\";\"99 cm\")")
+        .put("C2", "=UC.ATMOST(\"1 m\";\"99 cm\")")
+        .put("C3", "=IF(UC.ATLEAST(2;1);\"yes\";\"no\")");
     CHECK(desk.number("C1") == 1);
     CHECK(desk.number("C2") == 0);
     CHECK(desk.error("C2") == 0);

@@ -24,8 +24,8 @@ const sheets::Office& the_office() {
 }
 
 Desk& Desk::put_array(const std::string& range, const std::string& formula) {
-    const css::uno::Reference<css::sheet::XArrayFormulaRange> cells(document_.sheet(sheet_)->getCellRangeByName(sheets::to_ustring(range)),
-                                                                    css::uno::UNO_QUERY_THROW);
+    const css::uno::Reference<css::sheet::XArrayFormulaRange> cells(
+        document_.sheet(sheet_)->getCellRangeByName(sheets::to_ustring(range)), css::uno::UNO_QUERY_THROW);
     cells->setArrayFormula(sheets::to_ustring(formula));
     return *this;
 }

@@ -29,9 +29,15 @@ public:
     /// An array formula over a range.
     Desk& put_array(const std::string& range, const std::string& formula);
 
-    [[nodiscard]] double number(const std::string& address) const { return document_.cell(sheet_, address)->getValue(); }
-    [[nodiscard]] std::string text(const std::string& address) const { return sheets::shown(document_.cell(sheet_, address)); }
-    [[nodiscard]] int error(const std::string& address) const { return document_.cell(sheet_, address)->getError(); }
+    [[nodiscard]] double number(const std::string& address) const {
+        return document_.cell(sheet_, address)->getValue();
+    }
+    [[nodiscard]] std::string text(const std::string& address) const {
+        return sheets::shown(document_.cell(sheet_, address));
+    }
+    [[nodiscard]] int error(const std::string& address) const {
+        return document_.cell(sheet_, address)->getError();
+    }
     [[nodiscard]] std::string formula(const std::string& address) const {
         return sheets::to_utf8(document_.cell(sheet_, address)->getFormula());
     }

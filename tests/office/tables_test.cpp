@@ -4,7 +4,8 @@
 namespace undercroft::tests {
 
 namespace {
-const char* bed = "\"20 m\";\"10 m\";0;\"250 mm\";\"250 mm\";\"40 %\";\"rectangle\";\"1 m\";\"500 mm\";\"200 m\"";
+const char* bed =
+    "\"20 m\";\"10 m\";0;\"250 mm\";\"250 mm\";\"40 %\";\"rectangle\";\"1 m\";\"500 mm\";\"200 m\"";
 }
 
 TEST_CASE("a stage-storage table starts with its unit row and goes as it is into a lookup") {
@@ -43,7 +44,9 @@ TEST_CASE("the catalogue lists itself in cells") {
     desk.put_array("A1:D6", "=UC.CATALOGUE()");
     CHECK(desk.text("A1") == "function");
     CHECK(desk.text("A2") == "UC.CONVERT");
-    desk.put("F1", "=UC.SOURCE(\"uc.pit.batter\")").put("F2", "=UC.SOURCE(\"nothing\")").put("F3", "=UC.VERSION()");
+    desk.put("F1", "=UC.SOURCE(\"uc.pit.batter\")")
+        .put("F2", "=UC.SOURCE(\"nothing\")")
+        .put("F3", "=UC.VERSION()");
     CHECK_THAT(desk.text("F1"), Catch::Contains("29 CFR 1926") && Catch::Contains("licensed engineer"));
     CHECK(desk.error("F2") == not_available);
     CHECK_FALSE(desk.text("F3").empty());
@@ -52,7 +55,8 @@ TEST_CASE("the catalogue lists itself in cells") {
 TEST_CASE("a grid of spot levels may carry a unit row") {
     Desk desk;
     desk.put("A1", "ft").put("B1", "ft").put("A2", 10).put("B2", 10).put("A3", 10).put("B3", 10);
-    desk.put("D1", "=UC.PIT.GRID(A1:B3;\"10 m\";\"10 m\";\"5 ft\";\"m3\")").put("D2", "=UC.PIT.GRID(A2:B3;\"10 m\";\"10 m\";5;\"m3\")");
+    desk.put("D1", "=UC.PIT.GRID(A1:B3;\"10 m\";\"10 m\";\"5 ft\";\"m3\")")
+        .put("D2", "=UC.PIT.GRID(A2:B3;\"10 m\";\"10 m\";5;\"m3\")");
     CHECK(desk.number("D1") == Approx(100 * 5 * 0.3048).epsilon(1e-13));
     CHECK(desk.number("D2") == Approx(500).epsilon(1e-13));
     desk.put("B3", "");

@@ -8,9 +8,12 @@ namespace undercroft::tests {
 
 namespace {
 void name_range(const Desk& desk, const std::string& name, const std::string& content) {
-    const css::uno::Reference<css::beans::XPropertySet> properties(desk.document().model(), css::uno::UNO_QUERY_THROW);
-    const css::uno::Reference<css::sheet::XNamedRanges> names(properties->getPropertyValue("NamedRanges"), css::uno::UNO_QUERY_THROW);
-    names->addNewByName(sheets::to_ustring(name), sheets::to_ustring(content), css::table::CellAddress(0, 0, 0), 0);
+    const css::uno::Reference<css::beans::XPropertySet> properties(desk.document().model(),
+                                                                   css::uno::UNO_QUERY_THROW);
+    const css::uno::Reference<css::sheet::XNamedRanges> names(properties->getPropertyValue("NamedRanges"),
+                                                              css::uno::UNO_QUERY_THROW);
+    names->addNewByName(sheets::to_ustring(name), sheets::to_ustring(content),
+                        css::table::CellAddress(0, 0, 0), 0);
 }
 }  // namespace
 
@@ -44,8 +47,10 @@ TEST_CASE("names, nested calls, arithmetic and Calc's own functions are followed
 
 TEST_CASE("an argument that cannot be followed says what to do") {
     Desk desk;
-    desk.put("A1", 2).put("A2", 3).put("C1", "=UC.LIFTS(SUM(UC.STAGE.STORAGE(2;20;10;0;1;1;0.4;\"circle\";1;1;10));1)");
-    CHECK_THAT(desk.why("C1"), Catch::Contains("thickness") && Catch::Contains("move the argument to a cell of its own"));
+    desk.put("A1", 2).put("A2", 3).put(
+        "C1", "=UC.LIFTS(SUM(UC.STAGE.STORAGE(2;20;10;0;1;1;0.4;\"circle\";1;1;10));1)");
+    CHECK_THAT(desk.why("C1"),
+               Catch::Contains("thickness") && Catch::Contains("move the argument to a cell of its own"));
 }
 
 TEST_CASE("a refusal inside a nested call, or inside an expression, is found") {

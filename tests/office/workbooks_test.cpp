@@ -1,10 +1,10 @@
 // Workbooks of ours, and files written and read again.
+#include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
 #include <com/sun/star/sheet/FunctionArgument.hpp>
 #include <com/sun/star/sheet/XCellAddressable.hpp>
 #include <com/sun/star/sheet/XFunctionDescriptions.hpp>
-#include <com/sun/star/beans/PropertyValue.hpp>
 
 #include <filesystem>
 #include <fstream>
@@ -19,9 +19,12 @@ namespace undercroft::tests {
 namespace {
 namespace fs = std::filesystem;
 
-const char* template_names[] = {"storage", "excavation", "takeoff", "storage-us", "excavation-us", "takeoff-us", "worked-examples"};
+const char* template_names[] = {"storage",       "excavation", "takeoff",        "storage-us",
+                                "excavation-us", "takeoff-us", "worked-examples"};
 
-fs::path in_templates(const std::string& name) { return fs::path(TEMPLATES_FOLDER) / name; }
+fs::path in_templates(const std::string& name) {
+    return fs::path(TEMPLATES_FOLDER) / name;
+}
 
 fs::path scratch(const std::string& name) {
     const fs::path folder = fs::temp_directory_path() / "undercroft-office-tests";
@@ -30,18 +33,23 @@ fs::path scratch(const std::string& name) {
 }
 }  // namespace
 
-TEST_CASE("every function is in Calc's list with its description, every argument with its own and its default unit") {
+TEST_CASE(
+    "every function is in Calc's list with its description, every argument with its own and its default "
+    "unit") {
     const auto context = the_office().context();
     Desk desk;
     desk.put("A1", "=UC.VERSION()");  // arguments are described once the component is loaded
     const css::uno::Reference<css::sheet::XFunctionDescriptions> list(
-        context->getServiceManager()->createInstanceWithContext("com.sun.star.sheet.FunctionDescriptions", context), css::uno::UNO_QUERY_THROW);
+        context->getServiceManager()->createInstanceWithContext("com.sun.star.sheet.FunctionDescriptions",
+                                                                context),
+        css::uno::UNO_QUERY_THROW);
     std::map<std::string, css::uno::Sequence<css::beans::PropertyValue>> found;
     for (sal_Int32 i = 0; i < list->getCount(); ++i) {
         css::uno::Sequence<css::beans::PropertyValue> properties;
         list->getByIndex(i) >>= properties;
         for (const auto& property : properties)
-            if (property.Name == "Name") found[sheets::to_utf8(property.Value.get<rtl::OUString>())] = properties;
+            if (property.Name == "Name")
+                found[sheets::to_utf8(property.Value.get<rtl::OUString>())] = properties;
     }
     for (const addin::Function& function : addin::all_functions()) {
         CAPTURE(function.name);
@@ -50,7 +58,8 @@ TEST_CASE("every function is in Calc's list with its description, every argument
         std::string description;
         for (const auto& property : found[function.name]) {
             if (property.Name == "Arguments") property.Value >>= arguments;
-            if (property.Name == "Description") description = sheets::to_utf8(property.Value.get<rtl::OUString>());
+            if (property.Name == "Description")
+                description = sheets::to_utf8(property.Value.get<rtl::OUString>());
         }
         CHECK_THAT(description, Catch::StartsWith(function.says));
         REQUIRE(arguments.getLength() == static_cast<sal_Int32>(function.parameters.size()));
@@ -70,7 +79,8 @@ TEST_CASE("every template opens without an error cell, computes and prints") {
         CAPTURE(name);
         const sheets::Document document = the_office().open(in_templates(std::string(name) + ".ots"));
         document.recalculate();
-        for (const sheets::CellError& error : sheets::errors_of(document)) FAIL_CHECK(error.cell << " shows " << error.shows << ": " << error.reason);
+        for (const sheets::CellError& error : sheets::errors_of(document))
+            FAIL_CHECK(error.cell << " shows " << error.shows << ": " << error.reason);
         const fs::path pdf = scratch(std::string(name) + ".pdf");
         document.store(pdf);
         CHECK(fs::file_size(pdf) > 10000);
@@ -101,8 +111,10 @@ TEST_CASE("a check that must fail fails, and says what it compared") {
     CHECK(sheets::shown(document.named("cover_stone_deep")) == "FAIL");
     CHECK(document.named("storage_open")->getValue() == 1);
     CHECK_THAT(sheets::shown(document.cell("Storage", "A3")), Catch::Contains("1 of 6 checks fail"));
-    const css::uno::Reference<css::sheet::XCellAddressable> check(document.named("cover_stone_deep"), css::uno::UNO_QUERY_THROW);
-    const auto note = document.sheet("Storage")->getCellByPosition(check->getCellAddress().Column + 2, check->getCellAddress().Row);
+    const css::uno::Reference<css::sheet::XCellAddressable> check(document.named("cover_stone_deep"),
+                                                                  css::uno::UNO_QUERY_THROW);
+    const auto note = document.sheet("Storage")->getCellByPosition(check->getCellAddress().Column + 2,
+                                                                   check->getCellAddress().Row);
     CHECK_THAT(sheets::shown(note), Catch::Contains("100 mm ≥ 152 mm"));
     document.named("cover_stone", 1)->setFormula("in");
     CHECK(document.named("cover_stone_deep")->getValue() == 1);  // 100 in is deep enough
@@ -114,13 +126,15 @@ TEST_CASE("a check that must fail fails, and says what it compared") {
 TEST_CASE("SI and US templates are the same job when their inputs are") {
     const sheets::Document si = the_office().open(in_templates("excavation.ots"));
     const sheets::Document us = the_office().open(in_templates("excavation-us.ots"));
-    for (const char* key : {"bed_length", "bed_width", "bed_height", "initial_backfill", "general_backfill", "pavement_thickness", "ground_level", "surface_level"}) {
+    for (const char* key : {"bed_length", "bed_width", "bed_height", "initial_backfill", "general_backfill",
+                            "pavement_thickness", "ground_level", "surface_level"}) {
         us.named(key)->setValue(si.named(key)->getValue());
         us.named(key, 1)->setFormula(si.named(key, 1)->getFormula());
     }
     us.recalculate();
     CHECK(sheets::shown(us.named("pit_volume", 1)) == "yd3");
-    CHECK(us.named("pit_volume")->getValue() * 27 * 0.3048 * 0.3048 * 0.3048 == Approx(si.named("pit_volume")->getValue()).epsilon(1e-12));
+    CHECK(us.named("pit_volume")->getValue() * 27 * 0.3048 * 0.3048 * 0.3048 ==
+          Approx(si.named("pit_volume")->getValue()).epsilon(1e-12));
 }
 
 TEST_CASE("formulas and values survive .ods, .fods and .xlsx") {
@@ -130,13 +144,18 @@ TEST_CASE("formulas and values survive .ods, .fods and .xlsx") {
         double before = 0;
         {
             Desk desk;
-            desk.put("A1", 305).put("B1", "mm").put("C1", "=UC.PIT.VOLUME(30;\"12 m\";A1:B1;\"1.5H:1V\")").put("C2", "=UC.WHY(C1)");
+            desk.put("A1", 305)
+                .put("B1", "mm")
+                .put("C1", "=UC.PIT.VOLUME(30;\"12 m\";A1:B1;\"1.5H:1V\")")
+                .put("C2", "=UC.WHY(C1)");
             before = desk.number("C1");
             desk.document().store(path);
         }
         const sheets::Document document = the_office().open(path);
-        CHECK(document.cell("Sheet1", "C1")->getValue() == Approx(before).epsilon(1e-14));  // .xlsx keeps 15 digits
-        CHECK_THAT(sheets::to_utf8(document.cell("Sheet1", "C1")->getFormula()), Catch::Contains("UNDERCROFT.UC.PITVOLUME"));
+        CHECK(document.cell("Sheet1", "C1")->getValue() ==
+              Approx(before).epsilon(1e-14));  // .xlsx keeps 15 digits
+        CHECK_THAT(sheets::to_utf8(document.cell("Sheet1", "C1")->getFormula()),
+                   Catch::Contains("UNDERCROFT.UC.PITVOLUME"));
         document.cell("Sheet1", "A1")->setValue(610);
         CHECK(document.cell("Sheet1", "C1")->getValue() > 2 * before);
         CHECK_THAT(sheets::shown(document.cell("Sheet1", "C2")), Catch::Contains("610 mm"));

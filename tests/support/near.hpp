@@ -74,8 +74,9 @@ public:
         return std::uniform_real_distribution<double>(low, high)(engine_);
     }
     int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(engine_); }
-    template <class Q>
-    Q between(Q low, Q high) {
+    template <class D>
+    Measure<D> between(Measure<D> low, Measure<D> high) {
+        using Q = Measure<D>;
         return Q::from_value(between(low.value(), high.value()));
     }
 
