@@ -1,0 +1,163 @@
+#include "sheets/builder/cell_writer.hpp"
+
+#include <charconv>
+#include <cmath>
+#include <stdexcept>
+
+#include "sheets/builder/formula_text.hpp"
+#include "sheets/builder/lines.hpp"
+#include "sheets/builder/unit_choices.hpp"
+
+namespace undercroft::sheets {
+
+namespace {
+constexpr double line_cm = 0.44;
+}
+
+int lines_of_text(const std::string& text, int columns, double width_of_character) {
+    const double characters = (columns * column_cm - 0.2) / width_of_character;
+    return std::max(1, static_cast<int>(std::ceil(static_cast<double>(text.size()) / characters)));
+}
+
+CellWriter::CellWriter(WorkbookGrid& workbook, SheetGrid& grid, const Layout& layout, const Sheet& sheet,
+                       System system)
+    : workbook_(workbook), grid_(grid), layout_(layout), sheet_(sheet), system_(system) {}
+
+SheetCell& CellWriter::put(int row, int column, const std::string& style) {
+    SheetCell& cell = grid_.cells[{row, column}];
+    cell.style = style;
+    return cell;
+}
+
+SheetCell& CellWriter::put_text(int row, int column, const std::string& style, const std::string& text) {
+    SheetCell& cell = put(row, column, style);
+    cell.type = text.empty() ? SheetCell::Type::blank : SheetCell::Type::text;
+    cell.text = text;
+    return cell;
+}
+
+SheetCell& CellWriter::put_number(int row, int column, const std::string& style, double number) {
+    SheetCell& cell = put(row, column, style);
+    cell.type = SheetCell::Type::number;
+    cell.number = number;
+    return cell;
+}
+
+SheetCell& CellWriter::put_formula(int row, int column, const std::string& style, const std::string& stored) {
+    SheetCell& cell = put(row, column, style);
+    cell.type = SheetCell::Type::formula;
+    cell.text = "of:=" + stored;
+    return cell;
+}
+
+SheetCell& CellWriter::put_unit(const Row& row, int at, int column, const std::string& style,
+                                const std::string& unit) {
+    SheetCell& cell = put_text(at, column, style, unit);
+    try {
+        cell.validation = add_validation({{}, unit_choices(unit), {}, {}});
+    } catch (const std::runtime_error& error) {
+        mistake(row, error.what());
+    }
+    return cell;
+}
+
+void CellWriter::put_reference(int at) {
+    put_text(at, ref_column, "Ref", sheet_.name.substr(0, 2) + std::to_string(++number_));
+}
+
+void CellWriter::put_common(const Row& row, int at, bool has_reason) {
+    put_reference(at);
+    put_text(at, description_column, "Description", row.description).columns =
+        symbol_column - description_column;
+    put_text(at, symbol_column, "Symbol", row.symbol);
+    put_note(row.note, at);
+    if (has_reason) put_reason(at, value_column);
+    set_height(at, std::max(lines_of_text(row.description, symbol_column - description_column),
+                            lines_of_text(row.note, note_columns(), small_character_cm)));
+}
+
+void CellWriter::put_note(const std::string& note, int at) {
+    put_text(at, note_column, "Note", note).columns = note_columns();
+}
+
+void CellWriter::put_reason(int at, int column) {
+    const std::string cell = "[." + cell_text(at, column) + "]";
+    put_formula(at, reason_column(sheet_), "Reason",
+                "IF(ISERROR(" + cell + ");UNDERCROFT.UC.WHY(" + cell + ");\"\")");
+}
+
+void CellWriter::set_height(int at, int lines) {
+    grid_.row_heights_cm[at] = lines * line_cm + 0.1;
+}
+
+std::string CellWriter::cell_reference(const std::string& sheet_name, int row, int column) const {
+    if (sheet_name == sheet_.name) return "[." + cell_text(row, column) + "]";
+    const bool plain = sheet_name.find(' ') == std::string::npos;
+    return "[$" + (plain ? sheet_name : "'" + sheet_name + "'") + "." + cell_text(row, column, true) + "]";
+}
+
+std::string CellWriter::meaning(const std::string& word, const RowWords& of_row) const {
+    if (const auto found = of_row.find(word); found != of_row.end()) return found->second;
+    const std::size_t dot = word.find('.');
+    const Place* place = layout_.find(word.substr(0, dot));
+    if (place == nullptr) return {};
+    if (dot == std::string::npos) return word;
+    const std::string part = word.substr(dot + 1);
+    if (part == "value") return cell_reference(place->sheet, place->row, place->column);
+    if (part == "unit" && place->is_pair) return cell_reference(place->sheet, place->row, place->last_column);
+    if (part == "unit" && place->unit_above) return cell_reference(place->sheet, place->row, place->column);
+    return {};
+}
+
+std::string CellWriter::stored(const Row& row, const std::string& formula, const RowWords& of_row) const {
+    try {
+        return stored_formula(formula, [&](const std::string& word) { return meaning(word, of_row); });
+    } catch (const std::runtime_error& error) {
+        mistake(row, error.what());
+    }
+}
+
+std::string CellWriter::add_validation(const Validation& wanted) {
+    for (const Validation& known : workbook_.validations)
+        if (known.choices == wanted.choices && known.help_title == wanted.help_title &&
+            known.help == wanted.help)
+            return known.name;
+    Validation made = wanted;
+    made.name = "val" + std::to_string(workbook_.validations.size() + 1);
+    workbook_.validations.push_back(made);
+    return made.name;
+}
+
+NumberAndUnit CellWriter::number_and_unit(const Row& row, const std::string& text) const {
+    NumberAndUnit made;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), made.number);
+    if (error != std::errc{}) mistake(row, "'" + text + "' is no number with a unit");
+    made.unit = trimmed(std::string_view(end, static_cast<std::size_t>(text.data() + text.size() - end)));
+    if (made.unit.empty()) mistake(row, "'" + text + "' has no unit");
+    return made;
+}
+
+std::string CellWriter::number_style(const std::string& base, const std::string& unit) {
+    if (unit == "each") return base + "Count";
+    return unit == "%" ? base + "Share" : base;
+}
+
+/// A link looks like its source: what was typed in shows as typed.
+std::string CellWriter::link_style(const Place& source) const {
+    const bool computed = source.definition != nullptr && source.definition->kind == Row::Kind::result;
+    return computed ? number_style("Link", source.definition->value.in(system_)) : "LinkTyped";
+}
+
+SheetCell& CellWriter::put_link(const Place& source, int at, int column) {
+    put_formula(at, column, link_style(source), cell_reference(source.sheet, source.row, source.column));
+    return put_formula(at, column + 1, "UnitLink",
+                       cell_reference(source.sheet, source.row, source.last_column));
+}
+
+const Place& CellWriter::place_of(const Row& row, const std::string& key) const {
+    const Place* place = layout_.find(key);
+    if (place == nullptr) mistake(row, "'" + key + "' is no key of this workbook");
+    return *place;
+}
+
+}  // namespace undercroft::sheets

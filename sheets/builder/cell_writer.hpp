@@ -1,0 +1,86 @@
+/// \file cell_writer.hpp
+/// Puts cells onto one sheet of a workbook: texts, numbers, formulas with their keys resolved, choices.
+#pragma once
+
+#include <map>
+#include <string>
+
+#include "sheets/builder/grid.hpp"
+#include "sheets/builder/layout.hpp"
+
+namespace undercroft::sheets {
+
+inline constexpr double character_cm = 0.162;        ///< mean width of a character at 9 pt
+inline constexpr double small_character_cm = 0.145;  ///< at 8 pt
+
+/// Lines that a text takes in a width of that many sheet columns.
+[[nodiscard]] int lines_of_text(const std::string& text, int columns,
+                                double width_of_character = character_cm);
+
+struct NumberAndUnit {
+    double number = 0;
+    std::string unit;
+};
+
+/// What words such as `@` stand for on the row that is being filled.
+using RowWords = std::map<std::string, std::string>;
+
+class CellWriter {
+public:
+    CellWriter(WorkbookGrid& workbook, SheetGrid& grid, const Layout& layout, const Sheet& sheet,
+               System system);
+
+    SheetCell& put(int row, int column, const std::string& style);
+    SheetCell& put_text(int row, int column, const std::string& style, const std::string& text);
+    SheetCell& put_number(int row, int column, const std::string& style, double number);
+    /// A formula as files hold it, without the `of:=`.
+    SheetCell& put_formula(int row, int column, const std::string& style, const std::string& stored);
+    /// A unit with the list of its kind to pick from.
+    SheetCell& put_unit(const Row& row, int at, int column, const std::string& style,
+                        const std::string& unit);
+
+    /// Reference, description, symbol, note, and the reason where a computed cell shows an error.
+    void put_common(const Row& row, int at, bool has_reason);
+    void put_reference(int at);
+    void put_note(const std::string& note, int at);
+    void put_reason(int at, int column);
+    void set_height(int at, int lines);
+
+    /// How a cell of this workbook is written in a formula on this sheet.
+    [[nodiscard]] std::string cell_reference(const std::string& sheet_name, int row, int column) const;
+    /// A word of a formula as files hold it; empty when it means nothing.
+    [[nodiscard]] std::string meaning(const std::string& word, const RowWords& of_row = {}) const;
+    /// A formula of the sheet text as files hold it.
+    [[nodiscard]] std::string stored(const Row& row, const std::string& formula,
+                                     const RowWords& of_row = {}) const;
+
+    [[nodiscard]] std::string add_validation(const Validation& wanted);
+    [[nodiscard]] NumberAndUnit number_and_unit(const Row& row, const std::string& text) const;
+    /// A style for numbers in this unit: counts whole, percentages with one decimal.
+    [[nodiscard]] static std::string number_style(const std::string& base, const std::string& unit);
+    [[nodiscard]] std::string link_style(const Place& source) const;
+    /// A link to a pair: its number, and its unit beside it. \return the cell of the unit.
+    SheetCell& put_link(const Place& source, int at, int column);
+
+    [[nodiscard]] const Place& place_of(const Row& row, const std::string& key) const;
+    [[noreturn]] void mistake(const Row& row, const std::string& why) const {
+        sheet_mistake(sheet_, row.line, why);
+    }
+
+    [[nodiscard]] const Sheet& sheet() const { return sheet_; }
+    [[nodiscard]] const Layout& layout() const { return layout_; }
+    [[nodiscard]] SheetGrid& grid() { return grid_; }
+    [[nodiscard]] System system() const { return system_; }
+    /// Columns that a note may take.
+    [[nodiscard]] int note_columns() const { return last_column(sheet_) - note_column + 1; }
+
+private:
+    WorkbookGrid& workbook_;
+    SheetGrid& grid_;
+    const Layout& layout_;
+    const Sheet& sheet_;
+    System system_;
+    int number_ = 0;  ///< of the last reference
+};
+
+}  // namespace undercroft::sheets

@@ -1,0 +1,76 @@
+/// \file layout.hpp
+/// Where each row of a workbook stands, and where the cells of each key are.
+#pragma once
+
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "sheets/builder/grid.hpp"
+#include "sheets/builder/selection.hpp"
+#include "sheets/builder/sheet_text.hpp"
+
+namespace undercroft::sheets {
+
+// The columns of every sheet; a wide one has more of them for notes and lists.
+inline constexpr int ref_column = 0;
+inline constexpr int description_column = 1;
+inline constexpr int symbol_column = 5;
+inline constexpr int value_column = 6;
+inline constexpr int unit_column = 7;
+inline constexpr int note_column = 8;
+inline constexpr int first_row = 4;  ///< below the heading that each page repeats
+inline constexpr double column_cm = 1.8;
+
+[[nodiscard]] int last_column(const Sheet& sheet);
+/// Beside the printed page: why a cell shows an error.
+[[nodiscard]] int reason_column(const Sheet& sheet);
+
+/// Where a key's cells are.
+struct Place {
+    std::string sheet;
+    int row = 0;
+    int column = 0;
+    int last_row = 0;
+    int last_column = 0;
+    bool is_pair = false;     ///< a number and its unit beside it
+    bool unit_above = false;  ///< a column of a table, its unit in the first row
+    std::string symbol;
+    const Row* definition = nullptr;
+};
+
+class Layout {
+public:
+    Layout(const Selection& selection, System system);
+
+    /// \return nullptr when the key has no place.
+    [[nodiscard]] const Place* find(const std::string& key) const;
+    [[nodiscard]] int start_of(const Sheet& sheet, const Row& row) const {
+        return starts_.at({sheet.name, row.line});
+    }
+    [[nodiscard]] int height_of(const Sheet& sheet) const { return heights_.at(sheet.name); }
+    [[nodiscard]] const std::vector<NamedRange>& names() const { return names_; }
+
+    /// Rows of values that a table fills.
+    [[nodiscard]] static int table_height(const Sheet& sheet, const Row& row);
+    /// Columns of the sheet that a table, grid or list takes.
+    [[nodiscard]] static int width_of(const Row& row);
+    /// Name of the cell that counts the open checks of a sheet.
+    [[nodiscard]] static std::string open_key(const Sheet& sheet);
+
+private:
+    void lay_out(const Sheet& sheet);
+    void add_columns(const Row& row, const Place& whole);
+    void add(const std::string& key, const Place& place);
+    [[nodiscard]] int rows_of(const Sheet& sheet, const Row& row) const;
+
+    const Selection& selection_;
+    System system_;
+    std::map<std::string, Place> places_;
+    std::map<std::pair<std::string, int>, int> starts_;
+    std::map<std::string, int> heights_;
+    std::vector<NamedRange> names_;
+};
+
+}  // namespace undercroft::sheets
