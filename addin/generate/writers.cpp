@@ -13,14 +13,17 @@ std::string argument_id(const Parameter& parameter) {
 
 std::string label(const Parameter& parameter) {
     std::string text = parameter.name;
-    if (!parameter.unit.empty()) text += " [" + parameter.unit + "]";
+    if (!parameter.unit.empty()) text += " [" + (parameter.unit == "1" ? "-" : parameter.unit) + "]";
     return text;
 }
 
 /// What is read beside the argument in the wizard.
 std::string argument_help(const Parameter& parameter) {
     std::string text = parameter.says;
-    if (parameter.optional)
+    // Calc calls every argument of ours optional, since each may be a number, a text or a pair of cells.
+    if (!parameter.optional)
+        text += " (required)";
+    else
         text += parameter.fallback.empty() ? " (may be left out)" : " (default " + parameter.fallback + ")";
     return text;
 }

@@ -39,7 +39,9 @@ void fill_link(CellWriter& writer, const Row& row, int at) {
 void fill_text(CellWriter& writer, const Row& row, int at) {
     writer.put_common(row, at, false);
     SheetCell& cell = writer.put_text(at, value_column, "TextEntry", row.value.in(writer.system()));
-    cell.columns = 2;
+    const bool long_text = row.kind == Row::Kind::text && row.note.empty();  // the note's place is free
+    cell.columns = long_text ? last_column(writer.sheet()) - value_column + 1 : 2;
+    if (long_text) writer.grid().cells.erase({at, note_column});
     cell.validation = writer.add_validation({{}, row.options, row.description.substr(0, 60), row.note});
 }
 

@@ -59,44 +59,6 @@ xml_node document_node(pugi::xml_document& file) {
     return document;
 }
 
-// --- view settings: the heading stays when the sheet is scrolled ------------------------------------
-
-void add_item(xml_node map, const char* name, const char* type, const std::string& value) {
-    xml_node item = map.append_child("config:config-item");
-    set(item, "config:name", name);
-    set(item, "config:type", type);
-    item.text().set(value.c_str());
-}
-
-void add_view_settings(xml_node document, const WorkbookGrid& workbook) {
-    xml_node view = document.append_child("office:settings").append_child("config:config-item-set");
-    set(view, "config:name", "ooo:view-settings");
-    xml_node views = view.append_child("config:config-item-map-indexed");
-    set(views, "config:name", "Views");
-    xml_node entry = views.append_child("config:config-item-map-entry");
-    add_item(entry, "ViewId", "string", "view1");
-    xml_node tables = entry.append_child("config:config-item-map-named");
-    set(tables, "config:name", "Tables");
-    for (const SheetGrid& sheet : workbook.sheets) {
-        xml_node table = tables.append_child("config:config-item-map-entry");
-        set(table, "config:name", sheet.name);
-        const std::string rows = std::to_string(sheet.head_rows);
-        add_item(table, "CursorPositionX", "int", "6");
-        add_item(table, "CursorPositionY", "int", rows);
-        add_item(table, "HorizontalSplitMode", "short", "0");
-        add_item(table, "VerticalSplitMode", "short", "2");
-        add_item(table, "HorizontalSplitPosition", "int", "0");
-        add_item(table, "VerticalSplitPosition", "int", rows);
-        add_item(table, "ActiveSplitRange", "short", "2");
-        add_item(table, "PositionLeft", "int", "0");
-        add_item(table, "PositionTop", "int", "0");
-        add_item(table, "PositionBottom", "int", rows);
-        add_item(table, "ShowGrid", "boolean", "false");
-    }
-    add_item(entry, "ActiveTable", "string", workbook.sheets.front().name);
-    add_item(entry, "ShowGrid", "boolean", "false");
-}
-
 // --- styles of columns, rows and sheets ---------------------------------------------------------------
 
 class Sizes {
@@ -366,7 +328,6 @@ std::string flat_document(const WorkbookGrid& workbook) {
     set(document, "xmlns:loext", "urn:org:documentfoundation:names:experimental:office:xmlns:loext:1.0");
     xml_node meta = document.append_child("office:meta");
     meta.append_child("dc:title").text().set(workbook.title.c_str());
-    add_view_settings(document, workbook);
     add_styles(document.append_child("office:styles"));
     xml_node automatic = document.append_child("office:automatic-styles");
     xml_node master = document.append_child("office:master-styles");

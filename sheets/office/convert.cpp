@@ -6,6 +6,10 @@
 #include "sheets/office/errors.hpp"
 #include "sheets/office/office.hpp"
 
+namespace {
+constexpr int heading_rows = 4;  // of our sheets, which each page repeats
+}
+
 int main(int argc, char** argv) try {
     if (argc < 4 || argc % 2 != 0) {
         std::cerr << "usage: sheet_office EXTENSIONS FROM TO [FROM TO ...]\n";
@@ -16,6 +20,7 @@ int main(int argc, char** argv) try {
     for (int i = 2; i + 1 < argc; i += 2) {
         const undercroft::sheets::Document document = office.open(argv[i]);
         document.recalculate();
+        if (std::filesystem::path(argv[i + 1]).extension() == ".ots") document.keep_rows_in_sight(heading_rows);
         document.store(argv[i + 1]);
         for (const undercroft::sheets::CellError& error : undercroft::sheets::errors_of(document)) {
             std::cerr << argv[i] << ": error in " << error.cell << ": " << error.shows << "  " << error.reason

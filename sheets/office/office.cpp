@@ -12,8 +12,11 @@
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/lang/DisposedException.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
+#include <com/sun/star/sheet/XViewFreezable.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cppuhelper/bootstrap.hxx>
@@ -132,6 +135,20 @@ Reference<css::table::XCell> Document::named(const std::string& name, int column
     return range->getReferredCells()->getCellByPosition(columns_right, 0);
 }
 
+void Document::keep_rows_in_sight(int rows) const {
+    const Reference<css::frame::XModel> model(document_, UNO_QUERY_THROW);
+    const Reference<css::sheet::XSpreadsheetView> view(model->getCurrentController(), UNO_QUERY_THROW);
+    const Reference<css::beans::XPropertySet> properties(view, UNO_QUERY_THROW);
+    const Reference<css::sheet::XViewFreezable> freezable(view, UNO_QUERY_THROW);
+    const std::vector<std::string> names = sheet_names();
+    for (const std::string& name : names) {
+        view->setActiveSheet(sheet(name));
+        freezable->freezeAtPosition(0, rows);
+        properties->setPropertyValue("ShowGrid", Any(false));
+    }
+    view->setActiveSheet(sheet(names.front()));
+}
+
 void Document::recalculate() const {
     Reference<css::sheet::XCalculatable>(document_, UNO_QUERY_THROW)->calculateAll();
 }
@@ -144,7 +161,7 @@ void Document::store(const std::filesystem::path& path) const {
     try {
         Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)->storeToURL(file_url(path), how);
     } catch (const css::uno::Exception& error) {
-        throw std::runtime_error("cannot save " + path.string() + ": " + to_utf8(error.Message));
+        throw std::runtime_error("cannot save " + path.string() + " (is it open in another window?): " + to_utf8(error.Message));
     }
 }
 
@@ -228,9 +245,9 @@ Office::~Office() {
 }
 
 Document Office::load(const rtl::OUString& url) const {
-    Sequence<css::beans::PropertyValue> how(2);
-    how.getArray()[0] = property("Hidden", Any(true));
-    how.getArray()[1] = property("MacroExecutionMode", Any(sal_Int16(0)));  // never
+    // Not hidden, though there is no window: a hidden document loses its view, and with it the frozen heading.
+    Sequence<css::beans::PropertyValue> how(1);
+    how.getArray()[0] = property("MacroExecutionMode", Any(sal_Int16(0)));  // never
     const Reference<css::lang::XComponent> component = desktop_->loadComponentFromURL(url, "_blank", 0, how);
     const Reference<css::sheet::XSpreadsheetDocument> document(component, UNO_QUERY);
     if (!document.is()) throw std::runtime_error("cannot open " + to_utf8(url) + " as a spreadsheet");

@@ -43,6 +43,9 @@ public:
                                                                int columns_right = 0) const;
     [[nodiscard]] bool has_name(const std::string& name) const;
 
+    /// Sets up the view that the file keeps: on each sheet these first rows stay in sight, no grid, and the
+    /// first sheet in front.
+    void keep_rows_in_sight(int rows) const;
     /// Computes every cell anew.
     void recalculate() const;
     /// Saves a copy; the kind of file follows the ending: .ods, .ots, .fods, .xlsx, .pdf, .csv.
