@@ -1,0 +1,15 @@
+#!/bin/sh
+# Formatting and static checks of all sources: clang-format against .clang-format, clang-tidy against .clang-tidy.
+#   sh tests/lint.sh          all files
+#   sh tests/lint.sh FILE...  these files
+set -eu
+cd "$(dirname "$0")/.."
+. tests/setup.sh
+need_packages $build_packages $test_packages clang-format clang-tidy
+cmake -B build > /dev/null
+if [ $# -eq 0 ]; then set -- $(git ls-files '*.cpp'); fi
+clang-format --dry-run --Werror $(git ls-files '*.hpp') "$@"
+status=0
+printf '%s\n' "$@" | xargs -P "$(nproc)" -n 4 clang-tidy -p build --quiet 2> /dev/null || status=1
+[ $status = 0 ] && echo "lint: clean"
+exit $status
