@@ -38,6 +38,7 @@ inline constexpr std::string_view service_name = "undercroft.UC";
 [[nodiscard]] Group excavation_functions();
 [[nodiscard]] Group stone_functions();
 [[nodiscard]] Group takeoff_functions();
+[[nodiscard]] Group drawing_functions();
 [[nodiscard]] Group checker_functions();
 
 }  // namespace undercroft::addin

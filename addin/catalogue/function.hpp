@@ -204,6 +204,16 @@ struct Result<ResultRows> {
     static std::string text(const ResultRows& value, Cells) { return std::to_string(value.size()) + " rows"; }
 };
 
+/// The dimension of a column, whose cells may be blank.
+template <class T>
+struct ColumnOf {
+    using type = T;
+};
+template <class T>
+struct ColumnOf<std::optional<T>> {
+    using type = T;
+};
+
 template <class... C>
 struct Result<std::vector<std::tuple<C...>>> {
     using Rows = std::vector<std::tuple<C...>>;
@@ -216,7 +226,7 @@ struct Result<std::vector<std::tuple<C...>>> {
     }
     static Answer write(const Rows& rows, Cells asked) {
         const std::size_t height = table_height(asked_cell(asked, 1), rows.size());
-        const std::vector<Dimension> dimensions = {dimension_of<C>()...};
+        const std::vector<Dimension> dimensions = {dimension_of<typename ColumnOf<C>::type>()...};
         const std::vector<Unit> chosen = read_units(asked_cell(asked, 0), dimensions);
         ResultRows result;
         result.reserve(height + 1);
@@ -235,7 +245,15 @@ private:
     template <std::size_t... I>
     static std::vector<ResultItem> numbers(const std::tuple<C...>& row, const std::vector<Unit>& units,
                                            std::index_sequence<I...>) {
-        return {finite_result(number_in(as_quantity(std::get<I>(row)), units[I]))...};
+        return {item(std::get<I>(row), units[I])...};
+    }
+    template <class Q>
+    static ResultItem item(const Q& value, const Unit& unit) {
+        return finite_result(number_in(as_quantity(value), unit));
+    }
+    template <class Q>
+    static ResultItem item(const std::optional<Q>& value, const Unit& unit) {
+        return value ? item(*value, unit) : ResultItem(std::string());
     }
 };
 
