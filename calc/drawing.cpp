@@ -59,7 +59,7 @@ Share drawing_scale(Length width, Length height, Length paper_width, Length pape
     const double least =
         std::max(static_cast<double>(width / paper_width), static_cast<double>(height / paper_height));
     const double decade = std::pow(10, std::floor(std::log10(least)));
-    for (const double step : {1.0, 2.0, 2.5, 5.0, 10.0})
+    for (const double step : {1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 7.5, 10.0})
         if (step * decade >= least * (1 - whole_tolerance)) return share(step * decade);
     return share(10 * decade);
 }
@@ -75,7 +75,7 @@ Outline drawn_pit(Length base_width, Length depth, Batter batter, bool closed, S
 
 Outline drawn_level(Length base_width, Batter batter, Length height, Length overhang, Share scale) {
     require_not_negative("overhang", overhang);
-    const Length half = pit_side(base_width, height, batter) / 2.0 + overhang;
+    const Length half = pit_side(base_width, std::max(height, none), batter) / 2.0 + overhang;
     return Pen(scale).to(-half, height).to(half, height).outline();
 }
 
@@ -127,7 +127,6 @@ Outline drawn_ends(const RowPlan& plan, Length row_length, Length end_unit, Shar
 Outline drawn_ports(const RowPlan& plan, Count units, Count interval, Length end_unit, Length middle_unit,
                     Length joint_overlap, Share scale) {
     const double in_row = require_whole("units", units, 2);
-    const double every = require_whole("interval", interval);
     const Length length = row_length(units, end_unit, middle_unit, joint_overlap);
     const auto middle_of = [&](double unit) {  // units from 0
         if (unit == 0) return -length / 2.0 + end_unit / 2.0;
@@ -135,12 +134,12 @@ Outline drawn_ports(const RowPlan& plan, Count units, Count interval, Length end
         const Length start = end_unit - joint_overlap + (unit - 1) * (middle_unit - joint_overlap);
         return -length / 2.0 + start + middle_unit / 2.0;
     };
+    const double spans = number(bed_ports(count(1), units, interval)) - 1;  // evenly spread
     Pen pen(scale);
     for_rows(plan, [&](Length edge) {
         const Length y = edge + plan.width / 2.0;
-        const double step = every == 0 ? in_row - 1 : every;
-        for (double unit = 0; unit < in_row - 1; unit += step) pen.lift().to(middle_of(unit), y);
-        pen.lift().to(middle_of(in_row - 1), y);
+        for (double port = 0; port <= spans; ++port)
+            pen.lift().to(middle_of(std::round(port * (in_row - 1) / spans)), y);
     });
     return pen.outline();
 }

@@ -25,16 +25,17 @@ struct RowPlan {
     Length row_gap;  ///< clear between rows
 };
 
-/// The smallest usual scale 1:N (N = 1, 2, 2.5 or 5 times a power of ten) at which a thing fits on a paper.
-/// ISO 5455:1979, scales for technical drawings; 1:25 and its tenfold are usual in building.
-/// \throws Refused(domain) for a length not above 0.
+/// The smallest round scale 1:N at which a thing fits on a paper: N = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5
+/// times a power of ten. ISO 5455:1979 has 1, 2 and 5; the others are on the scale rules of building (common
+/// practice). \throws Refused(domain) for a length not above 0.
 [[nodiscard]] Share drawing_scale(Length width, Length height, Length paper_width, Length paper_height);
 
 /// The walls and base of a pit, or of the stone when closed along its top.
 /// \throws Refused(domain) for a width or scale not above 0, a depth or batter below 0.
 [[nodiscard]] Outline drawn_pit(Length base_width, Length depth, Batter batter, bool closed, Share scale);
 
-/// A level across the pit at a height above its base, longer by an overhang at both ends.
+/// A level across the pit at a height above its base, longer by an overhang at both ends; below the base it
+/// is as long as the base.
 [[nodiscard]] Outline drawn_level(Length base_width, Batter batter, Length height, Length overhang,
                                   Share scale);
 

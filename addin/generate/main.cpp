@@ -33,6 +33,7 @@ int main(int argc, char** argv) try {
         write(first + "/CalcAddIns.xcu", calc_registration());
         write(first + "/stubs.inc", component_stubs());
         write(first + "/FUNCTIONS.md", functions_reference());
+        write(first + "/functions.html", functions_page());
         std::cout << all_functions().size() << " functions\n";
     } else {
         std::cerr << "usage: generate_addin DIR | generate_addin --print reference|names\n";

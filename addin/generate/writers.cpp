@@ -1,6 +1,7 @@
 #include "addin/generate/writers.hpp"
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/generate/signature.hpp"
 
 namespace undercroft::addin {
 
@@ -9,35 +10,6 @@ namespace {
 /// The argument's name in the interface; Calc matches help to arguments by it.
 std::string argument_id(const Parameter& parameter) {
     return camel_case(parameter.name);
-}
-
-std::string label(const Parameter& parameter) {
-    std::string text = parameter.name;
-    if (!parameter.unit.empty()) text += " [" + (parameter.unit == "1" ? "-" : parameter.unit) + "]";
-    return text;
-}
-
-/// What is read beside the argument in the wizard.
-std::string argument_help(const Parameter& parameter) {
-    std::string text = parameter.says;
-    // Calc calls every argument of ours optional, since each may be a number, a text or a pair of cells.
-    if (!parameter.optional)
-        text += " (required)";
-    else
-        text += parameter.fallback.empty() ? " (may be left out)" : " (default " + parameter.fallback + ")";
-    return text;
-}
-
-std::string signature(const Function& function, bool with_units) {
-    std::string text;
-    for (const Parameter& parameter : function.parameters) {
-        if (!text.empty()) text += "; ";
-        std::string name = with_units ? label(parameter) : parameter.name;
-        if (parameter.optional)
-            name = "[" + name + (parameter.fallback.empty() ? "" : " = " + parameter.fallback) + "]";
-        text += name;
-    }
-    return function.name + "(" + text + ")";
 }
 
 std::string description(const Function& function) {
@@ -180,7 +152,7 @@ std::string functions_reference() {
         text += "\n## " + group.title + "\n";
         for (const Function& function : group.functions) {
             text += "\n### " + function.name + "\n\n";
-            text += "`" + signature(function, true) + "`\n\n";
+            text += "`" + signature(function) + "`\n\n";
             text += function.says + ".\n\n";
             if (!function.parameters.empty()) {
                 text += "| argument | symbol | kind | |\n|---|---|---|---|\n";

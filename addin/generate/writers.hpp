@@ -14,6 +14,8 @@ namespace undercroft::addin {
 [[nodiscard]] std::string component_stubs();
 /// The reference of all functions.
 [[nodiscard]] std::string functions_reference();
+/// The same as a page that the office's menu opens.
+[[nodiscard]] std::string functions_page();
 /// Names and signatures as files store them: the list that only grows.
 [[nodiscard]] std::string stored_names();
 

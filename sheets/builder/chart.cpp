@@ -1,5 +1,6 @@
 #include "sheets/builder/chart.hpp"
 
+#include <stdexcept>
 #include <string>
 
 namespace undercroft::sheets {
@@ -12,12 +13,34 @@ void set(xml_node node, const char* name, const std::string& value) {
     node.append_attribute(name) = value.c_str();
 }
 
-// Told apart by colour and by dash, so that grey prints still read.
-struct Line {
+struct Look {
+    const char* name;
     const char* colour;
     const char* dash;
+    const char* width;
+    bool marks = false;  ///< points instead of a line
 };
-constexpr Line lines[] = {{"#22424a", ""}, {"#c2672b", "Dash"}, {"#2f8f9d", "Dot"}, {"#7a6a2f", "DashDot"}};
+
+// Told apart by colour and by dash, so that grey prints still read. The first ones are those of graphs, in
+// turn; the others are asked for by name in pictures.
+constexpr Look looks[] = {
+    {"line1", "#22424a", "", "0.06cm"},           {"line2", "#c2672b", "Dash", "0.06cm"},
+    {"line3", "#2f8f9d", "Dot", "0.06cm"},        {"line4", "#7a6a2f", "DashDot", "0.06cm"},
+    {"surface", "#1c2b30", "", "0.08cm"},         {"ground", "#7a6a2f", "DashDot", "0.05cm"},
+    {"layer", "#8c979a", "", "0.025cm"},          {"pit", "#7a4a21", "", "0.06cm"},
+    {"stone", "#5b6b70", "Dot", "0.06cm"},        {"sheet", "#c2672b", "Dash", "0.05cm"},
+    {"chamber", "#22424a", "", "0.05cm"},         {"water", "#1f7fc4", "", "0.06cm"},
+    {"groundwater", "#1f7fc4", "Dash", "0.05cm"}, {"joint", "#8c979a", "", "0.025cm"},
+    {"port", "#c2672b", "", "0.03cm", true},      {"bar", "#1c2b30", "", "0.12cm"},
+};
+constexpr std::size_t graph_looks = 4;
+
+const Look& look_of(const Series& series, std::size_t index) {
+    if (series.look.empty()) return looks[index % graph_looks];
+    for (const Look& look : looks)
+        if (series.look == look.name) return look;
+    throw std::runtime_error("'" + series.look + "' is no look of a line");
+}
 
 void add_text_style(xml_node styles, const char* name, const char* size, bool bold) {
     xml_node style = styles.append_child("style:style");
@@ -29,7 +52,27 @@ void add_text_style(xml_node styles, const char* name, const char* size, bool bo
     if (bold) set(text, "fo:font-weight", "bold");
 }
 
-void add_styles(xml_node styles, std::size_t series) {
+/// Axes in millimetres of paper: fixed, without figures.
+void add_paper_axes(xml_node styles, const PaperAxes& paper) {
+    const std::pair<const char*, std::pair<double, double>> axes[] = {{"paperx", {paper.x_from, paper.x_to}},
+                                                                      {"papery", {paper.y_from, paper.y_to}}};
+    for (const auto& [name, range] : axes) {
+        xml_node style = styles.append_child("style:style");
+        set(style, "style:name", name);
+        set(style, "style:family", "chart");
+        xml_node properties = style.append_child("style:chart-properties");
+        set(properties, "chart:display-label", "false");
+        set(properties, "chart:minimum", std::to_string(range.first));
+        set(properties, "chart:maximum", std::to_string(range.second));
+        set(properties, "chart:interval-major", "10");
+        set(properties, "chart:tick-marks-major-outer", "false");
+        set(properties, "chart:visible", "false");
+        xml_node line = style.append_child("style:graphic-properties");
+        set(line, "draw:stroke", "none");
+    }
+}
+
+void add_styles(xml_node styles, const Chart& chart) {
     add_text_style(styles, "title", "10pt", true);
     add_text_style(styles, "axistitle", "8pt", false);
     add_text_style(styles, "legend", "8pt", false);
@@ -76,19 +119,28 @@ void add_styles(xml_node styles, std::size_t series) {
     set(wall_properties, "draw:stroke", "solid");
     set(wall_properties, "svg:stroke-color", "#9fb0b4");
     set(wall_properties, "draw:fill", "none");
-    for (std::size_t i = 0; i < series; ++i) {
-        const Line& line = lines[i % std::size(lines)];
+    for (std::size_t i = 0; i < chart.series.size(); ++i) {
+        const Look& look = look_of(chart.series[i], i);
         xml_node style = styles.append_child("style:style");
         set(style, "style:name", "series" + std::to_string(i));
         set(style, "style:family", "chart");
         xml_node chart_properties = style.append_child("style:chart-properties");
-        set(chart_properties, "chart:symbol-type", "none");
+        if (look.marks) {
+            set(chart_properties, "chart:symbol-type", "named-symbol");
+            set(chart_properties, "chart:symbol-name", "circle");
+            set(chart_properties, "chart:symbol-width", "0.16cm");
+            set(chart_properties, "chart:symbol-height", "0.16cm");
+        } else {
+            set(chart_properties, "chart:symbol-type", "none");
+        }
         xml_node graphic = style.append_child("style:graphic-properties");
-        set(graphic, "draw:stroke", line.dash[0] == '\0' ? "solid" : "dash");
-        if (line.dash[0] != '\0') set(graphic, "draw:stroke-dash", line.dash);
-        set(graphic, "svg:stroke-width", "0.06cm");
-        set(graphic, "svg:stroke-color", line.colour);
+        set(graphic, "draw:stroke", look.marks ? "none" : look.dash[0] == '\0' ? "solid" : "dash");
+        if (look.dash[0] != '\0') set(graphic, "draw:stroke-dash", look.dash);
+        set(graphic, "svg:stroke-width", look.width);
+        set(graphic, "svg:stroke-color", look.colour);
+        set(graphic, "draw:fill-color", look.colour);
     }
+    if (chart.picture) add_paper_axes(styles, *chart.picture);
 }
 
 void add_dashes(xml_node styles) {
@@ -116,17 +168,32 @@ void add_dashes(xml_node styles) {
     }
 }
 
-void add_axis(xml_node plot, const char* dimension, const std::string& title) {
+void add_axis(xml_node plot, const char* dimension, const char* name, const char* style,
+              const std::string& title, bool grid_lines) {
     xml_node axis = plot.append_child("chart:axis");
     set(axis, "chart:dimension", dimension);
-    set(axis, "chart:name", std::string("primary-") + dimension);
-    set(axis, "chart:style-name", "axis");
-    xml_node words = axis.append_child("chart:title");
-    set(words, "chart:style-name", "axistitle");
-    words.append_child("text:p").text().set(title.c_str());
+    set(axis, "chart:name", name);
+    set(axis, "chart:style-name", style);
+    if (!title.empty()) {
+        xml_node words = axis.append_child("chart:title");
+        set(words, "chart:style-name", "axistitle");
+        words.append_child("text:p").text().set(title.c_str());
+    }
+    if (!grid_lines) return;
     xml_node grid = axis.append_child("chart:grid");
     set(grid, "chart:class", "major");
     set(grid, "chart:style-name", "grid");
+}
+
+void add_axes(xml_node plot, const Chart& chart) {
+    if (chart.picture) {
+        add_axis(plot, "x", "primary-x", "paperx", {}, false);
+        add_axis(plot, "y", "primary-y", "papery", {}, false);
+        return;
+    }
+    add_axis(plot, "x", "primary-x", "axis", chart.x_title, true);
+    add_axis(plot, "y", "primary-y", "axis", chart.y_title, true);
+    if (!chart.right_title.empty()) add_axis(plot, "y", "secondary-y", "axis", chart.right_title, false);
 }
 
 }  // namespace
@@ -136,7 +203,7 @@ void add_chart_document(xml_node object, const Chart& chart) {
     set(document, "office:mimetype", "application/vnd.oasis.opendocument.chart");
     set(document, "office:version", "1.3");
     add_dashes(document.append_child("office:styles"));
-    add_styles(document.append_child("office:automatic-styles"), chart.series.size());
+    add_styles(document.append_child("office:automatic-styles"), chart);
     xml_node body =
         document.append_child("office:body").append_child("office:chart").append_child("chart:chart");
     set(body, "svg:width", std::to_string(chart.width_cm) + "cm");
@@ -154,8 +221,14 @@ void add_chart_document(xml_node object, const Chart& chart) {
     xml_node plot = body.append_child("chart:plot-area");
     set(plot, "chart:style-name", "plot");
     set(plot, "chart:data-source-has-labels", "none");
-    add_axis(plot, "x", chart.x_title);
-    add_axis(plot, "y", chart.y_title);
+    if (chart.picture) {  // the plot has the measures of its axes: the same scale both ways
+        const PaperAxes& paper = *chart.picture;
+        set(plot, "svg:x", "0.4cm");
+        set(plot, "svg:y", "1cm");
+        set(plot, "svg:width", std::to_string((paper.x_to - paper.x_from) / 10) + "cm");
+        set(plot, "svg:height", std::to_string((paper.y_to - paper.y_from) / 10) + "cm");
+    }
+    add_axes(plot, chart);
     std::size_t i = 0;
     for (const Series& series : chart.series) {
         xml_node made = plot.append_child("chart:series");
@@ -163,6 +236,7 @@ void add_chart_document(xml_node object, const Chart& chart) {
         set(made, "chart:values-cell-range-address", series.y);
         set(made, "chart:label-cell-address", series.label);
         set(made, "chart:class", "chart:scatter");
+        if (series.on_right) set(made, "chart:attached-axis", "secondary-y");
         xml_node domain = made.append_child("chart:domain");
         set(domain, "table:cell-range-address", series.x);
     }

@@ -10,6 +10,7 @@ SheetGrid blank_grid(const Sheet& sheet, int rows) {
     SheetGrid grid;
     grid.name = sheet.name;
     grid.wide = sheet.wide;
+    grid.printed = !sheet.unprinted;
     grid.print_columns = last_column(sheet) + 1;
     grid.head_rows = first_row;
     grid.rows = rows;

@@ -168,6 +168,8 @@ void fill_row(CellWriter& writer, const Selection& selection, const Row& row) {
             return fill_list(writer, row, at);
         case Row::Kind::chart:
             return fill_chart(writer, row, at);
+        case Row::Kind::picture:
+            return fill_picture(writer, row, at);
         case Row::Kind::summary:
             return fill_summary(writer, selection, at);
         case Row::Kind::page:

@@ -17,5 +17,6 @@ void fill_table(CellWriter& writer, const Row& row, int at);
 void fill_grid(CellWriter& writer, const Row& row, int at);
 void fill_list(CellWriter& writer, const Row& row, int at);
 void fill_chart(CellWriter& writer, const Row& row, int at);
+void fill_picture(CellWriter& writer, const Row& row, int at);
 
 }  // namespace undercroft::sheets

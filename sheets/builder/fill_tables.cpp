@@ -1,4 +1,4 @@
-// Tables that functions return, grids that are typed in, lists of items, and charts of them.
+// Tables that functions return, grids that are typed in, lists of items.
 #include <algorithm>
 #include <charconv>
 
@@ -175,42 +175,6 @@ void fill_list(CellWriter& writer, const Row& row, int at) {
     fill_table_head(writer, row, at);
     for (std::size_t r = 0; r < row.items.size(); ++r)
         fill_item(writer, row, at + 2 + static_cast<int>(r), row.items[r]);
-}
-
-// --- charts ---------------------------------------------------------------------------------------------
-
-void fill_chart(CellWriter& writer, const Row& row, int at) {
-    const Place& table = writer.place_of(row, row.source_table);
-    if (table.definition == nullptr) writer.mistake(row, "'" + row.source_table + "' is no table");
-    const auto column_of = [&](const std::string& title) {
-        int column = table.column;
-        for (const ListColumn& c : table.definition->columns) {
-            if (c.title == title) return column;
-            column += c.span;
-        }
-        writer.mistake(row, "the table " + row.source_table + " has no column '" + title + "'");
-    };
-    const auto range = [&](int column) {
-        return table.sheet + "." + cell_text(table.row + 1, column) + ":" + table.sheet + "." +
-               cell_text(table.last_row, column);
-    };
-    Chart chart;
-    chart.title = row.description;
-    chart.x_title = row.x_title.in(writer.system());
-    chart.y_title = row.y_title.in(writer.system());
-    chart.row = row.beside ? table.row - 1 : at;
-    chart.column = row.beside ? table.last_column + 1 : description_column;
-    const int rows = row.beside ? 20 : 18;
-    chart.end_row = chart.row + rows;
-    chart.end_column = last_column(writer.sheet());
-    chart.width_cm = column_cm * (chart.end_column - chart.column + 1) - 0.2;
-    chart.height_cm = rows * 0.5;
-    const int x = column_of(row.plot[0]);
-    for (std::size_t i = 1; i < row.plot.size(); ++i) {
-        const int y = column_of(row.plot[i]);
-        chart.series.push_back({range(x), range(y), table.sheet + "." + cell_text(table.row - 1, y)});
-    }
-    writer.grid().charts.push_back(chart);
 }
 
 }  // namespace undercroft::sheets

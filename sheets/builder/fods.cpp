@@ -271,7 +271,8 @@ void write_sheet(xml_node spreadsheet, const SheetGrid& sheet, Sizes& sizes) {
     set(table, "table:name", sheet.name);
     set(table, "table:style-name", sheet.wide ? "taWide" : "taUpright");
     set(table, "table:protected", "true");
-    const std::string last = cell_text(std::max(sheet.rows - 1, 0), sheet.print_columns - 1);
+    const int last_printed = sheet.printed ? std::max(sheet.rows - 1, 0) : sheet.head_rows;
+    const std::string last = cell_text(last_printed, sheet.print_columns - 1);
     set(table, "table:print-ranges", sheet.name + ".A1:" + sheet.name + "." + last);
     xml_node allowed = table.append_child("loext:table-protection");
     set(allowed, "loext:select-protected-cells", "true");
@@ -336,7 +337,11 @@ std::string flat_document(const WorkbookGrid& workbook) {
     Sizes sizes(automatic);
     xml_node spreadsheet = document.append_child("office:body").append_child("office:spreadsheet");
     write_validations(spreadsheet, workbook);
-    for (const SheetGrid& sheet : workbook.sheets) write_sheet(spreadsheet, sheet, sizes);
+    // In a flat file a chart is read at once: the sheet that it takes its points from must stand before it.
+    // The office then moves these sheets to the end (sheet_office --last).
+    for (const bool printed : {false, true})
+        for (const SheetGrid& sheet : workbook.sheets)
+            if (sheet.printed == printed) write_sheet(spreadsheet, sheet, sizes);
     xml_node names = spreadsheet.append_child("table:named-expressions");
     for (const NamedRange& name : workbook.names) {
         xml_node made = names.append_child("table:named-range");

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -32,7 +33,17 @@ struct Validation {
 struct Series {
     std::string x;  ///< `Storage.B20:Storage.B43`
     std::string y;
-    std::string label;  ///< cell of its name
+    std::string label;      ///< cell of its name
+    std::string look;       ///< a name of chart.cpp's looks; empty for the next of a graph's
+    bool on_right = false;  ///< read on the axis to the right
+};
+
+/// Axes of a picture to scale: millimetres of paper, the same both ways.
+struct PaperAxes {
+    double x_from = 0;
+    double x_to = 0;
+    double y_from = 0;
+    double y_to = 0;
 };
 
 struct Chart {
@@ -46,6 +57,8 @@ struct Chart {
     int end_column = 0;
     double width_cm = 16;
     double height_cm = 8;
+    std::string right_title;           ///< of the axis to the right, when a series is read there
+    std::optional<PaperAxes> picture;  ///< a picture to scale instead of a graph
 };
 
 struct SheetGrid {
@@ -58,7 +71,8 @@ struct SheetGrid {
     std::vector<int> page_breaks;     ///< rows that begin a page
     int rows = 0;
     int print_columns = 0;  ///< the columns that are printed
-    int head_rows = 0;      ///< rows repeated on each page and frozen on the screen
+    bool printed = true;
+    int head_rows = 0;  ///< rows repeated on each page and frozen on the screen
     bool wide = false;
 };
 

@@ -42,6 +42,12 @@ std::string Layout::open_key(const Sheet& sheet) {
     return key + "_open";
 }
 
+int Layout::picture_rows(const Row& row) {
+    constexpr double row_mm = 5;
+    constexpr double title_and_legend_mm = 28;
+    return static_cast<int>((row.paper[3] - row.paper[2] + title_and_legend_mm) / row_mm) + 2;
+}
+
 int Layout::rows_of(const Sheet& sheet, const Row& row) const {
     const int items = static_cast<int>(row.items.size());
     switch (row.kind) {
@@ -53,6 +59,8 @@ int Layout::rows_of(const Sheet& sheet, const Row& row) const {
             return 2 + items + 1;
         case Row::Kind::chart:
             return row.beside ? 0 : 20;
+        case Row::Kind::picture:
+            return picture_rows(row);
         case Row::Kind::summary:
             return static_cast<int>(selection_.sheets().size()) - 1;
         case Row::Kind::page:

@@ -56,6 +56,8 @@ public:
     [[nodiscard]] static int table_height(const Sheet& sheet, const Row& row);
     /// Columns of the sheet that a table, grid or list takes.
     [[nodiscard]] static int width_of(const Row& row);
+    /// Rows that a picture covers.
+    [[nodiscard]] static int picture_rows(const Row& row);
     /// Name of the cell that counts the open checks of a sheet.
     [[nodiscard]] static std::string open_key(const Sheet& sheet);
 

@@ -15,7 +15,8 @@ namespace {
 
 bool defines_always(const Row& row) {
     using Kind = Row::Kind;
-    return !row.key.empty() && row.kind != Kind::given && row.kind != Kind::chart;
+    return !row.key.empty() && row.kind != Kind::given && row.kind != Kind::chart &&
+           row.kind != Kind::picture;
 }
 
 /// The keys that a row's cells are computed from.
@@ -64,6 +65,11 @@ Selection::Selection(const WorkbookText& workbook, const std::vector<Sheet>& all
             throw std::runtime_error("workbook " + workbook.name + ": there is no sheet " + name);
         sheets_.push_back(*found);
     }
+    for (Sheet& sheet : sheets_)
+        std::erase_if(sheet.rows, [&](const Row& row) {
+            const auto& names = workbook.sheets;
+            return !row.when.empty() && std::find(names.begin(), names.end(), row.when) == names.end();
+        });
     find_definitions();
     keep_what_is_used();
 }

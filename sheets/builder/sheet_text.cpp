@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <map>
+#include <sstream>
 
 #include "sheets/builder/lines.hpp"
 
@@ -108,6 +109,14 @@ private:
             sheet_.title = fields.at(1);
             return;
         }
+        if (word == "when" || word == "always") {
+            when_ = word == "when" ? rest : std::string();
+            return;
+        }
+        if (word == "unprinted") {
+            sheet_.unprinted = true;
+            return;
+        }
         if (word == "wide") {
             sheet_.wide = true;
             return;
@@ -123,14 +132,15 @@ private:
              {"words", &Reader::read_words},     {"check", &Reader::read_check},
              {"table", &Reader::read_table},     {"grid", &Reader::read_grid},
              {"list", &Reader::read_list},       {"chart", &Reader::read_chart},
-             {"remark", &Reader::read_remark},   {"caution", &Reader::read_caution},
-             {"summary", &Reader::read_summary}, {"page", &Reader::read_page},
-             {"beside", &Reader::read_beside}};
+             {"picture", &Reader::read_picture}, {"remark", &Reader::read_remark},
+             {"caution", &Reader::read_caution}, {"summary", &Reader::read_summary},
+             {"page", &Reader::read_page},       {"beside", &Reader::read_beside}};
         const auto reader = readers.find(word);
         if (reader == readers.end()) throw TextMistake(line.number, "'" + word + "' is no kind of row");
         if (sheet_.name.empty()) throw TextMistake(line.number, "wanted first: sheet NAME | TITLE");
         Row row;
         row.line = line.number;
+        row.when = when_;
         (this->*reader->second)(line, rest, row);
         sheet_.rows.push_back(row);
     }
@@ -232,14 +242,28 @@ private:
     }
     void read_chart(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::chart;
-        const Fields fields(line, rest, 6, 6, "chart KEY | TITLE | TABLE | X, Y, Y | X TITLE | Y TITLE");
+        const Fields fields(line, rest, 6, 7,
+                            "chart KEY | TITLE | TABLE | X, Y, right Y | X TITLE | Y TITLE | RIGHT TITLE");
         row.key = fields.key(0);
         row.description = fields.at(1);
         row.source_table = fields.at(2);
         row.plot = fields_of(fields.at(3), ',');
         row.x_title = dual(fields.at(4));
         row.y_title = dual(fields.at(5));
+        row.right_title = dual(fields.at(6));
         if (row.plot.size() < 2) throw TextMistake(line.number, "a chart needs an x column and a y column");
+    }
+    void read_picture(const Line& line, const std::string& rest, Row& row) {
+        row.kind = Row::Kind::picture;
+        const Fields fields(line, rest, 4, 4,
+                            "picture KEY | TITLE | X FROM TO Y FROM TO in mm | LOOK TABLE, LOOK TABLE");
+        row.key = fields.key(0);
+        row.description = fields.at(1);
+        std::istringstream paper(fields.at(2));
+        for (double edge = 0; paper >> edge;) row.paper.push_back(edge);
+        if (row.paper.size() != 4 || row.paper[0] >= row.paper[1] || row.paper[2] >= row.paper[3])
+            throw TextMistake(line.number, "'" + fields.at(2) + "' are no four edges of a paper");
+        row.plot = fields_of(fields.at(3), ',');
     }
 
     void read_beside(const Line& line, const std::string& rest, Row& row) {
@@ -262,6 +286,7 @@ private:
 
     std::vector<Line> lines_;
     Sheet sheet_;
+    std::string when_;
 };
 
 }  // namespace

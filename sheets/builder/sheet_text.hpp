@@ -49,6 +49,7 @@ struct Row {
         grid,     ///< a table that is typed in
         list,     ///< items with columns of their own
         chart,
+        picture,  ///< outlines to scale
         summary,  ///< the open checks of every sheet of the workbook
         remark,
         caution,
@@ -56,6 +57,7 @@ struct Row {
     };
     Kind kind = Kind::section;
     int line = 0;
+    std::string when;  ///< stands only where the workbook has this sheet; empty: always
     std::string key;
     std::string description;
     std::string symbol;
@@ -70,13 +72,16 @@ struct Row {
     std::vector<std::string> plot;             ///< of a chart: x, then the y columns
     Dual x_title;
     Dual y_title;
-    bool beside = false;  ///< to the right of its table, not below
+    Dual right_title;           ///< of the axis to the right
+    std::vector<double> paper;  ///< of a picture: x from, to, y from, to in millimetres
+    bool beside = false;        ///< to the right of its table, not below
 };
 
 struct Sheet {
     std::string name;
     std::string title;
-    bool wide = false;  ///< landscape, with more columns
+    bool wide = false;       ///< landscape, with more columns
+    bool unprinted = false;  ///< only its head is printed
     std::vector<Row> rows;
 };
 

@@ -149,6 +149,12 @@ void Document::keep_rows_in_sight(int rows) const {
     view->setActiveSheet(sheet(names.front()));
 }
 
+void Document::move_to_end(const std::string& sheet_name) const {
+    const Reference<css::sheet::XSpreadsheets> sheets = document_->getSheets();
+    const auto count = static_cast<sal_Int16>(sheets->getElementNames().getLength());
+    if (sheets->hasByName(to_ustring(sheet_name))) sheets->moveByName(to_ustring(sheet_name), count);
+}
+
 void Document::recalculate() const {
     Reference<css::sheet::XCalculatable>(document_, UNO_QUERY_THROW)->calculateAll();
 }

@@ -46,6 +46,8 @@ public:
     /// Sets up the view that the file keeps: on each sheet these first rows stay in sight, no grid, and the
     /// first sheet in front.
     void keep_rows_in_sight(int rows) const;
+    /// Moves a sheet behind all others, where the workbook has it.
+    void move_to_end(const std::string& sheet_name) const;
     /// Computes every cell anew.
     void recalculate() const;
     /// Saves a copy; the kind of file follows the ending: .ods, .ots, .fods, .xlsx, .pdf, .csv.

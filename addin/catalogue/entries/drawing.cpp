@@ -104,10 +104,10 @@ Group drawing_functions() {
     return {
         "Drawing",
         {function("UC.DRAW.SCALE", &calc::drawing_scale)
-             .says("Scale 1:N at which a drawing fits on paper: N = 1, 2, 2.5 or 5 times a power of ten")
+             .says("Scale 1:N at which a drawing fits on paper: N = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5 times a power of ten")
              .equation("N >= max(w/wp, h/hp)")
              .source(
-                 "ISO 5455:1979, scales for technical drawings; 2.5 is usual in building (common practice)")
+                 "ISO 5455:1979 for 1, 2 and 5; the others as on scale rules (common practice)")
              .takes("width", "w", "Width of what is drawn")
              .takes("height", "h", "Height of what is drawn")
              .takes("paper width", "wp", "Width of the paper")

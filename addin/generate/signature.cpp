@@ -1,0 +1,33 @@
+#include "addin/generate/signature.hpp"
+
+namespace undercroft::addin {
+
+std::string label(const Parameter& parameter) {
+    std::string text = parameter.name;
+    if (!parameter.unit.empty()) text += " [" + (parameter.unit == "1" ? "-" : parameter.unit) + "]";
+    return text;
+}
+
+std::string argument_help(const Parameter& parameter) {
+    std::string text = parameter.says;
+    // Calc calls every argument of ours optional, since each may be a number, a text or a pair of cells.
+    if (!parameter.optional)
+        text += " (required)";
+    else
+        text += parameter.fallback.empty() ? " (may be left out)" : " (default " + parameter.fallback + ")";
+    return text;
+}
+
+std::string signature(const Function& function) {
+    std::string text;
+    for (const Parameter& parameter : function.parameters) {
+        if (!text.empty()) text += "; ";
+        std::string name = label(parameter);
+        if (parameter.optional)
+            name = "[" + name + (parameter.fallback.empty() ? "" : " = " + parameter.fallback) + "]";
+        text += name;
+    }
+    return function.name + "(" + text + ")";
+}
+
+}  // namespace undercroft::addin
