@@ -4,6 +4,7 @@
 #include <cstdint>
 
 #include "calc/excavation.hpp"
+#include "calc/stops.hpp"
 
 namespace undercroft::calc {
 
@@ -85,20 +86,11 @@ StageStorage stage_storage(Count steps, const Bed& bed) {
     const double n = require_whole("steps", steps, 1);
     require(n <= 10000, shown("steps", steps) + " must be at most 10000");
 
-    std::vector<double> depths;
-    for (double i = 0; i < n; ++i) depths.push_back(bed.top().value() * i / n);
-    depths.push_back(bed.top().value());
-    for (const Length& kink : {bed.chamber_base(), bed.crown()}) {
-        const auto next = std::lower_bound(depths.begin(), depths.end(),
-                                           kink.value() - slack(kink.value(), bed.top().value()));
-        const bool stands =
-            next != depths.end() && std::abs(*next - kink.value()) <= slack(*next, bed.top().value());
-        if (!stands) depths.insert(next, kink.value());
-    }
+    std::vector<Length> depths = equal_steps(bed.top(), n);
+    add_kinks(depths, {bed.chamber_base(), bed.crown()});
 
     StageStorage table;
-    for (const double depth : depths) {
-        const Length d = Length::from_value(depth);
+    for (const Length& d : depths) {
         const Volume chambers = in_chambers(bed, d);
         const Volume stone = in_stone(bed, d);
         table.emplace_back(d, chambers, stone, chambers + stone,

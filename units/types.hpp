@@ -58,6 +58,10 @@ using Measure = bu::quantity<bu::unit<Dimension, coherent_system>, double>;
 using flow_dimension = bu::derived_dimension<bu::length_base_dimension, 3, bu::time_base_dimension, -1>::type;
 using unit_weight_dimension = bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -2,
                                                     bu::time_base_dimension, -2>::type;
+/// C in Q = C L h^1.5: the square root of a length over a time.
+using weir_coefficient_dimension =
+    boost::mpl::divides<bu::static_power<bu::length_dimension, bu::static_rational<1, 2>>::type,
+                        bu::time_dimension>::type;
 using line_load_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -2>::type;
 using mass_per_area_dimension =
@@ -72,6 +76,7 @@ using Time = Measure<bu::time_dimension>;
 using Flow = Measure<flow_dimension>;
 /// A speed, and also a rain intensity, a soakage rate and a permeability.
 using Speed = Measure<bu::velocity_dimension>;
+using WeirCoefficient = Measure<weir_coefficient_dimension>;
 using Acceleration = Measure<bu::acceleration_dimension>;
 using Angle = Measure<bu::plane_angle_dimension>;
 using Mass = Measure<bu::mass_dimension>;

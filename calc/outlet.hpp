@@ -1,0 +1,44 @@
+/// \file outlet.hpp
+/// Flow through one outlet under a steady head: orifices and sharp-crested weirs, free outfall.
+#pragma once
+
+#include "units/types.hpp"
+
+namespace undercroft::calc {
+
+/// Flow of a circular orifice under a head above its centre: Q = C A sqrt(2 g h).
+///
+/// FHWA HEC-22, orifice equation; where the outfall is drowned the head is the difference of levels.
+/// \throws Refused(domain) for a diameter not above 0, a head below 0, a coefficient not above 0 or over 1.
+[[nodiscard]] Flow orifice_flow(Length diameter, Length head, Share coefficient);
+
+/// Diameter of the circular orifice that passes a flow under a head above its centre: the inverse.
+/// \throws Refused(domain) for a flow or head not above 0, and as orifice_flow.
+[[nodiscard]] Length orifice_diameter(Flow flow, Length head, Share coefficient);
+
+/// Flow of a circular orifice for a depth above its lowest point, also while it is part full.
+///
+/// From the crown up it is orifice_flow under the head above the centre. Below, the orifice is a circular
+/// weir: strips dz of width b(z), each under its own head, give Q ~ integral of b(z) sqrt(h - z) dz
+/// (Bos, Discharge Measurement Structures, 3rd ed. 1989, sec. 5.4, from memory), here with the constant that
+/// makes both laws meet at the crown.
+/// \throws Refused(domain) for a depth below 0, and as orifice_flow.
+[[nodiscard]] Flow part_full_orifice_flow(Length diameter, Length depth, Share coefficient);
+
+/// Flow of a sharp-crested weir: Q = C (L - 0.1 n h) h^1.5 with n end contractions.
+///
+/// Francis formula as in FHWA HEC-22; C = 1.84 m^0.5/s or 3.33 ft^0.5/s. Francis gave it for heads up to a
+/// third of the crest length.
+/// \throws Refused(domain) for a crest length or coefficient not above 0, a head below 0, contractions that
+/// are no whole number, or a head over 6 L/n, from where the formula falls while the head rises.
+[[nodiscard]] Flow weir_flow(Length crest_length, Length head, WeirCoefficient coefficient,
+                             Count end_contractions);
+
+/// Flow of a V-notch weir: Q = C tan(theta/2) h^2.5; C = 1.38 m^0.5/s or 2.5 ft^0.5/s.
+///
+/// FHWA HEC-22, V-notch weir equation.
+/// \throws Refused(domain) for an angle not between 0 and 180 degrees, a head below 0, a coefficient not
+/// above 0.
+[[nodiscard]] Flow notch_flow(Angle angle, Length head, WeirCoefficient coefficient);
+
+}  // namespace undercroft::calc
