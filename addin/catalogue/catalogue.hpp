@@ -36,6 +36,7 @@ inline constexpr std::string_view service_name = "undercroft.UC";
 [[nodiscard]] Group chamber_functions();
 [[nodiscard]] Group storage_functions();
 [[nodiscard]] Group excavation_functions();
+[[nodiscard]] Group ground_functions();
 [[nodiscard]] Group stone_functions();
 [[nodiscard]] Group takeoff_functions();
 [[nodiscard]] Group drawing_functions();

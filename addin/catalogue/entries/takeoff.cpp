@@ -1,6 +1,9 @@
 #include "calc/takeoff.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/choices_ground.hpp"
+#include "calc/fabric.hpp"
+#include "calc/lifting.hpp"
 #include "calc/sheet_goods.hpp"
 #include "units/text.hpp"
 
@@ -52,6 +55,52 @@ E& takes_rolls(E& entry) {
 constexpr const char* rolls_equation =
     "strips s = ceil((W - lap)/(Wr - lap)); strips laid one after the other, each join one lap more; N = "
     "ceil(rolls used (1 + w))";
+
+Function opening_entry() {
+    return function("UC.FABRIC.OPENING", &calc::fabric_opening)
+        .says("Largest opening O95 of a separation fabric beside soil of size d85; at most 0.60 mm")
+        .equation("O95 = min(B d85, 0.60 mm)")
+        .source(
+            "FHWA NHI-07-092 (2008), chapter 2, filter criterion for steady flow; AASHTO M 288, separation: "
+            "0.60 mm (both from memory)")
+        .caution(
+            "Where more than half of the soil passes 0.075 mm, B is 1 (woven) or 1.8 (non-woven) and the "
+            "opening at most 0.3 mm. Permeability and strength are checks of their own. Local codes and a "
+            "licensed engineer govern")
+        .takes("d85", "d85", "Size that 85 % of the soil passes, from UC.GRADING.SIZE")
+        .takes("factor", "B", "Factor of the criterion, from UC.FABRIC.FACTOR; at most 2", 1.0)
+        .gives("O95", "Largest opening");
+}
+
+Function handling_entry() {
+    return function("UC.HANDLING.LIMIT",
+                    [](Length horizontal, Length vertical, Length travel, Angle asymmetry,
+                       Count lifts_per_minute, Time duration, calc::Coupling coupling) {
+                        return calc::handling_limit(
+                            {horizontal, vertical, travel, asymmetry, lifts_per_minute, duration, coupling});
+                    })
+        .says(
+            "Recommended weight limit for lifting by hand, as a mass; 0 where the lift is beyond the "
+            "method's "
+            "reach")
+        .equation(
+            "RWL = 23 kg HM VM DM AM FM CM; HM = 25 cm/H, VM = 1 - 0.003 |V - 75 cm|, DM = 0.82 + 4.5 cm/D, "
+            "AM = 1 - 0.0032 A")
+        .source(
+            "NIOSH publication 94-110 (1994, rev. 2021), metric form; FM by Table 5, CM by Table 7 (tables "
+            "from memory)")
+        .caution(
+            "Two-handed lifts by a healthy adult on good footing, with recovery as the method asks; local "
+            "codes govern. Its form in inches and pounds differs by up to 3 %")
+        .takes("horizontal", "H", "Hands in front of the ankles; less than 25 cm counts as 25 cm")
+        .takes("vertical", "V", "Hands above the floor where the lift starts")
+        .takes("travel", "D", "Distance up or down; less than 25 cm counts as 25 cm")
+        .takes("asymmetry", "A", "Turn of the body, in deg")
+        .takes("lifts per minute", "F", "Number of lifts in a minute")
+        .takes("duration", "T", "Time spent lifting, such as 2 h; at most 8 h")
+        .takes("coupling", "coupling", "good, fair or poor grip")
+        .gives("RWL", "Recommended limit");
+}
 
 }  // namespace
 
@@ -126,6 +175,18 @@ Group takeoff_functions() {
                 .takes("output rate", "r", "Output of one crew, such as 12 beside each/h")
                 .takes("crews", "n", "Crews at work", 1.0)
                 .gives("t", "Time"),
+            opening_entry(),
+            function("UC.FABRIC.FACTOR", &calc::fabric_factor)
+                .says("Factor B of the filter criterion, for soils of which half or less passes 0.075 mm")
+                .equation("B = 1 for Cu <= 2 and Cu >= 8; 0.5 Cu from 2 to 4; 8/Cu from 4 to 8")
+                .source("FHWA NHI-07-092 (2008), chapter 2 (from memory)")
+                .caution(
+                    "For finer soils B is 1 (woven) or 1.8 (non-woven) whatever the uniformity. Local codes "
+                    "and a licensed engineer govern")
+                .takes("uniformity", "Cu",
+                       "Coefficient of uniformity of the soil, from UC.GRADING.UNIFORMITY")
+                .gives("B", "Factor of the criterion"),
+            handling_entry(),
         }};
 }
 

@@ -1,0 +1,12 @@
+/// \file water_weight.hpp
+/// The weight of groundwater.
+#pragma once
+
+#include "units/types.hpp"
+
+namespace undercroft::calc {
+
+/// Fresh water: 1000 kg/m3 (common practice) times standard gravity.
+inline const UnitWeight water_unit_weight = Density::from_value(1000) * standard_gravity;
+
+}  // namespace undercroft::calc
