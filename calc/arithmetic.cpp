@@ -1,6 +1,7 @@
 #include "calc/arithmetic.hpp"
 
 #include <cmath>
+#include <functional>
 #include <optional>
 
 #include "calc/interpolate.hpp"
@@ -41,6 +42,30 @@ Quantity sum(const std::vector<Quantity>& amounts) {
         total.value += in_dimension(amounts[i], total.dimension).value;
     total.form = Quantity::Form::with_unit;
     return total;
+}
+
+namespace {
+
+/// The first for which no other comes before it.
+template <class Before>
+Quantity first_of(const std::vector<Quantity>& amounts, const Before& before) {
+    require(!amounts.empty(), "there is nothing to choose from");
+    Quantity first = amounts.front();
+    for (const Quantity& amount : amounts) {
+        const double value = in_dimension(amount, first.dimension).value;
+        if (before(value, first.value)) first.value = value;
+    }
+    return first;
+}
+
+}  // namespace
+
+Quantity largest(const std::vector<Quantity>& amounts) {
+    return first_of(amounts, std::greater<>{});
+}
+
+Quantity smallest(const std::vector<Quantity>& amounts) {
+    return first_of(amounts, std::less<>{});
 }
 
 Quantity product(const Quantity& a, const Quantity& b) {

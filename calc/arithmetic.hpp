@@ -12,6 +12,14 @@ namespace undercroft::calc {
 /// \throws Refused(value) for two dimensions or two currencies; Refused(domain) for no quantity at all.
 [[nodiscard]] Quantity sum(const std::vector<Quantity>& amounts);
 
+/// The largest of quantities of one dimension, in any units.
+/// \throws Refused(value) for two dimensions; Refused(domain) for no quantity at all.
+[[nodiscard]] Quantity largest(const std::vector<Quantity>& amounts);
+
+/// The smallest of quantities of one dimension, in any units.
+/// \throws Refused(value) for two dimensions; Refused(domain) for no quantity at all.
+[[nodiscard]] Quantity smallest(const std::vector<Quantity>& amounts);
+
 /// Total a + b. A number without a unit is read in the default unit of the other's dimension.
 /// \throws Refused(value) for two dimensions or two currencies.
 [[nodiscard]] Quantity total(const Quantity& a, const Quantity& b);

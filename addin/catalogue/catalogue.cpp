@@ -10,9 +10,9 @@ namespace undercroft::addin {
 
 const std::vector<Group>& catalogue() {
     static const std::vector<Group> groups = {
-        unit_functions(),   chamber_functions(), storage_functions(), excavation_functions(),
-        ground_functions(), stone_functions(),   takeoff_functions(), drawing_functions(),
-        checker_functions(),
+        unit_functions(),   chamber_functions(), storage_functions(),    rain_functions(),
+        outlet_functions(), soakage_functions(), excavation_functions(), ground_functions(),
+        stone_functions(),  takeoff_functions(), drawing_functions(),    checker_functions(),
     };
     return groups;
 }

@@ -6,6 +6,7 @@
 #include "calc/arch.hpp"
 #include "calc/arithmetic.hpp"
 #include "calc/excavation.hpp"
+#include "calc/rating.hpp"
 #include "calc/spoil.hpp"
 
 namespace undercroft::addin {
@@ -36,6 +37,16 @@ struct Choices<calc::SectionMethod> {
     static constexpr Choice<calc::SectionMethod> list[] = {
         {"end area", calc::SectionMethod::end_area},
         {"prismoidal", calc::SectionMethod::prismoidal},
+    };
+};
+
+template <>
+struct Choices<calc::OutletKind> {
+    static constexpr std::string_view kind = "a kind of outlet";
+    static constexpr Choice<calc::OutletKind> list[] = {
+        {"orifice", calc::OutletKind::orifice}, {"weir", calc::OutletKind::weir},
+        {"notch", calc::OutletKind::notch},     {"pump", calc::OutletKind::pump},
+        {"soakage", calc::OutletKind::soakage},
     };
 };
 

@@ -8,17 +8,19 @@
 
 namespace undercroft::addin {
 
-namespace {
-
 bool is_blank(const Scalar& scalar) {
     const auto* text = std::get_if<std::u16string_view>(&scalar);
     return std::holds_alternative<std::monostate>(scalar) || (text != nullptr && text->empty());
 }
 
+namespace {
+
 double finite(double number) {
     if (!std::isfinite(number)) refuse_value("the number is not finite");
     return number;
 }
+
+}  // namespace
 
 Quantity read_pair(const Scalar& number, const Scalar& unit) {
     if (is_blank(number)) refuse_value("the cell of the number is blank");
@@ -34,8 +36,6 @@ Quantity read_pair(const Scalar& number, const Scalar& unit) {
         refuse_value(shown_as_given(number) + " " + shown_as_given(unit) + " is too large");
     return quantity;
 }
-
-}  // namespace
 
 Quantity read_quantity(const Scalar& scalar, const std::optional<Unit>& column_unit) {
     if (is_blank(scalar)) refuse_value("the cell is blank");
@@ -222,6 +222,24 @@ Amounts Slot<Amounts>::read(const Cell& cell) {
         }
     }
     return amounts;
+}
+
+Figures Slot<Figures>::read(const Cell& cell) {
+    const Grid* const* given = std::get_if<const Grid*>(&cell);
+    if (given == nullptr) refuse_value(shown_as_given(cell) + " is no range of figures");
+    if ((*given)->columns() == 2) return {Slot<Amounts>::read(cell).rows};
+    const OpenTable table = open_table(cell, 1, 1);
+    Figures figures;
+    for (std::size_t r = table.first_row; r < table.end_row; ++r) {
+        const Scalar scalar = table.grid->at(r, 0);
+        if (is_blank(scalar)) continue;
+        try {
+            figures.rows.push_back(read_quantity(scalar, table.units[0]));
+        } catch (const Refused& refused) {
+            throw Refused(refused.cause(), "row " + std::to_string(r + 1) + ": " + refused.what());
+        }
+    }
+    return figures;
 }
 
 }  // namespace undercroft::addin

@@ -324,4 +324,26 @@ struct Slot<Amounts> {
     }
 };
 
+/// Figures to choose from: amounts as above, or one column of a table, a first row of which may hold its
+/// unit.
+struct Figures {
+    std::vector<Quantity> rows;
+};
+template <>
+struct Slot<Figures> {
+    static Figures read(const Cell& cell);
+    static std::string kind() {
+        return "a column of figures, its unit in the first row, or two columns, number and unit";
+    }
+    static std::string unit() { return {}; }
+    static Reading reading(const Figures& value) {
+        return {std::to_string(value.rows.size()) + " figures", {}};
+    }
+};
+
+/// The cell of a number and the cell of its unit beside it.
+/// \throws Refused(value) when one of them is blank or of the other's kind.
+[[nodiscard]] Quantity read_pair(const Scalar& number, const Scalar& unit);
+[[nodiscard]] bool is_blank(const Scalar& scalar);
+
 }  // namespace undercroft::addin

@@ -7,13 +7,25 @@
 
 namespace undercroft::sheets {
 
-namespace {
-
 std::optional<double> number_in(std::string_view text) {
     double value = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
     if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
     return value;
+}
+
+namespace {
+
+ExampleTable table_in(const Line& line) {
+    const std::vector<std::string> fields = fields_of(line.text.substr(std::string_view("table ").size()));
+    if (fields.size() < 3) throw TextMistake(line.number, "a table wants a name, a title and rows");
+    ExampleTable table{fields[0], fields[1], {}};
+    for (std::size_t i = 2; i < fields.size(); ++i) {
+        table.rows.push_back(fields_of(fields[i], ';'));
+        if (table.rows.back().size() != table.rows.front().size())
+            throw TextMistake(line.number, "row " + std::to_string(i - 1) + " has another number of cells");
+    }
+    return table;
 }
 
 double tolerance_in(const std::string& text, const WorkedExample& example) {
@@ -35,12 +47,16 @@ bool WorkedExample::agrees(double computed) const {
     return number && std::abs(computed - *number) <= tolerance * (1 + 1e-9) + 1e-14 * std::abs(*number);
 }
 
-std::vector<WorkedExample> read_worked_examples(std::string_view text) {
-    std::vector<WorkedExample> examples;
+WorkedExamples read_worked_examples(std::string_view text) {
+    WorkedExamples examples;
     std::string section;
     for (const Line& line : lines_of(text)) {
         if (line.text.starts_with("##")) {
             section = trimmed(std::string_view(line.text).substr(2));
+            continue;
+        }
+        if (line.text.starts_with("table ")) {
+            examples.tables.push_back(table_in(line));
             continue;
         }
         const std::vector<std::string> fields = fields_of(line.text);
@@ -58,7 +74,7 @@ std::vector<WorkedExample> read_worked_examples(std::string_view text) {
             example.tag != "common practice")
             throw TextMistake(line.number, "'" + example.tag + "' is no tag");
         if (example.source.empty()) throw TextMistake(line.number, "a source is wanted");
-        examples.push_back(example);
+        examples.rows.push_back(example);
     }
     return examples;
 }

@@ -23,7 +23,22 @@ struct WorkedExample {
     [[nodiscard]] bool agrees(double computed) const;
 };
 
+/// A published table that several examples use by its name: `table NAME | TITLE | cell; cell | cell; cell`.
+struct ExampleTable {
+    std::string name;
+    std::string title;
+    std::vector<std::vector<std::string>> rows;
+};
+
+/// A cell of such a table that is a number.
+[[nodiscard]] std::optional<double> number_in(std::string_view text);
+
+struct WorkedExamples {
+    std::vector<ExampleTable> tables;
+    std::vector<WorkedExample> rows;
+};
+
 /// \throws std::runtime_error that names the line.
-[[nodiscard]] std::vector<WorkedExample> read_worked_examples(std::string_view text);
+[[nodiscard]] WorkedExamples read_worked_examples(std::string_view text);
 
 }  // namespace undercroft::sheets

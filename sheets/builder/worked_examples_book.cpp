@@ -1,6 +1,8 @@
 #include "sheets/builder/worked_examples_book.hpp"
 
 #include <cmath>
+#include <map>
+#include <optional>
 
 #include "sheets/builder/formula_text.hpp"
 
@@ -14,7 +16,8 @@ constexpr int first_row = 4;
 
 class Book {
 public:
-    explicit Book(const std::vector<WorkedExample>& examples) {
+    explicit Book(const WorkedExamples& examples) {
+        place(examples.tables);
         sheet_.name = "Examples";
         sheet_.wide = true;
         sheet_.print_columns = last + 1;
@@ -22,7 +25,7 @@ public:
         sheet_.column_widths_cm.assign(std::begin(widths_cm), std::end(widths_cm));
         int at = first_row;
         std::string section;
-        for (const WorkedExample& example : examples) {
+        for (const WorkedExample& example : examples.rows) {
             if (example.section != section) {
                 section = example.section;
                 ++at;
@@ -41,10 +44,49 @@ public:
         made.title = "Published worked examples through the functions";
         made.paper = "a4";
         made.sheets.push_back(sheet_);
+        made.sheets.push_back(tables_);
         return made;
     }
 
 private:
+    /// The tables side by side on a sheet of their own; `ranges_` says where.
+    void place(const std::vector<ExampleTable>& tables) {
+        tables_.name = "Tables";
+        tables_.wide = true;
+        tables_.head_rows = 1;
+        put(tables_, 0, 0, "Title", "Published tables that the examples use by name");
+        int column = 0;
+        for (const ExampleTable& table : tables) {
+            put(tables_, 2, column, "TableTitle", table.name);
+            put(tables_, 3, column, "Note", table.title);
+            int row = 4;
+            for (const std::vector<std::string>& cells : table.rows) {
+                for (std::size_t c = 0; c < cells.size(); ++c)
+                    put(tables_, row, column + static_cast<int>(c), "TableNumber", cells[c]);
+                ++row;
+            }
+            const int last_column = column + static_cast<int>(table.rows.front().size()) - 1;
+            ranges_[table.name] =
+                "[$Tables." + cell_text(4, column, true) + ":." + cell_text(row - 1, last_column, true) + "]";
+            column = last_column + 2;
+            tables_.rows = std::max(tables_.rows, row);
+        }
+        tables_.print_columns = column;
+        tables_.column_widths_cm.assign(static_cast<std::size_t>(column), 2.4);
+    }
+
+    static void put(SheetGrid& sheet, int row, int column, const char* style, const std::string& content) {
+        SheetCell& made = sheet.cells[{row, column}];
+        made.style = style;
+        if (const std::optional<double> number = number_in(content)) {
+            made.type = SheetCell::Type::number;
+            made.number = *number;
+        } else {
+            made.type = SheetCell::Type::text;
+            made.text = content;
+        }
+    }
+
     SheetCell& cell(int row, int column, const char* style) {
         SheetCell& made = sheet_.cells[{row, column}];
         made.style = style;
@@ -88,8 +130,10 @@ private:
         const std::string theirs = "[." + cell_text(at, published) + "]";
         number(at, ref, "Ref", ++count_);
         text(at, formula, "Note", example.formula);
-        computed(at, ours, "NumberPlain",
-                 stored_formula(example.formula, [](const std::string&) { return std::string(); }));
+        computed(at, ours, "NumberPlain", stored_formula(example.formula, [this](const std::string& word) {
+                     const auto range = ranges_.find(word);
+                     return range == ranges_.end() ? std::string() : range->second;
+                 }));
         if (example.number) {
             number(at, published, "NumberPlain", *example.number);
             computed(at, difference, "NumberPlain", own + "-" + theirs);
@@ -114,12 +158,14 @@ private:
     }
 
     SheetGrid sheet_;
+    SheetGrid tables_;
+    std::map<std::string, std::string> ranges_;
     int count_ = 0;
 };
 
 }  // namespace
 
-WorkbookGrid worked_examples_book(const std::vector<WorkedExample>& examples) {
+WorkbookGrid worked_examples_book(const WorkedExamples& examples) {
     return Book(examples).book();
 }
 

@@ -9,6 +9,6 @@
 
 namespace undercroft::sheets {
 
-[[nodiscard]] WorkbookGrid worked_examples_book(const std::vector<WorkedExample>& examples);
+[[nodiscard]] WorkbookGrid worked_examples_book(const WorkedExamples& examples);
 
 }  // namespace undercroft::sheets

@@ -7,8 +7,7 @@
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/evaluate.hpp"
-#include "sheets/builder/worked_examples.hpp"
-#include "tests/support/files.hpp"
+#include "tests/addin/desk.hpp"
 #include "tests/support/near.hpp"
 
 namespace undercroft::tests {
@@ -69,13 +68,13 @@ private:
 
 /// Arguments that every function accepts: those of its first worked example.
 std::map<std::string, std::vector<FormulaValue>> good_arguments() {
-    const Evaluator evaluator;
+    const Desk desk;
     std::map<std::string, std::vector<FormulaValue>> arguments;
-    for (const auto& example : sheets::read_worked_examples(file_text("sheets/worked-examples.txt")))
+    for (const auto& example : worked_examples().rows)
         walk(parse_formula(example.formula), [&](const Node& node) {
             if (node.kind != Node::Kind::call || arguments.contains(node.text)) return;
             if (const Function* function = find_function(node.text))
-                arguments[node.text] = evaluator.arguments(node, *function);
+                arguments[node.text] = desk.arguments(node, *function);
         });
     return arguments;
 }

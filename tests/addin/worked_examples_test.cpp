@@ -3,8 +3,7 @@
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/evaluate.hpp"
-#include "sheets/builder/worked_examples.hpp"
-#include "tests/support/files.hpp"
+#include "tests/addin/desk.hpp"
 #include "tests/support/near.hpp"
 #include "units/text.hpp"
 
@@ -12,40 +11,15 @@ namespace undercroft::tests {
 
 using namespace addin;
 
-namespace {
-
-/// Computes formulas without a sheet; of Calc's functions it knows INDEX.
-class Desk final : public Evaluator {
-protected:
-    FormulaValue value_of_foreign_call(const Node& node) const override {
-        if (node.text != "INDEX" || node.children.size() != 3) return Evaluator::value_of_foreign_call(node);
-        const FormulaValue table = value_of(node.children[0]);
-        const FormulaValue row = value_of(node.children[1]);
-        const FormulaValue column = value_of(node.children[2]);
-        const Cell cell = table.cell();
-        const Scalar item = std::get<const Grid*>(cell)->at(static_cast<std::size_t>(*row.number()) - 1,
-                                                            static_cast<std::size_t>(*column.number()) - 1);
-        if (const double* number = std::get_if<double>(&item)) return FormulaValue(*number);
-        if (const auto* text = std::get_if<std::u16string_view>(&item))
-            return FormulaValue(std::u16string(*text));
-        return {};
-    }
-};
-
-std::vector<sheets::WorkedExample> examples() {
-    return sheets::read_worked_examples(file_text("sheets/worked-examples.txt"));
-}
-
-}  // namespace
-
 TEST_CASE("every worked example comes out as published", "[published]") {
     const Desk desk;
-    for (const sheets::WorkedExample& example : examples()) {
+    for (const sheets::WorkedExample& example : worked_examples().rows) {
         CAPTURE(example.line, example.formula, example.text, example.source);
         FormulaValue value;
-        REQUIRE_NOTHROW(value = desk.value_of(parse_formula(example.formula)));
+        CHECK_NOTHROW(value = desk.value_of(parse_formula(example.formula)));
         if (example.number) {
-            REQUIRE(value.number() != nullptr);
+            CHECK(value.number() != nullptr);
+            if (value.number() == nullptr) continue;
             CAPTURE(*value.number());
             CHECK(example.agrees(*value.number()));
         } else {
@@ -57,7 +31,7 @@ TEST_CASE("every worked example comes out as published", "[published]") {
 
 TEST_CASE("every function has a worked example") {
     std::map<std::string, int> uses;
-    for (const sheets::WorkedExample& example : examples())
+    for (const sheets::WorkedExample& example : worked_examples().rows)
         walk(parse_formula(example.formula), [&uses](const Node& node) {
             if (node.kind == Node::Kind::call) ++uses[node.text];
         });

@@ -101,20 +101,19 @@ Group drawing_functions() {
         .takes("joint overlap", "o", "Length by which joined units overlap");
 
     constexpr const char* points = "Points of the outline";
-    return {
-        "Drawing",
-        {function("UC.DRAW.SCALE", &calc::drawing_scale)
-             .says("Scale 1:N at which a drawing fits on paper: N = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5 times a power of ten")
-             .equation("N >= max(w/wp, h/hp)")
-             .source(
-                 "ISO 5455:1979 for 1, 2 and 5; the others as on scale rules (common practice)")
-             .takes("width", "w", "Width of what is drawn")
-             .takes("height", "h", "Height of what is drawn")
-             .takes("paper width", "wp", "Width of the paper")
-             .takes("paper height", "hp", "Height of the paper")
-             .gives("N", "Denominator of the scale"),
-         drawn(pit, points), drawn(level, points), drawn(arches, points), drawn(box, points),
-         drawn(rows, points), drawn(ends, points), drawn(ports, points)}};
+    return {"Drawing",
+            {function("UC.DRAW.SCALE", &calc::drawing_scale)
+                 .says("Scale 1:N at which a drawing fits on paper: N = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5 "
+                       "times a power of ten")
+                 .equation("N >= max(w/wp, h/hp)")
+                 .source("ISO 5455:1979 for 1, 2 and 5; the others as on scale rules (common practice)")
+                 .takes("width", "w", "Width of what is drawn")
+                 .takes("height", "h", "Height of what is drawn")
+                 .takes("paper width", "wp", "Width of the paper")
+                 .takes("paper height", "hp", "Height of the paper")
+                 .gives("N", "Denominator of the scale"),
+             drawn(pit, points), drawn(level, points), drawn(arches, points), drawn(box, points),
+             drawn(rows, points), drawn(ends, points), drawn(ports, points)}};
 }
 
 }  // namespace undercroft::addin

@@ -44,7 +44,7 @@ Group excavation_functions() {
                 volume,
                 area,
                 walls,
-function("UC.PIT.SIDE", &calc::pit_side)
+                function("UC.PIT.SIDE", &calc::pit_side)
                     .says("Plan side of a battered pit at a height above its base")
                     .equation("B(h) = B + 2 z h")
                     .source("elementary geometry")
@@ -59,7 +59,7 @@ function("UC.PIT.SIDE", &calc::pit_side)
                     .takes("depth", "d", "Depth of the pit")
                     .takes("batter", "z", "Slope of the wall, such as 1.5H:1V; 0 for a vertical wall")
                     .gives("s", "Length along the slope"),
-                                function("UC.PIT.GRID",
+                function("UC.PIT.GRID",
                          [](std::vector<std::vector<Length>> levels, Length spacing_x, Length spacing_y,
                             Length formation_level) {
                              return calc::pit_grid(levels, spacing_x, spacing_y, formation_level);

@@ -10,7 +10,8 @@ namespace {
 using GradingRows = std::vector<std::tuple<Length, calc::Percent>>;
 using EnvelopeRows = std::vector<std::tuple<Length, calc::Percent, calc::Percent>>;
 
-constexpr const char* grading_says = "Two columns: sieve size, percentage passing; the first row says mm and %";
+constexpr const char* grading_says =
+    "Two columns: sieve size, percentage passing; the first row says mm and %";
 constexpr const char* non_plastic_says =
     "Plasticity index in percent, or NP for a non-plastic soil; 0 is refused";
 constexpr const char* soil_caution =

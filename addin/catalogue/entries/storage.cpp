@@ -1,6 +1,7 @@
 #include "calc/storage.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
+#include "calc/required_storage.hpp"
 
 namespace undercroft::addin {
 
@@ -29,6 +30,61 @@ calc::Bed bed(Length length, Length width, Batter batter, Length base_stone, Len
 constexpr const char* held_equation =
     "V = n (P - C) + C; P = L W d + (L + W) z d^2 + 4/3 z^2 d^3; C = l A(d - b), A the chamber's area below "
     "that depth";
+
+constexpr const char* required_source =
+    "modified rational method; with a time of concentration FAA AC 150/5320-5 (from memory) and Guo, J. "
+    "Water "
+    "Resour. Plan. Manage. 125 (1999)";
+constexpr const char* required_caution =
+    "Rain, frequency, release and method are the local authority's to name; a licensed engineer governs";
+
+/// The arguments of the storage that a permitted release makes necessary.
+template <class E>
+E& takes_release(E& entry) {
+    return entry.takes("rain", "t, i", "Two columns: duration and mean intensity of one frequency")
+        .takes("coefficient", "C", "Runoff coefficient")
+        .takes("area", "A", "Drained area")
+        .takes("release", "Q", "Permitted release")
+        .takes(
+            "time of concentration", "tc",
+            "Given: the release is averaged over the limbs, k = 0.5 (1 + tc/td) for td > tc. Left out: k = "
+            "1, constant from the start");
+}
+
+std::vector<Function> required_entries() {
+    auto required =
+        function("UC.STORAGE.REQUIRED", [](calc::RainTable rain, Share coefficient, Area area, Flow release,
+                                           std::optional<Time> time_of_concentration) {
+            return calc::storage_required(rain, coefficient, area, release, time_of_concentration);
+        });
+    required
+        .says(
+            "Storage required for a permitted release: the largest shortfall over all durations in the rain "
+            "table's range, also between its rows")
+        .equation("V = max over td of C i(td) A td - k Q td")
+        .source(required_source)
+        .caution(required_caution);
+    takes_release(required).gives("V", "Storage required");
+
+    auto durations =
+        function("UC.STORAGE.DURATIONS", [](calc::RainTable rain, Share coefficient, Area area, Flow release,
+                                            std::optional<Time> time_of_concentration) {
+            return calc::storage_durations(rain, coefficient, area, release, time_of_concentration);
+        });
+    durations
+        .says(
+            "The same for each duration of the rain table, with a row added at the governing duration where "
+            "it falls between two")
+        .equation("stored = C i(td) A td - k Q td")
+        .source(required_source)
+        .caution(required_caution);
+    takes_release(durations).gives_columns("Storage by duration", {{"duration", "td"},
+                                                                   {"intensity", "i"},
+                                                                   {"inflow", "C i A td"},
+                                                                   {"released", "k Q td"},
+                                                                   {"stored", "V"}});
+    return {required, durations};
+}
 
 }  // namespace
 
@@ -80,7 +136,9 @@ Group storage_functions() {
                                                            {"total", "V"},
                                                            {"plan area", "A"}});
 
-    return {"Storage", {volume, depth, table}};
+    Group group{"Storage", {volume, depth, table}};
+    for (Function& entry : required_entries()) group.functions.push_back(std::move(entry));
+    return group;
 }
 
 }  // namespace undercroft::addin

@@ -29,6 +29,23 @@ Group unit_functions() {
                 .takes("range", "q", "Two columns: number, and its unit beside it")
                 .gives("S", "The sum")
                 .wants_unit("unit", "Unit of the sum"),
+            function("UC.LARGEST", [](Figures range) { return calc::largest(range.rows); })
+                .says("The largest figure of a column of a table with its unit row, or of rows of number and "
+                      "unit; blank rows are passed over")
+                .equation("x = max(q1, q2, ...)")
+                .source("common practice")
+                .takes("range", "q", "One column, its unit in the first row; or two columns: number, unit")
+                .gives("x", "The largest")
+                .wants_unit(),
+            function("UC.SMALLEST", [](Figures range) { return calc::smallest(range.rows); })
+                .says(
+                    "The smallest figure of a column of a table with its unit row, or of rows of number and "
+                    "unit; blank rows are passed over")
+                .equation("x = min(q1, q2, ...)")
+                .source("common practice")
+                .takes("range", "q", "One column, its unit in the first row; or two columns: number, unit")
+                .gives("x", "The smallest")
+                .wants_unit(),
             function("UC.PRODUCT", [](Quantity a, Quantity b) { return calc::product(a, b); })
                 .says("Product of two quantities; a number without a unit is a pure number")
                 .equation("p = a b")

@@ -1,0 +1,72 @@
+/// \file desk.hpp
+/// Formulas computed without a sheet, with the tables of the worked examples by their names.
+#pragma once
+
+#include <map>
+#include <string>
+
+#include "addin/formula/evaluate.hpp"
+#include "sheets/builder/worked_examples.hpp"
+#include "tests/support/files.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::tests {
+
+inline const sheets::WorkedExamples& worked_examples() {
+    static const sheets::WorkedExamples examples =
+        sheets::read_worked_examples(file_text("sheets/worked-examples.txt"));
+    return examples;
+}
+
+/// Of Calc's functions it knows INDEX.
+class Desk final : public addin::Evaluator {
+public:
+    Desk() {
+        using Item = addin::OwnedGrid::Item;
+        for (const sheets::ExampleTable& table : worked_examples().tables) {
+            std::vector<std::vector<Item>> rows;
+            for (const std::vector<std::string>& cells : table.rows) {
+                rows.emplace_back();
+                for (const std::string& cell : cells) {
+                    const std::optional<double> number = sheets::number_in(cell);
+                    rows.back().push_back(number ? Item(*number) : Item(to_utf16(cell)));
+                }
+            }
+            tables_.emplace(table.name, addin::FormulaValue(std::move(rows)));
+        }
+    }
+
+    [[nodiscard]] addin::FormulaValue value(const std::string& formula) const {
+        return value_of(addin::parse_formula(formula));
+    }
+    [[nodiscard]] double number(const std::string& formula) const {
+        const addin::FormulaValue result = value(formula);
+        INFO(formula);
+        REQUIRE(result.number() != nullptr);
+        return *result.number();
+    }
+
+protected:
+    addin::FormulaValue value_of_name(const addin::Node& node) const override {
+        const auto table = tables_.find(node.text);
+        return table == tables_.end() ? Evaluator::value_of_name(node) : table->second;
+    }
+    addin::FormulaValue value_of_foreign_call(const addin::Node& node) const override {
+        if (node.text != "INDEX" || node.children.size() != 3) return Evaluator::value_of_foreign_call(node);
+        const addin::FormulaValue table = value_of(node.children[0]);
+        const addin::FormulaValue row = value_of(node.children[1]);
+        const addin::FormulaValue column = value_of(node.children[2]);
+        const addin::Cell cell = table.cell();
+        const addin::Scalar item = std::get<const addin::Grid*>(cell)->at(
+            static_cast<std::size_t>(*row.number()) - 1, static_cast<std::size_t>(*column.number()) - 1);
+        if (const double* number = std::get_if<double>(&item)) return addin::FormulaValue(*number);
+        if (const auto* text = std::get_if<std::u16string_view>(&item))
+            return addin::FormulaValue(std::u16string(*text));
+        return {};
+    }
+
+private:
+    std::map<std::string, addin::FormulaValue> tables_;
+};
+
+}  // namespace undercroft::tests
