@@ -13,6 +13,20 @@ bool is_word(char c) {
     return is_word_start(c) || (c >= '0' && c <= '9') || c == '.';
 }
 
+/// Where a number that starts here ends, with its exponent: `4.1e-5`.
+std::size_t end_of_number(std::string_view text, std::size_t from) {
+    const auto digits = [&text](std::size_t at) {
+        while (at < text.size() && ((text[at] >= '0' && text[at] <= '9') || text[at] == '.')) ++at;
+        return at;
+    };
+    const std::size_t end = digits(from);
+    if (end >= text.size() || (text[end] != 'e' && text[end] != 'E')) return end;
+    const std::size_t sign = end + 1;
+    const std::size_t power =
+        sign < text.size() && (text[sign] == '-' || text[sign] == '+') ? sign + 1 : sign;
+    return digits(power) > power ? digits(power) : end;
+}
+
 /// Calls for each part: strings in quotes, words, and everything else.
 template <class OnOther, class OnWord>
 void parts(std::string_view formula, const OnOther& on_other, const OnWord& on_word) {
@@ -23,6 +37,10 @@ void parts(std::string_view formula, const OnOther& on_other, const OnWord& on_w
                 throw std::runtime_error("a text is not closed in: " + std::string(formula));
             on_other(formula.substr(i, end + 1 - i));
             i = end + 1;
+        } else if (formula[i] >= '0' && formula[i] <= '9') {
+            const std::size_t end = end_of_number(formula, i);
+            on_other(formula.substr(i, end - i));
+            i = end;
         } else if (is_word_start(formula[i])) {
             std::size_t end = i + 1;
             while (end < formula.size() && is_word(formula[end])) ++end;
