@@ -51,6 +51,15 @@ calc::OutletKind read_kind(const OpenTable& table, std::size_t row) {
     }
 }
 
+/// A row in which only units stand.
+bool is_unused(const OpenTable& table, std::size_t row, const OutletShape& shape) {
+    const auto blank = [&](std::size_t column) {
+        return column >= table.grid->columns() || is_blank(table.grid->at(row, column));
+    };
+    return blank(0) && blank(shape.level.value) && blank(shape.size.value) &&
+           blank(shape.coefficient.value) && blank(shape.count.value) && blank(shape.sides.value);
+}
+
 }  // namespace
 
 calc::StorageTable Slot<calc::StorageTable>::read(const Cell& cell) {
@@ -75,6 +84,7 @@ calc::OutletTable Slot<calc::OutletTable>::read(const Cell& cell) {
     const OutletShape& shape = columns == 10 ? paired : plain;
     calc::OutletTable outlets;
     for (std::size_t r = table.first_row; r < table.end_row; ++r) {
+        if (is_unused(table, r, shape)) continue;
         const calc::OutletKind kind = read_kind(table, r);
         const auto level = as_column<Length>(read_spot(table, r, shape.level), "level", r, shape.level);
         const auto size = as_column<Quantity>(read_spot(table, r, shape.size), "size", r, shape.size);
