@@ -22,6 +22,7 @@ void fill_table_head(CellWriter& writer, const Row& row, int at) {
         lines = std::max(lines, lines_of_text(c.title, c.span, small_character_cm));
         column += c.span;
     }
+    writer.set_height(at, lines_of_text(row.note, writer.note_columns(), small_character_cm));
     writer.set_height(at + 1, lines);
 }
 

@@ -1,4 +1,5 @@
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/catalogue/choices.hpp"
 #include "addin/catalogue/slot_water.hpp"
 #include "calc/emptying.hpp"
 #include "calc/outlet.hpp"
