@@ -27,6 +27,9 @@ Quantity read_pair(const Scalar& number, const Scalar& unit) {
     const double* value = std::get_if<double>(&number);
     if (value == nullptr) refuse_value("'" + shown_as_given(number) + "' is text where a number is wanted");
     if (is_blank(unit)) refuse_value("the number " + exact_text(*value) + " has a blank unit cell");
+    // The unit of a pure number: picked from a list, Calc makes a number of it.
+    if (const double* one = std::get_if<double>(&unit); one != nullptr && *one == 1)
+        return Quantity::of(finite(*value), Unit{});
     const auto* unit_text = std::get_if<std::u16string_view>(&unit);
     if (unit_text == nullptr)
         refuse_value("a unit is wanted beside the number " + exact_text(*value) +

@@ -123,6 +123,7 @@ void fill_check(CellWriter& writer, const Row& row, int at) {
     else
         writer.mistake(row, "a check is A >= B, A <= B or = FORMULA");
     writer.grid().checks.push_back(cell_text(at, value_column));
+    if (may_be_open(text)) writer.grid().waits = true;
 }
 
 void fill_summary(CellWriter& writer, const Selection& selection, int at) {
@@ -134,8 +135,11 @@ void fill_summary(CellWriter& writer, const Selection& selection, int at) {
         writer.put(at, symbol_column, "Symbol");
         writer.put_formula(at, value_column, "Open", writer.meaning(Layout::open_key(other) + ".value"))
             .columns = 2;
-        writer.put_note("checks that fail or cells with an error on the sheet " + other.name, at);
-        writer.set_height(at, lines_of_text(other.title, symbol_column - description_column));
+        const std::string note =
+            "checks that fail or are open, or cells with an error, on the sheet " + other.name;
+        writer.put_note(note, at);
+        writer.set_height(at, std::max(lines_of_text(other.title, symbol_column - description_column),
+                                       lines_of_text(note, writer.note_columns(), small_character_cm)));
         ++at;
     }
 }
@@ -209,7 +213,7 @@ void fill_head(CellWriter& writer) {
         "IF([." +
             cell_text(2, last) + "]=0;" + all_pass + ";IF(" + errors + ">0;" + errors +
             "&\" cells show an error: the reason stands to the right of the row\";[." + cell_text(2, last) +
-            "]&\" of " + count + " checks fail\")))");
+            "]&\" of " + count + (grid.waits ? " checks fail or are open" : " checks fail") + "\")))");
     writer.put_formula(2, last, "OpenCount", "IF(" + errors + ">0;" + errors + ";" + fails + ")");
     writer.put_text(2, last - 1, "OpenLabel", "open");
     const std::pair<int, const char*> heads[] = {

@@ -70,6 +70,7 @@ struct SheetGrid {
     std::vector<double> column_widths_cm;
     std::vector<Chart> charts;
     std::vector<std::string> checks;  ///< addresses of the cells that pass or fail
+    bool waits = false;               ///< some checks may be open, neither passed nor failed
     std::vector<int> page_breaks;     ///< rows that begin a page
     int rows = 0;
     int print_columns = 0;  ///< the columns that are printed

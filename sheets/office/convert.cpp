@@ -10,8 +10,7 @@
 
 namespace {
 constexpr int heading_rows = 4;  // of our sheets, which each page repeats
-constexpr int most_reported = 20;
-}
+}  // namespace
 
 int main(int argc, char** argv) try {
     std::vector<const char*> last;
@@ -28,15 +27,12 @@ int main(int argc, char** argv) try {
         const undercroft::sheets::Document document = office.open(argv[i]);
         for (const char* sheet : last) document.move_to_end(sheet);
         document.recalculate();
-        if (std::filesystem::path(argv[i + 1]).extension() == ".ots") document.keep_rows_in_sight(heading_rows);
+        if (std::filesystem::path(argv[i + 1]).extension() == ".ots")
+            document.keep_rows_in_sight(heading_rows);
         document.store(argv[i + 1]);
-        int reported = 0;
-        for (const undercroft::sheets::CellError& error : undercroft::sheets::errors_of(document)) {
-            good = false;
-            if (error.comes_from_another() || ++reported > most_reported) continue;
-            std::cerr << argv[i] << ": error in " << error.cell << ": " << error.shows << "  " << error.reason
-                      << "\n";
-        }
+        const auto errors = undercroft::sheets::errors_of(document);
+        undercroft::sheets::print_errors(errors, std::cerr, std::string(argv[i]) + ": ");
+        good = good && errors.empty();
     }
     return good ? 0 : 1;
 } catch (const std::exception& error) {
