@@ -104,6 +104,11 @@ void fill_comparison(CellWriter& writer, const Row& row, int at, const Compariso
                      "IFERROR(" + compared_text(writer, row, left, comparison.shown, right) + tail + ";\"" +
                          row.note + "\")")
         .columns = writer.note_columns();
+    const std::string room_for_values(26, '0');  // "1234.567 m3 >= 1234.567 m3"
+    const int columns = symbol_column - description_column;
+    writer.set_height(at, std::max(lines_of_text(row.description, columns),
+                                   lines_of_text(room_for_values + "; " + row.note, writer.note_columns(),
+                                                 small_character_cm)));
 }
 
 void fill_check(CellWriter& writer, const Row& row, int at) {
@@ -192,10 +197,11 @@ void fill_head(CellWriter& writer) {
                                cell_text(std::max(grid.rows, first_row + 1), last) + "]";
     const std::string errors = "SUMPRODUCT(ISERROR(" + values + ")*1)";
     std::string fails = "0";
-    for (const std::string& check : grid.checks) fails += "+([." + check + "]<>1)";
+    for (const std::string& check : grid.checks)
+        fails += "+([." + check + "]<>1)*([." + check + "]<>\"not counted\")";
     const std::string count = std::to_string(grid.checks.size());
     const std::string all_pass =
-        grid.checks.empty() ? "\"No cell shows an error\"" : "\"All " + count + " checks pass\"";
+        grid.checks.empty() ? "\"No cell shows an error\"" : "\"No check of " + count + " fails\"";
     writer.put_formula(
         2, ref_column, "State",
         "IF(ISERROR(UNDERCROFT.UC.VERSION());\"The Undercroft add-in is not installed here: the "

@@ -22,6 +22,7 @@ void fill_table_head(CellWriter& writer, const Row& row, int at) {
         lines = std::max(lines, lines_of_text(c.title, c.span, small_character_cm));
         column += c.span;
     }
+    writer.set_height(at, lines_of_text(row.note, writer.note_columns(), small_character_cm));
     writer.set_height(at + 1, lines);
 }
 
@@ -138,11 +139,19 @@ void fill_typed(CellWriter& writer, const Row& row, const ListSpot& spot, const 
     } else if (format == "share") {
         const NumberAndUnit value = writer.number_and_unit(row, text);
         writer.put_number(spot.at, spot.first, "ShareEntry", value.number / 100).columns = spot.column.span;
+    } else if (format == "number") {
+        if (text == "-")
+            writer.put(spot.at, spot.first, "Entry").columns = spot.column.span;
+        else
+            writer.put_number(spot.at, spot.first, "Entry", writer.number_and_unit(row, text + " 1").number)
+                .columns = spot.column.span;
     } else {
-        writer
-            .put_text(spot.at, spot.first, format == "entry" ? "TextEntry" : "ListText",
-                      text == "-" ? "" : text)
-            .columns = spot.column.span;
+        const bool entry = format == "entry" || !spot.column.options.empty();
+        SheetCell& cell =
+            writer.put_text(spot.at, spot.first, entry ? "TextEntry" : "ListText", text == "-" ? "" : text);
+        cell.columns = spot.column.span;
+        if (!spot.column.options.empty())
+            cell.validation = writer.add_validation({{}, spot.column.options, spot.column.title, {}});
     }
 }
 

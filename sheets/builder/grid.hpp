@@ -57,6 +57,8 @@ struct Chart {
     int end_column = 0;
     double width_cm = 16;
     double height_cm = 8;
+    bool log_x = false;
+    bool log_y = false;
     std::string right_title;           ///< of the axis to the right, when a series is read there
     std::optional<PaperAxes> picture;  ///< a picture to scale instead of a graph
 };

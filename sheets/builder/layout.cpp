@@ -72,6 +72,15 @@ int Layout::rows_of(const Sheet& sheet, const Row& row) const {
     }
 }
 
+int Layout::columns_of_words(const Row& row) {
+    int columns = 0;
+    for (const ListColumn& c : row.columns) {
+        if (!c.unit.si.empty() || !c.formula.empty() || !c.format.empty() || !c.options.empty()) break;
+        columns += c.span;
+    }
+    return columns < width_of(row) ? columns : 0;
+}
+
 void Layout::lay_out(const Sheet& sheet) {
     int at = first_row;
     for (const Row& row : sheet.rows) {
@@ -90,6 +99,7 @@ void Layout::lay_out(const Sheet& sheet) {
                 place.column = description_column;
                 place.last_column = description_column + width_of(row) - 1;
                 add_columns(row, place);
+                if (row.kind == Row::Kind::list) place.column += columns_of_words(row);
             }
             add(row.key, place);
         }

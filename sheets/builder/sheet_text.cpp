@@ -82,8 +82,10 @@ ListColumn column(const Line& line, const std::string& text) {
             made.name = part;
         } else if (word == "format") {
             made.format = part;
+        } else if (word == "pick") {
+            made.options = fields_of(part, '/');
         } else {
-            throw TextMistake(line.number, "'" + word + "' is not span, unit, as or format");
+            throw TextMistake(line.number, "'" + word + "' is not span, unit, as, format or pick");
         }
     }
     return made;

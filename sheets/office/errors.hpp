@@ -13,6 +13,9 @@ struct CellError {
     std::string cell;    ///< `Storage.G12`
     std::string shows;   ///< `#VALUE!`
     std::string reason;  ///< from UC.WHY
+
+    /// Whether the reason only points at the cell that has the cause.
+    [[nodiscard]] bool comes_from_another() const { return reason.find("see =UC.WHY(") != std::string::npos; }
 };
 
 /// Every error of a document. The document gets a scratch sheet for the reasons while it is read.
