@@ -71,6 +71,16 @@ TEST_CASE("runoff grows with rain and curve number, never exceeds the rain, and 
     CHECK(runoff_depth(share(70), 1.000001 * abstraction, usual_abstraction) < m(1e-9));
 }
 
+TEST_CASE("runoff depth for every initial abstraction (closed form)") {
+    // S = 10 in for a curve number of 50; (P - lambda S)^2 / (P + (1 - lambda) S), math.
+    const auto runoff = [](double ratio) { return runoff_depth(share(50), inches(15), share(ratio)); };
+    CHECK_THAT(runoff(0), is_near(inches(225.0 / 25)));
+    CHECK_THAT(runoff(0.05), is_near(inches(14.5 * 14.5 / 24.5)));
+    CHECK_THAT(runoff(0.2), is_near(inches(169.0 / 23)));
+    CHECK_THAT(runoff(0.5), is_near(inches(100.0 / 20)));
+    CHECK_THAT(runoff(1), is_near(inches(25.0 / 15)));
+}
+
 TEST_CASE("rational method in both systems of units", "[published]") {
     // shared check values, water 1a: unit factor 1.008 in notes after Chow et al. (1988) (seen); 1a5, 1a6
     // (math).
