@@ -4,6 +4,7 @@
 #include "calc/stops.hpp"
 #include "tests/support/amounts.hpp"
 #include "tests/support/near.hpp"
+#include "tests/support/ode.hpp"
 #include "tests/support/quadrature.hpp"
 
 namespace undercroft::tests {
@@ -77,6 +78,35 @@ TEST_CASE("between rows the time is the integral of dV/Q (GSL QAGS)") {
         }
         CAPTURE(i, from, to);
         REQUIRE_THAT(drained(storage, rating, from, to), is_near(s(expected), 1e-10));
+    }
+}
+
+TEST_CASE("after that time just the lower depth is left (GSL Runge-Kutta)") {
+    // Storage and rating on depths of their own; dV/dt = -Q(V), with Q straight in V between all of them.
+    Random random;
+    for (int i = 0; i < 60; ++i) {
+        StorageTable storage = {{{m(0), m3(random.between(0, 50))}}};
+        while (std::get<0>(storage.rows.back()) < m(3))
+            storage.rows.emplace_back(std::get<0>(storage.rows.back()) + m(random.between(0.1, 1)),
+                                      std::get<1>(storage.rows.back()) + m3(random.between(1, 100)));
+        RatingTable rating;
+        for (double d = 0; d < 5; d += random.between(0.1, 1))
+            rating.emplace_back(m(d), m3_per_s(random.between(0.005, 0.1)));
+        const Pool pool(storage, rating);
+        const auto outflow = [&](double volume) {
+            std::size_t k = 0;
+            while (k + 2 < pool.stored.size() && volume > pool.stored[k + 1].value()) ++k;
+            const double way =
+                (volume - pool.stored[k].value()) / (pool.stored[k + 1] - pool.stored[k]).value();
+            return pool.outflow[k].value() + way * (pool.outflow[k + 1] - pool.outflow[k]).value();
+        };
+        const auto loss = [&](double, double volume) { return -outflow(volume); };
+        const double from = random.between(1, 3);
+        const double to = random.between(0.0, 0.95) * from;
+        const Time time = drained(storage, rating, from, to);
+        CAPTURE(i, from, to);
+        REQUIRE(Ode(loss, pool.stored_at(m(from)).value(), 0).at(time.value()) ==
+                Approx(pool.stored_at(m(to)).value()).epsilon(1e-8));
     }
 }
 

@@ -70,6 +70,23 @@ TEST_CASE("infiltration satisfies its equation for every soil texture of Rawls e
     }
 }
 
+TEST_CASE("infiltration satisfies its equation for any soil and time") {
+    // F - N ln(1 + F/N) = K t; both terms are as large as F, so that what is left of it is known to 1e-15 F.
+    Random random;
+    for (int i = 0; i < 2000; ++i) {
+        const Speed k = mm_per_h(std::pow(10, random.between(-3, 3)));
+        const Length suction = m(std::pow(10, random.between(-3, 0.5)));
+        const Share deficit = share(random.between(0.01, 1));
+        const Time t = s(std::pow(10, random.between(0, 7)));
+        const Length f = green_ampt_infiltration(k, suction, deficit, t);
+        const Length n = suction * deficit;
+        const Length left = f - n * std::log1p(static_cast<double>(f / n));
+        CAPTURE(i, k.value(), n.value(), t.value());
+        REQUIRE(f >= k * t);
+        REQUIRE_THAT(left, is_within(Length(k * t), Length(1e-12 * k * t + 4e-15 * f)));
+    }
+}
+
 TEST_CASE("infiltration follows its rate K (1 + N/F) (GSL Runge-Kutta)") {
     for (const Texture& texture : textures) {
         const double n = texture.suction_cm / 100 * texture.effective_porosity;
@@ -158,6 +175,38 @@ TEST_CASE("seepage into a pit", "[published]") {
     }
 }
 
+TEST_CASE("the water table rises from the pit to the influence radius as Darcy says (GSL Runge-Kutta)") {
+    // Q = 2 pi r h k dh/dr.
+    Random random;
+    for (int i = 0; i < 60; ++i) {
+        const double k = random.between(1e-6, 1e-3);
+        const double outside = random.between(2, 20);
+        const double inside = random.between(0.05, 0.95) * outside;
+        const double radius = random.between(1, 30);
+        const double influence = random.between(1.5, 100) * radius;
+        const double q = pit_seepage(m_per_s(k), m(outside), m(inside), m(influence), m(radius)).value();
+        const auto rise = [=](double r, double h) { return q / (2 * std::acos(-1.0) * r * h * k); };
+        CAPTURE(i);
+        REQUIRE(Ode(rise, inside, radius).at(influence) == Approx(outside).epsilon(1e-9));
+    }
+    CHECK(pit_seepage(m_per_s(1e-4), m(5), m(5), m(50), m(5)) == m3_per_s(0));
+}
+
+TEST_CASE("influence of pumping and radius of a pit", "[published]") {
+    // Sichardt as in Punmia et al., Irrigation and Water Power Engineering, Ex. 5.6 (seen in code
+    // that accompanies the book): k = 36 m/d, s = 4 m gives 244.948974 m.
+    CHECK_THAT(influence_distance(m(36) / hours(24), m(4)), is_near(m(244.948974), 2e-9));
+    CHECK(influence_distance(m_per_s(1e-4), m(0)) == m(0));
+    CHECK_THAT(influence_distance(m_per_s(4e-4), m(3)),
+               is_near(Length(6.0 * influence_distance(m_per_s(1e-4), m(1)))));
+    // The circle is as large as the rectangle.
+    for (const double width : {0.5, 3.0, 40.0}) {
+        const double r = equivalent_radius(m(20), m(width)).value();
+        CHECK(std::acos(-1.0) * r * r == Approx(20 * width).epsilon(1e-13));
+        CHECK(equivalent_radius(m(width), m(20)).value() == Approx(r).epsilon(1e-15));
+    }
+}
+
 TEST_CASE("time to pump a pit dry") {
     // shared check values, water 9f (math): 360 m3 at 25 L/s against 10 L/s are 6 h 40 min.
     CHECK_THAT(pump_time(m3(360), m3_per_s(0.025), m3_per_s(0.010)), is_near(s(24000)));
@@ -185,6 +234,11 @@ TEST_CASE("groundwater that none could be is refused") {
                          refuses_domain("influence radius (5 m) must reach beyond"));
     CHECK_THROWS_MATCHES(pit_seepage(m_per_s(0), m(5), m(4), m(50), m(5)), Refused,
                          refuses_domain("permeability (0 mm/h)"));
+    CHECK_THROWS_MATCHES(equivalent_radius(m(0), m(5)), Refused, refuses_domain("length (0 m)"));
+    CHECK_THROWS_MATCHES(equivalent_radius(m(5), m(0)), Refused, refuses_domain("width (0 m)"));
+    CHECK_THROWS_MATCHES(influence_distance(m_per_s(0), m(1)), Refused, refuses_domain("permeability (0"));
+    CHECK_THROWS_MATCHES(influence_distance(m_per_s(1e-4), m(-1)), Refused,
+                         refuses_domain("drawdown (-1 m)"));
     CHECK_THROWS_MATCHES(pump_time(m3(0), m3_per_s(1), m3_per_s(0)), Refused,
                          refuses_domain("volume (0 m3)"));
     CHECK_THROWS_MATCHES(pump_time(m3(1), m3_per_s(1), m3_per_s(-1)), Refused, refuses_domain("inflow"));

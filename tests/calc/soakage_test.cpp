@@ -4,6 +4,7 @@
 #include "tests/support/amounts.hpp"
 #include "tests/support/near.hpp"
 #include "tests/support/ode.hpp"
+#include "tests/support/quadrature.hpp"
 
 namespace undercroft::tests {
 
@@ -82,6 +83,24 @@ TEST_CASE("filling and emptying follow the differential equation (GSL Runge-Kutt
             soakage_time(m(depth), share(n), m2(base), m(perimeter), m_per_s(q), share(1), share(fraction));
         const auto fall = [&](double, double h) { return -q * (base + perimeter * h) / (n * base); };
         REQUIRE(Ode(fall, depth, 0).at(time.value()) == Approx(fraction * depth).epsilon(1e-9));
+    }
+}
+
+TEST_CASE("the time to soak away is the integral of what is held over what leaves (GSL QAGS)") {
+    Random random;
+    for (int i = 0; i < 200; ++i) {
+        const double n = random.between(0.2, 0.95);
+        const double q = random.between(0.5, 300) / 3.6e6;
+        const double base = random.between(1, 1000);
+        const double perimeter = random.whole(0, 3) * random.between(0, 60);
+        const double safety = random.between(1, 5);
+        const double depth = random.between(0.05, 4);
+        const double fraction = random.whole(0, 1) * random.between(0, 0.99);
+        const auto per_depth = [=](double h) { return n * base / (q / safety * (base + perimeter * h)); };
+        CAPTURE(i, perimeter, fraction);
+        REQUIRE_THAT(soakage_time(m(depth), share(n), m2(base), m(perimeter), m_per_s(q), share(safety),
+                                  share(fraction)),
+                     is_near(s(integral(per_depth, fraction * depth, depth)), 1e-10));
     }
 }
 
