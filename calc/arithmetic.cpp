@@ -46,26 +46,31 @@ Quantity sum(const std::vector<Quantity>& amounts) {
 
 namespace {
 
-/// The first for which no other comes before it.
+/// The place of the first before which no other comes.
 template <class Before>
-Quantity first_of(const std::vector<Quantity>& amounts, const Before& before) {
+std::size_t first_of(const std::vector<Quantity>& amounts, const Before& before) {
     require(!amounts.empty(), "there is nothing to choose from");
-    Quantity first = amounts.front();
-    for (const Quantity& amount : amounts) {
-        const double value = in_dimension(amount, first.dimension).value;
-        if (before(value, first.value)) first.value = value;
-    }
+    std::size_t first = 0;
+    for (std::size_t i = 1; i < amounts.size(); ++i)
+        if (before(in_dimension(amounts[i], amounts[first].dimension).value, amounts[first].value)) first = i;
     return first;
 }
 
 }  // namespace
 
 Quantity largest(const std::vector<Quantity>& amounts) {
-    return first_of(amounts, std::greater<>{});
+    return amounts[first_of(amounts, std::greater<>{})];
 }
 
 Quantity smallest(const std::vector<Quantity>& amounts) {
-    return first_of(amounts, std::less<>{});
+    return amounts[first_of(amounts, std::less<>{})];
+}
+
+Quantity at_largest(const std::vector<Quantity>& amounts, const std::vector<Quantity>& other) {
+    require(amounts.size() == other.size(), "the two columns have " + std::to_string(amounts.size()) +
+                                                " and " + std::to_string(other.size()) +
+                                                " figures; they must have the same number");
+    return other[first_of(amounts, std::greater<>{})];
 }
 
 Quantity product(const Quantity& a, const Quantity& b) {

@@ -20,6 +20,10 @@ namespace undercroft::calc {
 /// \throws Refused(value) for two dimensions; Refused(domain) for no quantity at all.
 [[nodiscard]] Quantity smallest(const std::vector<Quantity>& amounts);
 
+/// The figure of `other` in the row where `amounts` is largest; the first such row.
+/// \throws Refused as largest; Refused(domain) when the two have not the same number of figures.
+[[nodiscard]] Quantity at_largest(const std::vector<Quantity>& amounts, const std::vector<Quantity>& other);
+
 /// Total a + b. A number without a unit is read in the default unit of the other's dimension.
 /// \throws Refused(value) for two dimensions or two currencies.
 [[nodiscard]] Quantity total(const Quantity& a, const Quantity& b);

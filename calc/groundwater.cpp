@@ -54,9 +54,9 @@ Flow pit_seepage(Speed permeability, Length water_depth_outside, Length water_de
                  Length influence_radius, Length equivalent_radius) {
     require_positive("permeability", permeability);
     require_not_negative("water depth inside", water_depth_inside);
-    require(water_depth_outside > water_depth_inside, shown("water depth outside", water_depth_outside) +
-                                                          " must be above that inside (" +
-                                                          text_of(as_quantity(water_depth_inside)) + ")");
+    require(water_depth_outside >= water_depth_inside, shown("water depth outside", water_depth_outside) +
+                                                           " must not be below that inside (" +
+                                                           text_of(as_quantity(water_depth_inside)) + ")");
     require_positive("equivalent radius", equivalent_radius);
     require(influence_radius > equivalent_radius, shown("influence radius", influence_radius) +
                                                       " must reach beyond the equivalent radius (" +
@@ -64,6 +64,19 @@ Flow pit_seepage(Speed permeability, Length water_depth_outside, Length water_de
     return std::numbers::pi * permeability *
            (water_depth_outside * water_depth_outside - water_depth_inside * water_depth_inside) /
            std::log(influence_radius / equivalent_radius);
+}
+
+Length equivalent_radius(Length length, Length width) {
+    require_positive("length", length);
+    require_positive("width", width);
+    return Length::from_value(std::sqrt((length * width).value() / std::numbers::pi));
+}
+
+Length influence_distance(Speed permeability, Length drawdown) {
+    require_positive("permeability", permeability);
+    require_not_negative("drawdown", drawdown);
+    constexpr double sichardt = 3000;  // (s/m)^0.5
+    return sichardt * std::sqrt(permeability.value()) * drawdown;
 }
 
 Time pump_time(Volume volume, Flow pumping, Flow inflow) {

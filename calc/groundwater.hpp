@@ -31,6 +31,16 @@ namespace undercroft::calc {
 [[nodiscard]] Flow pit_seepage(Speed permeability, Length water_depth_outside, Length water_depth_inside,
                                Length influence_radius, Length equivalent_radius);
 
+/// Radius of the circle as large as a rectangular pit: r = sqrt(L W/pi). Common practice.
+/// \throws Refused(domain) for a length or width not above 0.
+[[nodiscard]] Length equivalent_radius(Length length, Length width);
+
+/// How far from the pit's edge groundwater is lowered: R0 = 3000 s sqrt(k) (m, m/s).
+///
+/// Sichardt, as in UFC 3-220-05, ch. 4; an empirical rule. The radius from the centre of the pit is R0 + r.
+/// \throws Refused(domain) for a permeability not above 0, a drawdown below 0.
+[[nodiscard]] Length influence_distance(Speed permeability, Length drawdown);
+
 /// Time to pump standing water out while more flows in: t = V / (Qp - Qi). Common practice.
 /// \throws Refused(domain) for a volume or pumping not above 0, an inflow below 0; Refused(no_answer) when
 /// pumping does not exceed the inflow.

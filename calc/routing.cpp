@@ -70,4 +70,13 @@ RoutedTable route_pool(const Hydrograph& inflow, const StorageTable& storage, co
     return std::move(run.rows);
 }
 
+Length greatest_routed_depth(const Hydrograph& inflow, const StorageTable& storage, const RatingTable& rating,
+                             std::optional<Time> step, Length initial_depth) {
+    Length greatest = initial_depth;
+    for (const auto& [time, in, depth, stored, out] :
+         route_pool(inflow, storage, rating, step, initial_depth))
+        greatest = std::max(greatest, depth);
+    return greatest;
+}
+
 }  // namespace undercroft::calc

@@ -30,4 +30,9 @@ namespace undercroft::calc {
                                      const RatingTable& rating, std::optional<Time> step,
                                      Length initial_depth);
 
+/// The greatest depth of that routing. \throws Refused as route_pool.
+[[nodiscard]] Length greatest_routed_depth(const Hydrograph& inflow, const StorageTable& storage,
+                                           const RatingTable& rating, std::optional<Time> step,
+                                           Length initial_depth);
+
 }  // namespace undercroft::calc

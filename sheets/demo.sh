@@ -5,15 +5,23 @@ set -eu
 cd "$(dirname "$0")/.."
 . tests/setup.sh
 
-say "1/4  Packages"
+say "1/5  Packages"
 need_packages $build_packages
-say "2/4  Building (some minutes the first time)"
+say "2/5  Building (some minutes the first time)"
 build_project
-say "3/4  Computing the demo job in Calc"
-run_in_calc build/sheets/run_job build/extensions sheets/text sheets/demo/car-park.txt build/sheets build/demo \
-  storage excavation takeoff
-say "4/4  Published worked examples through the same functions"
+compute() {  # JOB WORKBOOK...
+  job=$1
+  shift
+  run_in_calc build/sheets/run_job build/extensions sheets/text "sheets/demo/$job.txt" build/sheets build/demo "$@"
+}
+say "3/5  A car park's detention bed, by the single workbooks and by the whole job"
+compute car-park storage excavation takeoff whole-job
+say "4/5  Retention, infiltration, and a job that must fail its checks"
+compute meadow-retention whole-job
+compute field-infiltration whole-job
+compute car-park-fails whole-job
+say "5/5  Published worked examples through the same functions"
 run_in_calc build/sheets/sheet_office build/extensions build/sheets/worked-examples.ots build/demo/worked-examples.ods \
   build/sheets/worked-examples.ots build/demo/worked-examples.pdf
 echo
-echo "Done. Open build/demo/*.ods in Calc with the extension build/undercroft.oxt installed, or read build/demo/*.pdf."
+echo "Done. Open build/demo/*/*.ods in Calc with the extension build/undercroft.oxt installed, or read build/demo/*/*.pdf."

@@ -27,6 +27,9 @@ Quantity read_pair(const Scalar& number, const Scalar& unit) {
     const double* value = std::get_if<double>(&number);
     if (value == nullptr) refuse_value("'" + shown_as_given(number) + "' is text where a number is wanted");
     if (is_blank(unit)) refuse_value("the number " + exact_text(*value) + " has a blank unit cell");
+    // The unit of a pure number: picked from a list, Calc makes a number of it.
+    if (const double* one = std::get_if<double>(&unit); one != nullptr && *one == 1)
+        return Quantity::of(finite(*value), Unit{});
     const auto* unit_text = std::get_if<std::u16string_view>(&unit);
     if (unit_text == nullptr)
         refuse_value("a unit is wanted beside the number " + exact_text(*value) +
@@ -176,19 +179,59 @@ std::optional<std::vector<std::optional<Unit>>> unit_row(const Grid& grid) {
 
 }  // namespace
 
-OpenTable open_table(const Cell& cell, std::size_t least, std::size_t most) {
+Quantity OpenTable::quantity(std::size_t row, std::size_t column) const {
+    if (!paired.empty() && paired[column])
+        return read_pair(at(row, column), grid->at(row, place(column) + 1));
+    return read_quantity(at(row, column), units[column]);
+}
+
+bool OpenTable::is_unused(std::size_t row) const {
+    if (places.empty()) return false;
+    return std::all_of(places.begin(), places.end(),
+                       [&](std::size_t place) { return is_blank(grid->at(row, place)); });
+}
+
+namespace {
+
+/// Columns of a table with a unit beside each quantity.
+std::size_t paired_width(const std::vector<bool>& has_unit) {
+    return has_unit.size() + static_cast<std::size_t>(std::count(has_unit.begin(), has_unit.end(), true));
+}
+
+OpenTable paired_table(const Grid& grid, const std::vector<bool>& has_unit) {
+    OpenTable table{&grid, 0, grid.rows(), std::vector<std::optional<Unit>>(has_unit.size()), {}, has_unit};
+    std::size_t place = 0;
+    for (const bool with_unit : has_unit) {
+        table.places.push_back(place);
+        place += with_unit ? 2 : 1;
+    }
+    return table;
+}
+
+}  // namespace
+
+OpenTable open_table(const Cell& cell, std::size_t least, std::size_t most,
+                     const std::vector<bool>& has_unit) {
     const Grid* const* given = std::get_if<const Grid*>(&cell);
     if (given == nullptr)
         refuse_value((std::holds_alternative<std::monostate>(cell) ? std::string("is left out")
                                                                    : shown_as_given(cell) + " is no table") +
                      "; a range of cells is wanted");
     const Grid& grid = **given;
+    const std::size_t wide = paired_width(has_unit);
+    if (wide > most && grid.columns() == wide) {
+        const OpenTable table = paired_table(grid, has_unit);
+        for (std::size_t r = 0; r < grid.rows(); ++r)
+            if (!table.is_unused(r)) return table;
+        refuse_value("the table is blank");
+    }
     if (grid.columns() < least || grid.columns() > most)
         refuse_value(
             "the table has " + std::to_string(grid.columns()) + " columns; " +
             (least == most ? std::to_string(most) : std::to_string(least) + " to " + std::to_string(most)) +
-            " are wanted");
-    OpenTable table{&grid, 0, grid.rows(), std::vector<std::optional<Unit>>(grid.columns())};
+            " are wanted" +
+            (wide > most ? ", or " + std::to_string(wide) + " with a unit beside each quantity" : ""));
+    OpenTable table{&grid, 0, grid.rows(), std::vector<std::optional<Unit>>(grid.columns()), {}, {}};
     while (table.end_row > 0 && row_is_blank(grid, table.end_row - 1)) --table.end_row;
     if (table.end_row == 0) refuse_value("the table is blank");
     if (auto units = unit_row(grid)) {

@@ -40,6 +40,11 @@ struct Slot;
 /// The same from one cell of a table, a bare number being in the unit of its column.
 [[nodiscard]] Quantity read_quantity(const Scalar& scalar, const std::optional<Unit>& column_unit);
 
+/// The cell of a number and the cell of its unit beside it.
+/// \throws Refused(value) when one of them is blank or of the other's kind.
+[[nodiscard]] Quantity read_pair(const Scalar& number, const Scalar& unit);
+[[nodiscard]] bool is_blank(const Scalar& scalar);
+
 [[nodiscard]] Reading reading_of(const Quantity& quantity);
 
 template <class Q>
@@ -172,24 +177,39 @@ struct OpenTable {
     std::size_t first_row = 0;
     std::size_t end_row = 0;  ///< one past the last row that is not blank
     std::vector<std::optional<Unit>> units;
+    std::vector<std::size_t> places;  ///< of each column, where a unit stands beside each quantity
+    std::vector<bool> paired;         ///< whether its unit stands to the right of it
+
+    [[nodiscard]] std::size_t place(std::size_t column) const {
+        return places.empty() ? column : places[column];
+    }
+    [[nodiscard]] Scalar at(std::size_t row, std::size_t column) const {
+        return grid->at(row, place(column));
+    }
+    /// \throws Refused(value) for a blank cell, or text that is no quantity.
+    [[nodiscard]] Quantity quantity(std::size_t row, std::size_t column) const;
+    /// A row in which only units stand.
+    [[nodiscard]] bool is_unused(std::size_t row) const;
 };
 
 /// Opens a table of `least` to `most` columns. Blank rows at the end are dropped; a first row that holds
-/// only unit texts is taken as the units.
-/// \throws Refused(value) when it is no range, the number of columns is wrong, or a unit row is wrong.
-[[nodiscard]] OpenTable open_table(const Cell& cell, std::size_t least, std::size_t most);
+/// only unit texts is taken as the units. A range that is as wide as `has_unit` asks for has a column of
+/// units beside each quantity instead. \throws Refused(value) when it is no range, the number of columns is
+/// wrong, or a unit row is wrong.
+[[nodiscard]] OpenTable open_table(const Cell& cell, std::size_t least, std::size_t most,
+                                   const std::vector<bool>& has_unit = {});
 
 /// One cell of a table as the type of its column.
 template <class T>
 struct ColumnSlot {
     static constexpr bool may_be_blank = false;
+    static constexpr bool has_unit = !std::is_same_v<T, Count>;
     static T read(const OpenTable& table, std::size_t row, std::size_t column) {
-        const Scalar scalar = table.grid->at(row, column);
-        const Quantity quantity = read_quantity(scalar, table.units[column]);
+        const Quantity quantity = table.quantity(row, column);
         try {
             return Slot<T>::from(quantity);
         } catch (const Refused& refused) {
-            throw Refused(refused.cause(), shown_as_given(scalar) + " " + refused.what());
+            throw Refused(refused.cause(), shown_as_given(table.at(row, column)) + " " + refused.what());
         }
     }
 };
@@ -197,8 +217,9 @@ template <class E>
 requires std::is_enum_v<E>
 struct ColumnSlot<E> {
     static constexpr bool may_be_blank = false;
+    static constexpr bool has_unit = false;
     static E read(const OpenTable& table, std::size_t row, std::size_t column) {
-        const Scalar scalar = table.grid->at(row, column);
+        const Scalar scalar = table.at(row, column);
         if (const auto* text = std::get_if<std::u16string_view>(&scalar)) return Slot<E>::read(Cell(*text));
         refuse_choice(shown_as_given(scalar), Choices<E>::kind, listed_choices<E>());
     }
@@ -206,11 +227,9 @@ struct ColumnSlot<E> {
 template <class T>
 struct ColumnSlot<std::optional<T>> {
     static constexpr bool may_be_blank = true;
+    static constexpr bool has_unit = ColumnSlot<T>::has_unit;
     static std::optional<T> read(const OpenTable& table, std::size_t row, std::size_t column) {
-        const Scalar scalar = table.grid->at(row, column);
-        const auto* text = std::get_if<std::u16string_view>(&scalar);
-        if (std::holds_alternative<std::monostate>(scalar) || (text != nullptr && text->empty()))
-            return std::nullopt;
+        if (is_blank(table.at(row, column))) return std::nullopt;
         return ColumnSlot<T>::read(table, row, column);
     }
 };
@@ -231,11 +250,11 @@ struct Slot<std::vector<std::tuple<C...>>> {
     }();
 
     static Rows read(const Cell& cell) {
-        const OpenTable table = open_table(cell, least, most);
+        const OpenTable table = open_table(cell, least, most, {ColumnSlot<C>::has_unit...});
         Rows rows;
         rows.reserve(table.end_row - table.first_row);
         for (std::size_t r = table.first_row; r < table.end_row; ++r)
-            rows.push_back(read_row(table, r, std::index_sequence_for<C...>{}));
+            if (!table.is_unused(r)) rows.push_back(read_row(table, r, std::index_sequence_for<C...>{}));
         if (rows.empty()) refuse_value("the table has no row of values");
         return rows;
     }
@@ -274,7 +293,7 @@ private:
         try {
             return ColumnSlot<T>::read(table, row, I);
         } catch (const Refused& refused) {
-            throw at_place(refused, row, I);
+            throw at_place(refused, row, table.place(I));
         }
     }
     template <std::size_t... I>
@@ -340,10 +359,5 @@ struct Slot<Figures> {
         return {std::to_string(value.rows.size()) + " figures", {}};
     }
 };
-
-/// The cell of a number and the cell of its unit beside it.
-/// \throws Refused(value) when one of them is blank or of the other's kind.
-[[nodiscard]] Quantity read_pair(const Scalar& number, const Scalar& unit);
-[[nodiscard]] bool is_blank(const Scalar& scalar);
 
 }  // namespace undercroft::addin

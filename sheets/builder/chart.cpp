@@ -72,6 +72,19 @@ void add_paper_axes(xml_node styles, const PaperAxes& paper) {
     }
 }
 
+void add_axis_style(xml_node styles, const char* name, bool logarithmic, const char* position) {
+    xml_node axis = styles.append_child("style:style");
+    set(axis, "style:name", name);
+    set(axis, "style:family", "chart");
+    xml_node properties = axis.append_child("style:chart-properties");
+    set(properties, "chart:display-label", "true");
+    set(properties, "chart:logarithmic", logarithmic ? "true" : "false");
+    set(properties, "chart:link-data-style-to-source", "false");
+    set(properties, "chart:axis-position", position);
+    set(properties, "chart:tick-marks-major-outer", "true");
+    set(axis.append_child("style:text-properties"), "fo:font-size", "8pt");
+}
+
 void add_styles(xml_node styles, const Chart& chart) {
     add_text_style(styles, "title", "10pt", true);
     add_text_style(styles, "axistitle", "8pt", false);
@@ -96,17 +109,9 @@ void add_styles(xml_node styles, const Chart& chart) {
     set(properties, "chart:lines", "true");
     set(properties, "chart:treat-empty-cells", "leave-gap");
     set(properties, "chart:auto-position", "true");
-    xml_node axis = styles.append_child("style:style");
-    set(axis, "style:name", "axis");
-    set(axis, "style:family", "chart");
-    xml_node axis_properties = axis.append_child("style:chart-properties");
-    set(axis_properties, "chart:display-label", "true");
-    set(axis_properties, "chart:logarithmic", "false");
-    set(axis_properties, "chart:link-data-style-to-source", "false");
-    set(axis_properties, "chart:axis-position", "start");
-    set(axis_properties, "chart:tick-marks-major-outer", "true");
-    xml_node axis_text = axis.append_child("style:text-properties");
-    set(axis_text, "fo:font-size", "8pt");
+    add_axis_style(styles, "xaxis", chart.log_x, "start");
+    add_axis_style(styles, "yaxis", chart.log_y, "start");
+    add_axis_style(styles, "rightaxis", false, "end");
     xml_node grid = styles.append_child("style:style");
     set(grid, "style:name", "grid");
     set(grid, "style:family", "chart");
@@ -191,9 +196,9 @@ void add_axes(xml_node plot, const Chart& chart) {
         add_axis(plot, "y", "primary-y", "papery", {}, false);
         return;
     }
-    add_axis(plot, "x", "primary-x", "axis", chart.x_title, true);
-    add_axis(plot, "y", "primary-y", "axis", chart.y_title, true);
-    if (!chart.right_title.empty()) add_axis(plot, "y", "secondary-y", "axis", chart.right_title, false);
+    add_axis(plot, "x", "primary-x", "xaxis", chart.x_title, true);
+    add_axis(plot, "y", "primary-y", "yaxis", chart.y_title, true);
+    if (!chart.right_title.empty()) add_axis(plot, "y", "secondary-y", "rightaxis", chart.right_title, false);
 }
 
 }  // namespace

@@ -1,4 +1,6 @@
 // Charts of a table's columns, and pictures to scale of outlines.
+#include <algorithm>
+
 #include "sheets/builder/fill.hpp"
 
 namespace undercroft::sheets {
@@ -28,6 +30,13 @@ int column_of(const CellWriter& writer, const Row& row, const Place& table, cons
 }
 
 constexpr std::string_view on_right = "right ";
+constexpr std::string_view logarithmic = "log ";
+
+/// The column's title, and whether the word stood before it.
+std::pair<std::string, bool> without(std::string_view word, const std::string& title) {
+    const bool has = title.starts_with(word);
+    return {has ? title.substr(word.size()) : title, has};
+}
 
 }  // namespace
 
@@ -40,16 +49,21 @@ void fill_chart(CellWriter& writer, const Row& row, int at) {
     chart.right_title = row.right_title.in(writer.system());
     chart.row = row.beside ? table.row - 1 : at;
     chart.column = row.beside ? table.last_column + 1 : description_column;
-    const int rows = row.beside ? 20 : 18;
+    constexpr int least_rows = 12;
+    constexpr int most_rows = 20;
+    const int rows = row.beside ? std::clamp(table.last_row - table.row + 2, least_rows, most_rows) : 18;
     chart.end_row = chart.row + rows;
     chart.end_column = last_column(writer.sheet());
     chart.width_cm = column_cm * (chart.end_column - chart.column + 1) - 0.2;
     chart.height_cm = rows * 0.5;
-    const int x = column_of(writer, row, table, row.plot[0]);
+    const auto [x_title, log_x] = without(logarithmic, row.plot[0]);
+    chart.log_x = log_x;
+    const int x = column_of(writer, row, table, x_title);
     for (std::size_t i = 1; i < row.plot.size(); ++i) {
-        const bool right = row.plot[i].starts_with(on_right);
-        const int y =
-            column_of(writer, row, table, right ? row.plot[i].substr(on_right.size()) : row.plot[i]);
+        const auto [scaled_title, log_y] = without(logarithmic, row.plot[i]);
+        chart.log_y = chart.log_y || log_y;
+        const auto [y_title, right] = without(on_right, scaled_title);
+        const int y = column_of(writer, row, table, y_title);
         chart.series.push_back({values_of(table, x),
                                 values_of(table, y),
                                 table.sheet + "." + cell_text(table.row - 1, y),

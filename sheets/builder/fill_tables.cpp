@@ -22,6 +22,7 @@ void fill_table_head(CellWriter& writer, const Row& row, int at) {
         lines = std::max(lines, lines_of_text(c.title, c.span, small_character_cm));
         column += c.span;
     }
+    writer.set_height(at, lines_of_text(row.note, writer.note_columns(), small_character_cm));
     writer.set_height(at + 1, lines);
 }
 
@@ -109,13 +110,16 @@ void fill_computed(CellWriter& writer, const Row& row, const ListSpot& spot, con
         return;
     }
     const std::string& format = spot.column.format;
-    const char* style = format == "text"      ? "ListWords"
-                        : format == "verdict" ? "Verdict"
-                        : format == "plain"   ? "NumberPlain"
-                                              : "Number";
+    const char* style = format == "text"                           ? "ListWords"
+                        : format == "verdict" || format == "shown" ? "Verdict"
+                        : format == "plain"                        ? "NumberPlain"
+                                                                   : "Number";
     writer.put_formula(spot.at, spot.first, style, writer.stored(row, formula, words)).columns =
         spot.is_pair() ? 1 : spot.column.span;
-    if (format == "verdict") writer.grid().checks.push_back(cell_text(spot.at, spot.first));
+    if (format == "verdict") {
+        writer.grid().checks.push_back(cell_text(spot.at, spot.first));
+        if (may_be_open(formula)) writer.grid().waits = true;
+    }
     if (!spot.is_pair()) return;
     // The unit of a computed pair goes with the item, `=@net.unit`, or is the column's own.
     if (spot.unit.starts_with("="))
@@ -128,9 +132,10 @@ void fill_computed(CellWriter& writer, const Row& row, const ListSpot& spot, con
 
 void fill_typed(CellWriter& writer, const Row& row, const ListSpot& spot, const std::string& text) {
     const std::string& format = spot.column.format;
-    if (spot.is_pair() && text == "-") {  // to be filled in
+    if (spot.is_pair() && text.starts_with("-") && (text == "-" || text[1] == ' ')) {  // to be filled in
+        const std::string unit = text == "-" ? spot.unit : trimmed(text.substr(1));
         writer.put(spot.at, spot.first, "Entry");
-        writer.put_unit(row, spot.at, spot.unit_at(), "UnitEntry", spot.unit).columns = spot.unit_columns();
+        writer.put_unit(row, spot.at, spot.unit_at(), "UnitEntry", unit).columns = spot.unit_columns();
     } else if (spot.is_pair()) {
         const NumberAndUnit value = writer.number_and_unit(row, text);
         writer.put_number(spot.at, spot.first, "Entry", value.number);
@@ -138,11 +143,19 @@ void fill_typed(CellWriter& writer, const Row& row, const ListSpot& spot, const 
     } else if (format == "share") {
         const NumberAndUnit value = writer.number_and_unit(row, text);
         writer.put_number(spot.at, spot.first, "ShareEntry", value.number / 100).columns = spot.column.span;
+    } else if (format == "number") {
+        if (text == "-")
+            writer.put(spot.at, spot.first, "Entry").columns = spot.column.span;
+        else
+            writer.put_number(spot.at, spot.first, "Entry", writer.number_and_unit(row, text + " 1").number)
+                .columns = spot.column.span;
     } else {
-        writer
-            .put_text(spot.at, spot.first, format == "entry" ? "TextEntry" : "ListText",
-                      text == "-" ? "" : text)
-            .columns = spot.column.span;
+        const bool entry = format == "entry" || !spot.column.options.empty();
+        SheetCell& cell =
+            writer.put_text(spot.at, spot.first, entry ? "TextEntry" : "ListText", text == "-" ? "" : text);
+        cell.columns = spot.column.span;
+        if (!spot.column.options.empty())
+            cell.validation = writer.add_validation({{}, spot.column.options, spot.column.title, {}});
     }
 }
 

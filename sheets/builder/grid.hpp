@@ -57,6 +57,8 @@ struct Chart {
     int end_column = 0;
     double width_cm = 16;
     double height_cm = 8;
+    bool log_x = false;
+    bool log_y = false;
     std::string right_title;           ///< of the axis to the right, when a series is read there
     std::optional<PaperAxes> picture;  ///< a picture to scale instead of a graph
 };
@@ -68,6 +70,7 @@ struct SheetGrid {
     std::vector<double> column_widths_cm;
     std::vector<Chart> charts;
     std::vector<std::string> checks;  ///< addresses of the cells that pass or fail
+    bool waits = false;               ///< some checks may be open, neither passed nor failed
     std::vector<int> page_breaks;     ///< rows that begin a page
     int rows = 0;
     int print_columns = 0;  ///< the columns that are printed

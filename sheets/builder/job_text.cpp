@@ -1,27 +1,61 @@
 #include "sheets/builder/job_text.hpp"
 
+#include <optional>
+
 #include "sheets/builder/lines.hpp"
 
 namespace undercroft::sheets {
 
-JobText read_job(std::string_view text) {
+namespace {
+
+/// The rest of a line that starts with this word.
+std::optional<std::string> after(std::string_view word, const std::string& line) {
+    if (!line.starts_with(word) || line.size() == word.size() || line[word.size()] != ' ')
+        return std::nullopt;
+    return trimmed(line.substr(word.size()));
+}
+
+JobText read(std::string_view text, const OtherJob& other, int depth) {
+    constexpr int deepest = 8;
     JobText job;
+    std::set<std::string> own;
     for (const Line& line : lines_of(text)) {
-        if (line.text.starts_with("show ")) {
-            job.main_results.push_back(trimmed(line.text.substr(5)));
+        if (const auto name = after("like", line.text)) {
+            if (!own.empty()) throw TextMistake(line.number, "'like' must stand before the numbers");
+            if (depth == deepest) throw TextMistake(line.number, "jobs are like each other in a circle");
+            job = read(other(*name), other, depth + 1);
+            continue;
+        }
+        if (const auto key = after("show", line.text)) {
+            job.main_results.push_back(*key);
+            continue;
+        }
+        if (const auto key = after("fails", line.text)) {
+            job.failing.insert(*key);
             continue;
         }
         const std::size_t sign = line.text.find_first_of("=:");
         if (sign == std::string::npos)
-            throw TextMistake(line.number, "wanted: KEY = VALUE, KEY : A ; B or show KEY");
+            throw TextMistake(line.number,
+                              "wanted: KEY = VALUE, KEY : A ; B, show KEY, fails KEY or like JOB");
         const std::string key = trimmed(line.text.substr(0, sign));
         const std::string value = trimmed(line.text.substr(sign + 1));
-        if (line.text[sign] == ':')
+        const bool first = own.insert(key).second;
+        if (line.text[sign] == ':') {
+            if (first) job.rows[key].clear();
             job.rows[key].push_back(fields_of(value, ';'));
-        else if (!job.values.emplace(key, value).second)
-            throw TextMistake(line.number, "the key " + key + " stands twice");
+        } else {
+            if (!first) throw TextMistake(line.number, "the key " + key + " stands twice");
+            job.values[key] = value;
+        }
     }
     return job;
+}
+
+}  // namespace
+
+JobText read_job(std::string_view text, const OtherJob& other) {
+    return read(text, other, 0);
 }
 
 }  // namespace undercroft::sheets

@@ -2,7 +2,9 @@
 /// The numbers of one job as text: what a person would type into the template.
 #pragma once
 
+#include <functional>
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,9 +15,14 @@ struct JobText {
     std::map<std::string, std::string> values;                          ///< `305 mm`, or a text
     std::map<std::string, std::vector<std::vector<std::string>>> rows;  ///< of a grid or a list's column
     std::vector<std::string> main_results;                              ///< keys to print
+    std::set<std::string> failing;                                      ///< checks that this job must fail
 };
 
+/// The text of another job, by the name after `like`.
+using OtherJob = std::function<std::string(const std::string& name)>;
+
+/// A job that is `like` another starts from that one's numbers and results; its own come on top.
 /// \throws TextMistake that names the line.
-[[nodiscard]] JobText read_job(std::string_view text);
+[[nodiscard]] JobText read_job(std::string_view text, const OtherJob& other);
 
 }  // namespace undercroft::sheets

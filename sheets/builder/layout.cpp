@@ -1,5 +1,6 @@
 #include "sheets/builder/layout.hpp"
 
+#include <algorithm>
 #include <charconv>
 
 namespace undercroft::sheets {
@@ -63,6 +64,14 @@ int Layout::rows_of(const Sheet& sheet, const Row& row) const {
             return picture_rows(row);
         case Row::Kind::summary:
             return static_cast<int>(selection_.sheets().size()) - 1;
+        case Row::Kind::dashboard: {
+            int checks = 0;
+            for (const Sheet& other : selection_.sheets())
+                checks += static_cast<int>(
+                    std::count_if(other.rows.begin(), other.rows.end(),
+                                  [](const Row& each_row) { return each_row.kind == Row::Kind::check; }));
+            return checks;
+        }
         case Row::Kind::page:
             return 0;
         case Row::Kind::section:
@@ -70,6 +79,15 @@ int Layout::rows_of(const Sheet& sheet, const Row& row) const {
         default:
             return 1;
     }
+}
+
+int Layout::columns_of_words(const Row& row) {
+    int columns = 0;
+    for (const ListColumn& c : row.columns) {
+        if (!c.unit.si.empty() || !c.formula.empty() || !c.format.empty() || !c.options.empty()) break;
+        columns += c.span;
+    }
+    return columns < width_of(row) ? columns : 0;
 }
 
 void Layout::lay_out(const Sheet& sheet) {
@@ -90,6 +108,7 @@ void Layout::lay_out(const Sheet& sheet) {
                 place.column = description_column;
                 place.last_column = description_column + width_of(row) - 1;
                 add_columns(row, place);
+                if (row.kind == Row::Kind::list) place.column += columns_of_words(row);
             }
             add(row.key, place);
         }

@@ -56,6 +56,8 @@ public:
     [[nodiscard]] static int table_height(const Sheet& sheet, const Row& row);
     /// Columns of the sheet that a table, grid or list takes.
     [[nodiscard]] static int width_of(const Row& row);
+    /// Columns at the left of a list that hold wording: its key stands for those to the right of them.
+    [[nodiscard]] static int columns_of_words(const Row& row);
     /// Rows that a picture covers.
     [[nodiscard]] static int picture_rows(const Row& row);
     /// Name of the cell that counts the open checks of a sheet.

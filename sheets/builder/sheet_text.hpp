@@ -31,8 +31,9 @@ struct ListColumn {
     Dual unit;     ///< unit beside the number; empty where there is none
     std::string
         formula;  ///< the same for each row, with `@name` for other columns of the row; empty where typed in
-    std::string name;    ///< by which formulas of the row refer to it
-    std::string format;  ///< number, share, text
+    std::string name;                  ///< by which formulas of the row refer to it
+    std::string format;                ///< number, share, text
+    std::vector<std::string> options;  ///< words to pick from
 };
 
 struct Row {
@@ -49,8 +50,9 @@ struct Row {
         grid,     ///< a table that is typed in
         list,     ///< items with columns of their own
         chart,
-        picture,  ///< outlines to scale
-        summary,  ///< the open checks of every sheet of the workbook
+        picture,    ///< outlines to scale
+        summary,    ///< the open checks of every sheet of the workbook
+        dashboard,  ///< every check of every sheet with its verdict
         remark,
         caution,
         page,  ///< a new page begins

@@ -1,6 +1,8 @@
 #include "sheets/office/errors.hpp"
 
 #include <com/sun/star/sheet/FormulaResult.hpp>
+#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 
@@ -24,6 +26,19 @@ std::string address_of(sal_Int32 column, sal_Int32 row) {
     return letters + std::to_string(row + 1);
 }
 
+/// Not a cell inside the range of an array formula that begins elsewhere.
+bool begins_formula(const Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 column, sal_Int32 row) {
+    const Reference<css::table::XCellRange> cell = sheet->getCellRangeByPosition(column, row, column, row);
+    if (Reference<css::sheet::XArrayFormulaRange>(cell, UNO_QUERY_THROW)->getArrayFormula().isEmpty())
+        return true;
+    const Reference<css::sheet::XSheetCellRange> range(cell, UNO_QUERY_THROW);
+    const Reference<css::sheet::XSheetCellCursor> cursor = sheet->createCursorByRange(range);
+    cursor->collapseToCurrentArray();
+    const Reference<css::sheet::XCellRangeAddressable> array(cursor, UNO_QUERY_THROW);
+    const css::table::CellRangeAddress address = array->getRangeAddress();
+    return address.StartColumn == column && address.StartRow == row;
+}
+
 std::vector<Found> find(const Document& document) {
     std::vector<Found> found;
     for (const std::string& name : document.sheet_names()) {
@@ -33,8 +48,9 @@ std::vector<Found> find(const Document& document) {
         for (const css::table::CellRangeAddress& range : ranges)
             for (sal_Int32 row = range.StartRow; row <= range.EndRow; ++row)
                 for (sal_Int32 column = range.StartColumn; column <= range.EndColumn; ++column)
-                    found.push_back(
-                        {name, address_of(column, row), shown(sheet->getCellByPosition(column, row))});
+                    if (begins_formula(sheet, column, row))
+                        found.push_back(
+                            {name, address_of(column, row), shown(sheet->getCellByPosition(column, row))});
     }
     return found;
 }
@@ -56,6 +72,15 @@ std::vector<CellError> errors_of(const Document& document) {
     }
     sheets->removeByName(scratch);
     return errors;
+}
+
+void print_errors(const std::vector<CellError>& errors, std::ostream& out, const std::string& before) {
+    constexpr int most = 20;
+    int printed = 0;
+    for (const CellError& error : errors)
+        if (!error.comes_from_another() && ++printed <= most)
+            out << before << "error in " << error.cell << ": " << error.shows << "  " << error.reason << "\n";
+    if (!errors.empty()) out << before << errors.size() << " cells show an error\n";
 }
 
 }  // namespace undercroft::sheets

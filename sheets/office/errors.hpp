@@ -2,6 +2,7 @@
 /// Formula cells that show an error, with the reason that UC.WHY gives.
 #pragma once
 
+#include <ostream>
 #include <string>
 #include <vector>
 
@@ -13,9 +14,16 @@ struct CellError {
     std::string cell;    ///< `Storage.G12`
     std::string shows;   ///< `#VALUE!`
     std::string reason;  ///< from UC.WHY
+
+    /// Whether the reason only points at the cell that has the cause.
+    [[nodiscard]] bool comes_from_another() const { return reason.find("see =UC.WHY(") != std::string::npos; }
 };
 
-/// Every error of a document. The document gets a scratch sheet for the reasons while it is read.
+/// Every error of a document, that of an array formula once. The document gets a scratch sheet for the
+/// reasons while it is read.
 [[nodiscard]] std::vector<CellError> errors_of(const Document& document);
+
+/// The cells that have a cause of their own, at most 20 of them, and how many there are in all.
+void print_errors(const std::vector<CellError>& errors, std::ostream& out, const std::string& before);
 
 }  // namespace undercroft::sheets

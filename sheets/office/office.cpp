@@ -10,9 +10,9 @@
 #include <com/sun/star/connection/NoConnectException.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/lang/DisposedException.hpp>
-#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
@@ -167,7 +167,8 @@ void Document::store(const std::filesystem::path& path) const {
     try {
         Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)->storeToURL(file_url(path), how);
     } catch (const css::uno::Exception& error) {
-        throw std::runtime_error("cannot save " + path.string() + " (is it open in another window?): " + to_utf8(error.Message));
+        throw std::runtime_error("cannot save " + path.string() +
+                                 " (is it open in another window?): " + to_utf8(error.Message));
     }
 }
 
@@ -251,7 +252,8 @@ Office::~Office() {
 }
 
 Document Office::load(const rtl::OUString& url) const {
-    // Not hidden, though there is no window: a hidden document loses its view, and with it the frozen heading.
+    // Not hidden, though there is no window: a hidden document loses its view, and with it the frozen
+    // heading.
     Sequence<css::beans::PropertyValue> how(1);
     how.getArray()[0] = property("MacroExecutionMode", Any(sal_Int16(0)));  // never
     const Reference<css::lang::XComponent> component = desktop_->loadComponentFromURL(url, "_blank", 0, how);

@@ -1,7 +1,8 @@
 // Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out:
 //   run_job EXTENSIONS TEXT_FOLDER JOB TEMPLATE_FOLDER OUTPUT_FOLDER WORKBOOK [WORKBOOK ...]
 // Each workbook is written as .ods and .pdf. What one workbook computes and a later one is given is handed
-// on. Exit status 1 when a formula cell holds an error.
+// on, under OUTPUT_FOLDER/JOB/. Exit status 1 when a formula cell holds an error, or other checks fail than
+// the job says must fail.
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
@@ -17,6 +18,7 @@
 #include <sstream>
 
 #include "sheets/builder/job_text.hpp"
+#include "sheets/builder/layout.hpp"
 #include "sheets/builder/lines.hpp"
 #include "sheets/builder/sheet_text.hpp"
 #include "sheets/office/errors.hpp"
@@ -76,8 +78,7 @@ public:
         document.store(output / (name + ".pdf"));
         print_checks(document, name);
         const std::vector<CellError> errors = errors_of(document);
-        for (const CellError& error : errors)
-            std::cout << "  error in " << error.cell << ": " << error.shows << "  " << error.reason << "\n";
+        print_errors(errors, std::cout, "  ");
         std::cout << "  written: " << (output / (name + ".ods")).string() << " and .pdf\n";
         return errors.size();
     }
@@ -103,6 +104,21 @@ public:
         return keys;
     }
 
+    /// Whether the checks that fail are those that the job says, and no others; says which differ.
+    [[nodiscard]] bool fails_as_it_must() const {
+        bool good = true;
+        const auto complain = [&good](const std::string& key, const char* why) {
+            std::cout << "  the check " << key << why << "\n";
+            good = false;
+        };
+        for (const auto& [key, verdict] : checks_)
+            if (verdict == "FAIL" && !job_.failing.contains(key)) complain(key, " fails");
+        for (const std::string& key : job_.failing)
+            if (const auto check = checks_.find(key); check == checks_.end() || check->second != "FAIL")
+                complain(key, " must fail in this job, and does not");
+        return good;
+    }
+
 private:
     template <class Visit>
     void each_row(const std::string& workbook, const Visit& visit) const {
@@ -123,7 +139,7 @@ private:
         for (const auto& [key, rows] : job_.rows) {
             if (!document.has_name(key)) continue;
             used_.insert(key);
-            fill_rows(document, key, rows);
+            fill_rows(document, workbook, key, rows);
         }
         // What an earlier workbook computed and this one is given.
         each_row(workbook, [&](const std::string&, const Row& row) {
@@ -148,30 +164,77 @@ private:
         }
     }
 
-    static void fill_rows(const Document& document, const std::string& key,
-                          const std::vector<std::vector<std::string>>& rows) {
+    /// Where in a range each field of a typed row goes: the cell, and whether its unit stands beside it.
+    struct FieldPlace {
+        sal_Int32 column = 0;
+        bool is_pair = false;
+    };
+    struct FieldPlaces {
+        std::vector<FieldPlace> fields;
+        sal_Int32 first_row = 0;  ///< 1 for a grid: its first row holds the units and stays
+    };
+
+    static void add_field(FieldPlaces& places, const Row& row, const ListColumn& column, sal_Int32 at) {
+        if (column.formula.empty())
+            places.fields.push_back({at, row.kind == Row::Kind::list && !column.unit.si.empty()});
+    }
+
+    [[nodiscard]] FieldPlaces places_of(const std::string& workbook, const std::string& key) const {
+        FieldPlaces places;
+        each_row(workbook, [&](const std::string&, const Row& row) {
+            if (row.kind != Row::Kind::grid && row.kind != Row::Kind::list) return;
+            const sal_Int32 units = row.kind == Row::Kind::grid ? 1 : 0;
+            if (row.key == key) {
+                places.first_row = units;
+                sal_Int32 at = row.kind == Row::Kind::list ? -Layout::columns_of_words(row) : 0;
+                for (const ListColumn& column : row.columns) {
+                    if (at >= 0) add_field(places, row, column, at);
+                    at += column.span;
+                }
+            }
+            for (const ListColumn& column : row.columns)
+                if (!column.name.empty() && row.key + "_" + column.name == key) {
+                    places.first_row = units;
+                    add_field(places, row, column, 0);
+                }
+        });
+        return places;
+    }
+
+    /// Types rows into a grid, a list or a column of one, from the first row down.
+    void fill_rows(const Document& document, const std::string& workbook, const std::string& key,
+                   const std::vector<std::vector<std::string>>& rows) {
         const Reference<css::beans::XPropertySet> properties(document.model(), css::uno::UNO_QUERY_THROW);
         const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"),
                                                            css::uno::UNO_QUERY_THROW);
         const Reference<css::sheet::XCellRangeReferrer> referrer(names->getByName(to_ustring(key)),
                                                                  css::uno::UNO_QUERY_THROW);
         const Reference<css::table::XCellRange> range = referrer->getReferredCells();
-        // The first row of a grid holds its units and stays.
-        const bool units_first =
-            range->getCellByPosition(0, 0)->getType() == css::table::CellContentType_TEXT;
+        const FieldPlaces places = places_of(workbook, key);
         for (std::size_t r = 0; r < rows.size(); ++r) {
-            const auto at = static_cast<sal_Int32>(r + (units_first ? 1 : 0));
-            sal_Int32 column = 0;
-            for (const std::string& text : rows[r]) {
-                double number = 0;
-                std::string unit;
-                if (split_number(text, number, unit)) {
-                    range->getCellByPosition(column++, at)->setValue(number);
-                    if (!unit.empty()) range->getCellByPosition(column++, at)->setFormula(to_ustring(unit));
-                } else {
-                    range->getCellByPosition(column++, at)->setFormula(to_ustring("'" + text));
-                }
-            }
+            if (rows[r].size() > places.fields.size())
+                throw std::runtime_error("the job's " + key + " has " + std::to_string(rows[r].size()) +
+                                         " fields in a row; there are " +
+                                         std::to_string(places.fields.size()));
+            for (std::size_t i = 0; i < rows[r].size(); ++i)
+                fill_cell(range, places.first_row + static_cast<sal_Int32>(r), places.fields[i], rows[r][i]);
+        }
+    }
+
+    /// "-" makes a cell blank and leaves the unit beside it; "=" leaves both as they are.
+    static void fill_cell(const Reference<css::table::XCellRange>& range, sal_Int32 row, FieldPlace place,
+                          const std::string& text) {
+        if (text == "=") return;
+        const Reference<css::table::XCell> cell = range->getCellByPosition(place.column, row);
+        double number = 0;
+        std::string unit;
+        if (text == "-") {
+            cell->setFormula({});
+        } else if (split_number(text, number, unit) && (place.is_pair || unit.empty())) {
+            cell->setValue(number);
+            if (!unit.empty()) range->getCellByPosition(place.column + 1, row)->setFormula(to_ustring(unit));
+        } else {
+            cell->setFormula(to_ustring("'" + text));  // as text, whatever it looks like
         }
     }
 
@@ -185,14 +248,12 @@ private:
         });
     }
 
-    void print_checks(const Document& document, const std::string& workbook) const {
+    void print_checks(const Document& document, const std::string& workbook) {
         each_row(workbook, [&](const std::string& sheet, const Row& row) {
             if (row.kind != Row::Kind::check || !document.has_name(row.key)) return;
-            const Reference<css::table::XCell> cell = document.named(row.key);
-            const std::string verdict = cell->getError() != 0   ? shown(cell)
-                                        : cell->getValue() == 1 ? "PASS"
-                                                                : "FAIL";
-            std::printf("  %-5s %-11s %s\n", verdict.c_str(), sheet.c_str(), row.description.c_str());
+            const std::string verdict = shown(document.named(row.key));
+            std::printf("  %-11s %-11s %s\n", verdict.c_str(), sheet.c_str(), row.description.c_str());
+            checks_[row.key] = verdict;
         });
         std::fflush(stdout);
     }
@@ -201,6 +262,7 @@ private:
     std::map<std::string, WorkbookText> workbooks_;
     std::map<std::string, Sheet> sheets_;
     std::map<std::string, Computed> computed_;
+    std::map<std::string, std::string> checks_;
     std::set<std::string> used_;
 };
 
@@ -210,9 +272,12 @@ int run(int argc, char** argv) {
                      "[WORKBOOK ...]\n";
         return 2;
     }
-    const JobText job = read_job(read(argv[3]));
+    const std::filesystem::path job_file(argv[3]);
+    const JobText job = read_job(read(job_file), [&](const std::string& name) {
+        return read(job_file.parent_path() / (name + ".txt"));
+    });
     Runner runner(job, argv[2]);
-    const std::filesystem::path output(argv[5]);
+    const std::filesystem::path output = std::filesystem::path(argv[5]) / job_file.stem();
     std::filesystem::create_directories(output);
     std::cout << "Starting a headless Calc with a profile of its own ..." << std::endl;
     const Office office(argv[1]);
@@ -222,7 +287,7 @@ int run(int argc, char** argv) {
     const std::vector<std::string> unused = runner.unused();
     for (const std::string& key : unused)
         std::cout << "  the job's key " << key << " is in none of these workbooks\n";
-    return errors == 0 && unused.empty() ? 0 : 1;
+    return runner.fails_as_it_must() && errors == 0 && unused.empty() ? 0 : 1;
 }
 
 }  // namespace

@@ -1,4 +1,5 @@
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/catalogue/choices.hpp"
 #include "addin/catalogue/slot_water.hpp"
 #include "calc/emptying.hpp"
 #include "calc/outlet.hpp"
@@ -73,7 +74,7 @@ std::vector<Function> pipe_entries() {
             .takes("diameter", "D", "Inside diameter")
             .takes("slope", "S", "Slope of the pipe, rise per run, such as 0.005 or 0.5 %")
             .takes("roughness", "n", "Manning's n, such as 0.013; the same at every depth")
-            .takes("depth full", "y", "Depth of flow; left out, the full pipe")
+            .takes("depth", "y", "Depth of flow; left out, the full pipe")
             .gives("Q", "Flow"),
         function("UC.PIPE.DEPTH", &calc::pipe_depth)
             .says("Depth of uniform flow in a circular pipe: the lower one where two depths carry the flow")
@@ -115,27 +116,52 @@ Function rating_entry() {
         .gives_columns("Rating", {{"depth", "d"}, {"flow", "Q"}});
 }
 
-Function routing_entry() {
-    return function("UC.ROUTE.POOL",
-                    [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
-                       std::optional<Time> step, Length initial_depth) {
-                        return calc::route_pool(inflow, storage, rating, step, initial_depth);
-                    })
-        .says(
-            "Level-pool routing of a hydrograph through a bed, until it is empty or 10 times the storm is "
-            "over; an error when the bed overflows")
-        .equation("(I1 + I2) + (2 S1/dt - Q1) = 2 S2/dt + Q2")
-        .source("Chow, Maidment and Mays, Applied Hydrology (1988), sec. 8.2: storage indication")
-        .caution(
-            "A step in which the outflow would swing past the mean inflow is halved. Beyond the top of the "
-            "storage table nothing is extrapolated: the sentence says when and by what the bed overflows")
-        .takes("inflow", "t, I", "Two columns: time and flow, such as UC.HYDROGRAPH.STORM gives")
+/// What goes through a pool, said once for the functions that route it.
+template <class E>
+E& takes_routing(E& entry) {
+    return entry.takes("inflow", "t, I", "Two columns: time and flow, such as UC.HYDROGRAPH.STORM gives")
         .takes("storage", "d, S", storage_says)
         .takes("rating", "d, Q", rating_says)
         .takes("step", "dt", "Step; left out, halved until the peak changes by less than 0.1 %")
-        .takes("initial depth", "d0", "Depth at the start", 0.0)
-        .gives_columns("Routed hydrograph",
-                       {{"time", "t"}, {"inflow", "I"}, {"depth", "d"}, {"stored", "S"}, {"outflow", "Q"}});
+        .takes("initial depth", "d0", "Depth at the start", 0.0);
+}
+
+constexpr const char* routing_equation = "(I1 + I2) + (2 S1/dt - Q1) = 2 S2/dt + Q2";
+constexpr const char* routing_source =
+    "Chow, Maidment and Mays, Applied Hydrology (1988), sec. 8.2: storage indication";
+constexpr const char* routing_caution =
+    "A step in which the outflow would swing past the mean inflow is halved. Beyond the top of the storage "
+    "table "
+    "nothing is extrapolated: the sentence says when and by what the bed overflows";
+
+std::vector<Function> routing_entries() {
+    auto depth = function(
+        "UC.ROUTE.DEPTH", [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
+                             std::optional<Time> step, Length initial_depth) {
+            return calc::greatest_routed_depth(inflow, storage, rating, step, initial_depth);
+        });
+    depth.says("Greatest depth of the bed in that routing, for trying one duration of rain after the other")
+        .equation(routing_equation)
+        .source(routing_source)
+        .caution(routing_caution);
+    takes_routing(depth).gives("d", "Greatest depth");
+
+    auto table = function("UC.ROUTE.POOL",
+                          [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
+                             std::optional<Time> step, Length initial_depth) {
+                              return calc::route_pool(inflow, storage, rating, step, initial_depth);
+                          });
+    table
+        .says(
+            "Level-pool routing of a hydrograph through a bed, until it is empty or 10 times the storm is "
+            "over; an error when the bed overflows")
+        .equation(routing_equation)
+        .source(routing_source)
+        .caution(routing_caution);
+    takes_routing(table).gives_columns(
+        "Routed hydrograph",
+        {{"time", "t"}, {"inflow", "I"}, {"depth", "d"}, {"stored", "S"}, {"outflow", "Q"}});
+    return {table, depth};
 }
 
 Function drain_entry() {
@@ -160,7 +186,8 @@ Function drain_entry() {
 
 Group outlet_functions() {
     Group group{"Outlets, pipes, routing", outlet_entries()};
-    for (const auto& more : {pipe_entries(), std::vector{rating_entry(), routing_entry(), drain_entry()}})
+    for (const auto& more :
+         {pipe_entries(), std::vector{rating_entry()}, routing_entries(), std::vector{drain_entry()}})
         group.functions.insert(group.functions.end(), more.begin(), more.end());
     return group;
 }

@@ -107,6 +107,21 @@ std::vector<Function> groundwater_entries() {
             .takes("influence radius", "R", "Radius of influence, from the centre of the pit")
             .takes("equivalent radius", "r", "Radius of a circle as large as the pit: sqrt(L W/pi)")
             .gives("Q", "Seepage"),
+        function("UC.PIT.RADIUS", &calc::equivalent_radius)
+            .says("Radius of the circle as large as a rectangular pit, for UC.PIT.SEEPAGE")
+            .equation("r = sqrt(L W/pi)")
+            .source("common practice")
+            .takes("length", "L", "Length of the pit")
+            .takes("width", "W", "Width of the pit")
+            .gives("r", "Equivalent radius"),
+        function("UC.PIT.INFLUENCE", &calc::influence_distance)
+            .says("How far from the edge of a pit groundwater is lowered, by Sichardt")
+            .equation("R0 = 3000 s sqrt(k), m and m/s; from the centre R = R0 + r")
+            .source("Sichardt, as in UFC 3-220-05, Dewatering and Groundwater Control, ch. 4 (from memory)")
+            .caution(dewatering_caution)
+            .takes("permeability", "k", "Permeability of the aquifer")
+            .takes("drawdown", "s", "How far the groundwater is lowered at the pit")
+            .gives("R0", "Distance of influence"),
         function("UC.PUMP.TIME", &calc::pump_time)
             .says("Time to pump standing water out while more flows in")
             .equation("t = V/(Qp - Qi)")

@@ -21,12 +21,15 @@ Group unit_functions() {
                 .source("ISO 80000-1:2009, dimension of a quantity")
                 .takes("unit", "u", "The unit, such as kN/m3")
                 .gives("", "The dimension, such as L-2 M T-2"),
-            function("UC.SUM", [](Amounts range) { return calc::sum(range.rows); })
-                .says("Sum of rows of number and unit in mixed units of one dimension; rows without a number "
-                      "are passed over, text is refused")
+            function("UC.SUM", [](Figures range) { return calc::sum(range.rows); })
+                .says(
+                    "Sum of rows of number and unit in mixed units of one dimension, or of a column with its "
+                    "unit in the first row; rows without a number are passed over, text is refused")
                 .equation("S = q1 + q2 + ...")
                 .source("common practice")
-                .takes("range", "q", "Two columns: number, and its unit beside it")
+                .takes(
+                    "range", "q",
+                    "Two columns: number, and its unit beside it; or one column of a table with its unit row")
                 .gives("S", "The sum")
                 .wants_unit("unit", "Unit of the sum"),
             function("UC.LARGEST", [](Figures range) { return calc::largest(range.rows); })
@@ -45,6 +48,18 @@ Group unit_functions() {
                 .source("common practice")
                 .takes("range", "q", "One column, its unit in the first row; or two columns: number, unit")
                 .gives("x", "The smallest")
+                .wants_unit(),
+            function("UC.LARGEST.AT",
+                     [](Figures range, Figures other) { return calc::at_largest(range.rows, other.rows); })
+                .says(
+                    "The figure of another column in the row where a column is largest, such as the time of "
+                    "a peak")
+                .equation("y of the row where x = max(x1, x2, ...)")
+                .source("common practice")
+                .takes("range", "x",
+                       "The column to search: with its unit in the first row, or number and unit")
+                .takes("other", "y", "The column to read, of the same rows")
+                .gives("y", "The figure in that row")
                 .wants_unit(),
             function("UC.PRODUCT", [](Quantity a, Quantity b) { return calc::product(a, b); })
                 .says("Product of two quantities; a number without a unit is a pure number")

@@ -1,0 +1,74 @@
+// The shapes in which a table argument may come.
+#include "tests/addin/desk.hpp"
+#include "tests/support/near.hpp"
+
+namespace undercroft::tests {
+
+namespace {
+
+const char* by_unit_row = "UC.LOAD.FILL({\"mm\";\"kN/m3\"|300;18|450;20})";
+
+Refused refusal(const std::string& formula) {
+    try {
+        (void)Desk().value(formula);
+    } catch (const Refused& refused) {
+        return refused;
+    }
+    FAIL("not refused: " << formula);
+    throw std::logic_error("unreachable");
+}
+
+}  // namespace
+
+TEST_CASE("a table gives the same by a unit row, by units beside the numbers, by texts, in default units") {
+    const Desk desk;
+    const double expected = 0.3 * 18 + 0.45 * 20;
+    CHECK(desk.number(by_unit_row) == Approx(expected).epsilon(1e-14));
+    CHECK(desk.number("UC.LOAD.FILL({300;\"mm\";18;\"kN/m3\"|0.45;\"m\";20;\"kN/m3\"})") ==
+          Approx(expected).epsilon(1e-14));
+    CHECK(desk.number("UC.LOAD.FILL({\"300 mm\";18|\"45 cm\";\"20 kN/m3\"})") ==
+          Approx(expected).epsilon(1e-14));
+    CHECK(desk.number("UC.LOAD.FILL({0.3;18|0.45;20})") == Approx(expected).epsilon(1e-14));
+}
+
+TEST_CASE("a row in which only units stand is passed over, a half-filled one is not") {
+    const Desk desk;
+    CHECK(desk.number("UC.LOAD.FILL({300;\"mm\";18;\"kN/m3\"|\"\";\"m\";\"\";\"kN/m3\"})") ==
+          Approx(5.4).epsilon(1e-14));
+    CHECK_THAT(refusal("UC.LOAD.FILL({300;\"mm\";18;\"kN/m3\"|0.1;\"m\";\"\";\"kN/m3\"})"),
+               refuses_value("row 2, column 3"));
+    CHECK_THAT(refusal("UC.LOAD.FILL({\"\";\"mm\";\"\";\"kN/m3\"})"), refuses_value("blank"));
+}
+
+TEST_CASE("a number whose unit cell is blank, or holds a number, is refused with its place") {
+    CHECK_THAT(refusal("UC.LOAD.FILL({300;\"\";18;\"kN/m3\"})"), refuses_value("row 1, column 1"));
+    CHECK_THAT(refusal("UC.LOAD.FILL({300;18;450;20})"), refuses_value("a unit is wanted beside the number"));
+    CHECK_THAT(refusal("UC.LOAD.FILL({300;\"mm\";18;\"kPa\"})"), refuses_value("row 1, column 3"));
+    CHECK_THAT(refusal("UC.LOAD.FILL({1;2;3})"), refuses_value("or 4 with a unit beside each quantity"));
+}
+
+TEST_CASE("outlets come in three to six columns, or in ten with units beside the numbers") {
+    const Desk desk;
+    const double plain =
+        desk.number("INDEX(UC.OUTLET.RATING({\"weir\";\"0.5 m\";\"1 m\";1.84;2;1}; 1; 2); 4; 2)");
+    const double paired = desk.number(
+        "INDEX(UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\";1.84;\"m^0.5/s\";2;1;\"each\"}; 1; 2); 4; 2)");
+    CHECK(plain == Approx(paired).epsilon(1e-14));
+    CHECK_THAT(refusal("UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\"}; 1; 2)"),
+               refuses_value("row 1, column 3"));
+    CHECK_THAT(refusal("UC.OUTLET.RATING({\"weir\";0.5;1;1.84;2;1;7}; 1; 2)"), refuses_value("7 columns"));
+    CHECK_THAT(refusal("UC.OUTLET.RATING({\"sluice\";0.5;1}; 1; 2)"), refuses_value("is not a kind of outlet"));
+}
+
+TEST_CASE("storage is taken with two columns or with the five of the stage-storage table") {
+    const Desk desk;
+    const std::string stage =
+        "UC.STAGE.STORAGE(4; 10; 5; 0; 0.25; 0.25; 0.4; \"rectangle\"; 1; 0.5; 20; \"ft;ft3;ft3;ft3;ft2\")";
+    const double five = desk.number("UC.DRAIN.TIME(" + stage + "; {0;1|1;1}; 1; 0.5)");
+    // 0.5 m to 1 m: half of the crates' 10 m3 and the stone around and over them, at 1 L/s.
+    const double volume = 0.5 * 10 * 5 * 0.4 + 0.25 * 20 * 0.6;
+    CHECK(five == Approx(volume * 1000 / 60).epsilon(1e-9));
+    CHECK_THAT(refusal("UC.DRAIN.TIME({0;0;0|1;1;1}; {0;1|1;1}; 1; 0.5)"), refuses_value("3 columns"));
+}
+
+}  // namespace undercroft::tests
