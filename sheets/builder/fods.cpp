@@ -332,6 +332,12 @@ std::string flat_document(const WorkbookGrid& workbook) {
     set(document, "xmlns:loext", "urn:org:documentfoundation:names:experimental:office:xmlns:loext:1.0");
     xml_node meta = document.append_child("office:meta");
     meta.append_child("dc:title").text().set(workbook.title.c_str());
+    for (const auto& [name, value] : workbook.properties) {
+        xml_node property = meta.append_child("meta:user-defined");
+        set(property, "meta:name", name);
+        set(property, "meta:value-type", "string");
+        property.text().set(value.c_str());
+    }
     add_styles(document.append_child("office:styles"));
     xml_node automatic = document.append_child("office:automatic-styles");
     xml_node master = document.append_child("office:master-styles");
