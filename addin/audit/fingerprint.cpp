@@ -12,11 +12,16 @@ namespace {
 /// A text on one line, so that no text can be taken for two cells.
 void append_line(std::string& text, std::string_view part) {
     for (const char c : part) {
-        if (c == '\\') text += "\\\\";
-        else if (c == '\n') text += "\\n";
-        else if (c == '\r') text += "\\r";
-        else if (c == '\t') text += "\\t";
-        else text += c;
+        if (c == '\\')
+            text += "\\\\";
+        else if (c == '\n')
+            text += "\\n";
+        else if (c == '\r')
+            text += "\\r";
+        else if (c == '\t')
+            text += "\\t";
+        else
+            text += c;
     }
 }
 
@@ -69,7 +74,8 @@ Fingerprint fingerprint(const Book& book, const Digest& digest) {
     Fingerprint made;
     if (!digest) return made;
     made.whole = digest(canonical_text(book));
-    for (const BookSheet& sheet : book.sheets) made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
+    for (const BookSheet& sheet : book.sheets)
+        made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
     return made;
 }
 
@@ -87,12 +93,14 @@ std::string state_of(const Signature& signature, const Fingerprint& now) {
             add(name);
     }
     for (const auto& [name, digest] : signature.of.sheets)
-        if (std::none_of(now.sheets.begin(), now.sheets.end(), [&](const auto& sheet) { return sheet.first == name; }))
+        if (std::none_of(now.sheets.begin(), now.sheets.end(),
+                         [&](const auto& sheet) { return sheet.first == name; }))
             add(name + " (gone)");
     return "changed since: " + (changed.empty() ? "defined names, or the order of the sheets" : changed);
 }
 
-void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now, Findings& findings) {
+void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now,
+                           Findings& findings) {
     const auto last = std::find_if(signatures.rbegin(), signatures.rend(),
                                    [](const Signature& signature) { return !signature.checker.empty(); });
     if (last == signatures.rend() || last->of.whole == now.whole) return;
