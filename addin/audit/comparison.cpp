@@ -71,7 +71,7 @@ private:
             sheet_of_.push_back(place);
             if (place >= 0)
                 known[static_cast<std::size_t>(place)] = true;
-            else
+            else if (sheet.name != audit_sheet_name)
                 tell(Kind::template_rows, Severity::error,
                      "the sheet " + sheet.name +
                          " of the template is missing; begin again from the template.");
@@ -79,7 +79,7 @@ private:
                                        : Alignment{});
         }
         for (std::size_t s = 0; s < known.size(); ++s)
-            if (!known[s])
+            if (!known[s] && book_.sheets[s].name != audit_sheet_name)
                 tell(Kind::template_rows, Severity::warning,
                      "the sheet " + book_.sheets[s].name + " is not in the template; read all of it.");
     }

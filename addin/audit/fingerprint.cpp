@@ -58,6 +58,8 @@ std::string canonical_text(const Book& book) {
     for (const DefinedName& name : book.names) {
         std::string line = "name\t";
         append_line(line, name.name);
+        if (name.sheet >= 0 && book.sheets[static_cast<std::size_t>(name.sheet)].name == audit_sheet_name)
+            continue;
         if (name.sheet >= 0) line += " on " + book.sheets[static_cast<std::size_t>(name.sheet)].name;
         line += '\t';
         append_line(line, name.content);
@@ -66,7 +68,8 @@ std::string canonical_text(const Book& book) {
     std::sort(names.begin(), names.end());
     std::string text;
     for (const std::string& name : names) text += name;
-    for (const BookSheet& sheet : book.sheets) text += canonical_text(sheet);
+    for (const BookSheet& sheet : book.sheets)
+        if (sheet.name != audit_sheet_name) text += canonical_text(sheet);
     return text;
 }
 
@@ -75,7 +78,8 @@ Fingerprint fingerprint(const Book& book, const Digest& digest) {
     if (!digest) return made;
     made.whole = digest(canonical_text(book));
     for (const BookSheet& sheet : book.sheets)
-        made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
+        if (sheet.name != audit_sheet_name)
+            made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
     return made;
 }
 
