@@ -21,7 +21,10 @@ std::string property(const Book& book, std::string_view name) {
 class Comparer {
 public:
     Comparer(const Workings& workings, const Book& against, Findings& findings)
-        : workings_(workings), book_(workings.book), template_(against), template_formulas_(against),
+        : workings_(workings),
+          book_(workings.book),
+          template_(against),
+          template_formulas_(against),
           findings_(findings) {}
 
     Drift compare() {
@@ -41,7 +44,8 @@ private:
         findings_.add(kind, severity, std::vector<Spot>{}, says);
     }
 
-    // --- which template ---------------------------------------------------------------------------------------
+    // --- which template
+    // ---------------------------------------------------------------------------------------
 
     void compare_identity() {
         drift_.made_from = identity_of(book_);
@@ -55,8 +59,9 @@ private:
                      theirs.text() + "; compare it with its own template.");
         else if (ours.version != theirs.version)
             tell(Kind::template_changed, Severity::warning,
-                 "the workbook was made from version " + ours.version + " of the template, and it was compared with " +
-                     theirs.version + "; what is told below may have changed in the template.");
+                 "the workbook was made from version " + ours.version +
+                     " of the template, and it was compared with " + theirs.version +
+                     "; what is told below may have changed in the template.");
     }
 
     void match_sheets() {
@@ -66,19 +71,21 @@ private:
             sheet_of_.push_back(place);
             if (place >= 0)
                 known[static_cast<std::size_t>(place)] = true;
-            else
+            else if (sheet.name != audit_sheet_name)
                 tell(Kind::template_rows, Severity::error,
-                     "the sheet " + sheet.name + " of the template is missing; begin again from the template.");
+                     "the sheet " + sheet.name +
+                         " of the template is missing; begin again from the template.");
             rows_.push_back(place >= 0 ? align_rows(sheet, book_.sheets[static_cast<std::size_t>(place)])
                                        : Alignment{});
         }
         for (std::size_t s = 0; s < known.size(); ++s)
-            if (!known[s])
+            if (!known[s] && book_.sheets[s].name != audit_sheet_name)
                 tell(Kind::template_rows, Severity::warning,
                      "the sheet " + book_.sheets[s].name + " is not in the template; read all of it.");
     }
 
-    // --- one sheet --------------------------------------------------------------------------------------------
+    // --- one sheet
+    // --------------------------------------------------------------------------------------------
 
     void compare_sheet(std::int32_t s) {
         const BookSheet& sheet = template_.sheets[static_cast<std::size_t>(s)];
@@ -87,7 +94,8 @@ private:
         const Alignment& rows = rows_[static_cast<std::size_t>(s)];
         if (sheet.is_protected && !other.is_protected)
             tell(Kind::template_changed, Severity::warning,
-                 "the sheet " + sheet.name + " is not protected any more; protect it (Tools > Protect Sheet).");
+                 "the sheet " + sheet.name +
+                     " is not protected any more; protect it (Tools > Protect Sheet).");
         std::int32_t missing = -1;
         for (const BookCell& cell : sheet.cells) {
             const std::int32_t row = rows.row(cell.row);
@@ -103,8 +111,10 @@ private:
         const Labels labels(template_);
         std::string label;
         for (const BookCell& cell : template_.sheets[static_cast<std::size_t>(s)].cells)
-            if (cell.row == row) label = std::max(label, labels.of_row({s, row, cell.column + 1}),
-                                                  [](const std::string& a, const std::string& b) { return a.size() < b.size(); });
+            if (cell.row == row)
+                label =
+                    std::max(label, labels.of_row({s, row, cell.column + 1}),
+                             [](const std::string& a, const std::string& b) { return a.size() < b.size(); });
         ++drift_.rows_missing;
         tell(Kind::template_rows, Severity::error,
              "row " + std::to_string(row + 1) + " of the template's sheet " +
@@ -134,7 +144,8 @@ private:
         for (std::size_t r = 0; r < rows.to_workbook.size(); ++r) {
             const std::int32_t row = rows.to_workbook[r];
             if (row < 0) continue;
-            if (static_cast<std::size_t>(row) >= from.size()) from.resize(static_cast<std::size_t>(row) + 1, -1);
+            if (static_cast<std::size_t>(row) >= from.size())
+                from.resize(static_cast<std::size_t>(row) + 1, -1);
             from[static_cast<std::size_t>(row)] = static_cast<std::int32_t>(r);
         }
         for (const FormulaCell& formula : workings_.formulas.all()) {
@@ -147,7 +158,8 @@ private:
         }
     }
 
-    // --- one cell ---------------------------------------------------------------------------------------------
+    // --- one cell
+    // ---------------------------------------------------------------------------------------------
 
     void compare_cell(std::int32_t s, const BookCell& cell, const Spot& at) {
         const BookCell* now = book_.find(at);
@@ -165,9 +177,9 @@ private:
         if (original == nullptr || original->at != from) return;  // inside an array formula
         if (now == nullptr || !now->is_formula()) {
             ++drift_.formulas_changed;
-            const std::string what = now == nullptr              ? "nothing"
+            const std::string what = now == nullptr             ? "nothing"
                                      : now->number() != nullptr ? "the number " + exact_text(*now->number())
-                                                                 : "a text";
+                                                                : "a text";
             return tell(Kind::typed_over, Severity::error, at,
                         what + " stands where the template computes " + template_text(*original) +
                             "; put the formula back.");
@@ -199,8 +211,8 @@ private:
                      "the template fixes the number " + exact_text(*cell.number()) + " here; put it back.");
             return;
         }
-        const bool same = now != nullptr && !now->is_formula() && now->text() != nullptr && cell.text() != nullptr &&
-                          *now->text() == *cell.text();
+        const bool same = now != nullptr && !now->is_formula() && now->text() != nullptr &&
+                          cell.text() != nullptr && *now->text() == *cell.text();
         if (same || cell.text() == nullptr || cell.text()->empty()) return;
         tell(Kind::template_changed, Severity::note, at,
              "the text of the template was \"" + cell.text()->substr(0, 60) + "\"; is the change meant?");
@@ -211,7 +223,8 @@ private:
             return tell(Kind::template_changed, Severity::note, at,
                         "an input is computed by a formula; read it, or type the number.");
         const std::string* unit = cell.text();
-        const UnitText* was = unit == nullptr || unit->empty() || unit->size() > 24 ? nullptr : &workings_.units.read(*unit);
+        const UnitText* was =
+            unit == nullptr || unit->empty() || unit->size() > 24 ? nullptr : &workings_.units.read(*unit);
         if (was != nullptr && was->unit) return compare_unit(*was, now, at);
         const bool same = now != nullptr && now->value == cell.value;
         ++(same ? drift_.inputs_same : drift_.inputs_filled);
@@ -231,7 +244,8 @@ private:
                  " is no unit of the same kind; correct it.");
     }
 
-    // --- formulas in the workbook's cells -----------------------------------------------------------------------
+    // --- formulas in the workbook's cells
+    // -----------------------------------------------------------------------
 
     /// The cells of a template's reference as they are in the workbook; empty when they are gone.
     std::string moved(const addin::Reference& reference, const Spot& base, const Spot& at) const {
@@ -269,7 +283,8 @@ private:
         return text.size() > 200 ? text.substr(0, 200) + "..." : text;
     }
 
-    // --- names ------------------------------------------------------------------------------------------------
+    // --- names
+    // ------------------------------------------------------------------------------------------------
 
     void compare_names() {
         const Names names(template_);
@@ -280,17 +295,20 @@ private:
             const std::string should = moved(was->tree.reference, name.base, name.base);
             if (now == nullptr) {
                 tell(Kind::template_changed, Severity::error,
-                     "the name " + name.name + " of the template is gone; define it again for " + should + ".");
+                     "the name " + name.name + " of the template is gone; define it again for " + should +
+                         ".");
                 continue;
             }
             std::string stands = "?";
             if (now->readable && now->tree.kind == Node::Kind::reference)
-                if (const auto area = area_of(book_, now->tree.reference, now->defined->base, now->defined->base))
+                if (const auto area =
+                        area_of(book_, now->tree.reference, now->defined->base, now->defined->base))
                     stands = book_.text(*area);
             if (stands != should && should != "?")
                 tell(Kind::template_changed, Severity::error,
                      "the name " + name.name + " stands for " + (stands == "?" ? "nothing" : stands) +
-                         ", in the template for " + should + "; correct it in Sheet > Named Ranges > Manage.");
+                         ", in the template for " + should +
+                         "; correct it in Sheet > Named Ranges > Manage.");
         }
     }
 
