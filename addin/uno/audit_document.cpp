@@ -84,7 +84,7 @@ rtl::OUString template_of(const Reference<css::uno::XComponentContext>& context,
     const audit::Identity identity = audit::identity_of(book);
     if (identity.name.empty() || identity.name.find_first_of("/\\%") != std::string::npos) return {};
     const rtl::OUString name = to_oustring(identity.name + (identity.system == "US" ? "-us" : "") + ".ots");
-    const Reference<css::ucb::XSimpleFileAccess> files(css::ucb::SimpleFileAccess::create(context));
+    const Reference<css::ucb::XSimpleFileAccess> files(css::ucb::SimpleFileAccess::create(context), UNO_QUERY_THROW);
     const auto settings = css::util::thePathSettings::get(context);
     rtl::OUString paths;
     settings->getPropertyValue("Template") >>= paths;

@@ -60,7 +60,7 @@ private:
 }  // namespace
 
 css::uno::XInterface* make_audit_job(const Reference<css::uno::XComponentContext>& context) {
-    return cppu::acquire(static_cast<css::task::XJob*>(new AuditJob(context)));
+    return cppu::acquire(new AuditJob(context));
 }
 
 }  // namespace undercroft::addin

@@ -19,6 +19,7 @@
 #include <algorithm>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::addin {
 
@@ -307,15 +308,15 @@ std::vector<audit::Signature> read_signatures(const Reference<css::sheet::XSprea
     std::vector<audit::Signature> signatures;
     const Reference<css::sheet::XSpreadsheet> sheet = audit_sheet_of(document);
     if (!sheet.is()) return signatures;
-    constexpr sal_Int32 most_rows = 500;
-    const Reference<css::sheet::XCellRangeData> range(sheet->getCellRangeByPosition(0, first_row, columns - 1, most_rows), UNO_QUERY_THROW);
+    constexpr sal_Int32 search_rows = 500;
+    const Reference<css::sheet::XCellRangeData> range(sheet->getCellRangeByPosition(0, first_row, columns - 1, search_rows), UNO_QUERY_THROW);
     bool inside = false;
     for (const css::uno::Sequence<Any>& row : range->getDataArray()) {
         const auto text = [&](sal_Int32 column) {
             rtl::OUString held;
             double number = 0;
             if (row[column] >>= held) return to_string(held);
-            return row[column] >>= number ? rounded_text(number) : std::string();
+            return (row[column] >>= number) ? rounded_text(number) : std::string();
         };
         if (text(checker) == sign_columns[0] && text(date) == sign_columns[1]) {
             inside = true;
