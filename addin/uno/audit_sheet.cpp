@@ -31,10 +31,11 @@ using css::uno::UNO_QUERY_THROW;
 namespace {
 
 constexpr const char* sign_title = "Sign-off";
-constexpr const char* sign_columns[] = {"Checker", "Date", "State", "", "", "Fingerprint (SHA-256) of all formulas, inputs and units", "By sheet"};
-enum SignColumn : sal_Int32 { checker = 0, date = 1, state = 2, whole = 5, by_sheet = 6 };
-constexpr sal_Int32 columns = 9;
-constexpr sal_Int32 widths[columns] = {4200, 5600, 2600, 2600, 2000, 10500, 5200, 5200, 8200};  // 0.01 mm
+constexpr const char* sign_columns[] = {
+    "Checker", "Date", "State", "", "Fingerprint (SHA-256) of all formulas, inputs and units", "By sheet", ""};
+enum SignColumn : sal_Int32 { checker = 0, date = 1, state = 2, whole = 4, by_sheet = 5 };
+constexpr sal_Int32 columns = 7;
+constexpr sal_Int32 widths[columns] = {3500, 4700, 3600, 2900, 8600, 6600, 6000};  // 0.01 mm
 constexpr std::size_t digits_by_sheet = 16;
 constexpr std::size_t longest_text = 32000;
 constexpr sal_Int32 first_row = 0;
@@ -109,6 +110,7 @@ public:
         look.row = last();
         looks_.push_back(look);
     }
+    void table_row() { table_rows_.push_back(last()); }
     void title(const std::string& text) {
         line({text});
         look({0, 0, columns - 1, -1, true, ink, 15});
@@ -138,6 +140,12 @@ public:
         Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->setDataArray(all);
         for (const Link& link : links_) write_link(sheet, link);
         for (const Look& look : looks_) dress(sheet, look);
+        for (std::size_t i = 0; i < table_rows_.size();) {
+            std::size_t end = i + 1;
+            while (end < table_rows_.size() && table_rows_[end] == table_rows_[end - 1] + 1) ++end;
+            rule(sheet, table_rows_[i], table_rows_[end - 1]);
+            i = end;
+        }
     }
 
     void text_format(sal_Int32 format) { text_format_ = format; }
@@ -167,7 +175,20 @@ private:
             cells->setPropertyValue("CellProtection", Any(css::util::CellProtection(false, false, false, false)));
     }
 
+    /// A fine line under each of these rows.
+    static void rule(const Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 first, sal_Int32 last) {
+        css::table::BorderLine2 line;
+        line.Color = band;
+        line.OuterLineWidth = 9;  // 0.01 mm
+        line.LineWidth = 9;
+        const Reference<css::beans::XPropertySet> cells(
+            sheet->getCellRangeByPosition(0, first_row + first, columns - 1, first_row + last), UNO_QUERY_THROW);
+        cells->setPropertyValue("BottomBorder2", Any(line));
+        cells->setPropertyValue("TopBorder2", Any(line));
+    }
+
     std::vector<css::uno::Sequence<Any>> rows_;
+    std::vector<sal_Int32> table_rows_;
     std::vector<Link> links_;
     std::vector<Look> looks_;
     sal_Int32 text_format_ = 0;
@@ -213,7 +234,7 @@ private:
         count("Notes", counts.notes);
         for (const auto answer : {audit::UnitVerdict::consistent, audit::UnitVerdict::inconsistent,
                                   audit::UnitVerdict::cannot_tell, audit::UnitVerdict::not_given})
-            count("Units " + audit::text_of(answer), counts.units_that_are(answer));
+            count("Units: " + audit::text_of(answer), counts.units_that_are(answer));
         page_.line({"Functions", version()});
     }
 
@@ -223,9 +244,11 @@ private:
         for (std::size_t i = 0; i < signatures_.size(); ++i) {
             const audit::Signature& signature = signatures_[i];
             const std::string now = i < report_.signatures.size() ? report_.signatures[i].state : "";
-            page_.line({signature.checker, signature.date, now, "", "", signature.of.whole, text_by_sheet(signature.of)});
+            page_.line({signature.checker, signature.date, now, "", signature.of.whole, text_by_sheet(signature.of)});
+            page_.table_row();
         }
-        page_.line({"", "", "type a name and a date to sign", "", "", report_.fingerprint.whole, text_by_sheet(report_.fingerprint)});
+        page_.line({"", "", "type a name and a date to sign", "", report_.fingerprint.whole, text_by_sheet(report_.fingerprint)});
+        page_.table_row();
         page_.look({0, checker, date, entry, false, ink, 0, true});
         page_.line({"A signature stands for the fingerprint in its row. The next audit says whether the workbook still is what was signed."});
         page_.look({0, 0, columns - 1, -1, false, ink, 9});
@@ -242,11 +265,12 @@ private:
 
     void findings() {
         page_.section("Findings");
-        page_.heads({"Cell", "What it is", "Gravity", "Kind", "", "What is wrong, and what to do"});
+        page_.heads({"Cell", "What it is", "Gravity", "Kind", "What is wrong, and what to do"});
         if (report_.findings.empty()) page_.line({"", "nothing was found"});
         for (const audit::ReportFinding& finding : report_.findings) {
             page_.line({finding.cells.empty() ? "the workbook" : "", finding.label,
-                        std::string(audit::text_of(finding.severity)), finding.title, "", finding.says});
+                        std::string(audit::text_of(finding.severity)), finding.title, finding.says});
+            page_.table_row();
             if (finding.first) page_.link(0, target_of(finding.cells, *finding.first), finding.cells);
             const sal_Int32 colour = finding.severity == audit::Severity::error ? bad : finding.severity == audit::Severity::warning ? fair : paper;
             page_.look({0, 2, 2, colour, finding.severity == audit::Severity::error});
@@ -263,11 +287,13 @@ private:
     void map() {
         for (const audit::SheetMap& sheet : report_.map) {
             page_.section("Formulas of " + sheet.name);
-            page_.heads({"Cells", "What it is", "Units", "Value", "Unit", "Formula", "Equation", "Source", "Rests on"});
+            page_.heads({"Cells", "What it is", "Units", "Value", "Formula", "Rests on", "Equation, and its source"});
             for (const audit::MapLine& line : sheet.lines) {
                 const std::string units = audit::text_of(line.verdict);
-                page_.line({"", line.label, line.reason.empty() ? units : units + ": " + line.reason, line.value, line.unit, line.formula,
-                            line.equation, line.source, line.inputs});
+                page_.line({"", line.label, line.reason.empty() ? units : units + ": " + line.reason,
+                            line.value + (line.unit.empty() ? "" : " " + line.unit), line.formula, line.inputs,
+                            line.equation + (line.source.empty() ? "" : "\n" + line.source)});
+                page_.table_row();
                 page_.link(0, target_of(line.cells, line.first), line.cells);
                 if (line.verdict == audit::UnitVerdict::inconsistent) page_.look({0, 2, 2, bad, true});
             }

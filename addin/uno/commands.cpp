@@ -5,6 +5,7 @@
 #include <com/sun/star/awt/XMessageBoxFactory.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/deployment/PackageInformationProvider.hpp>
+#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XFrame.hpp>
@@ -107,7 +108,11 @@ private:
         how.getArray()[0].Value <<= true;
         const rtl::OUString url =
             package_folder() + "/template/Undercroft/" + to_oustring(name) + to_oustring(".ots");
-        css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how);
+        const Reference<css::document::XDocumentPropertiesSupplier> made(
+            css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how), UNO_QUERY_THROW);
+        // Else the office would ask, after each update of the extension, whether to take over changed styles.
+        made->getDocumentProperties()->setTemplateURL({});
+        made->getDocumentProperties()->setTemplateName({});
     }
 
     /// Audits the workbook of this window and shows the sheet Audit.
@@ -118,12 +123,11 @@ private:
         if (!wanted.document.is()) return say("Audit this workbook", "There is no spreadsheet in this window.");
         if (!Reference<css::util::XModifiable>(wanted.document, UNO_QUERY_THROW)->isModified())
             wanted.file = controller->getModel()->getURL();
-        const audit::Report report = audit_document(context_, wanted);
+        (void)audit_document(context_, wanted);
         const Reference<css::sheet::XSpreadsheetView> view(controller, UNO_QUERY_THROW);
         const Reference<css::container::XNameAccess> sheets(wanted.document->getSheets(), UNO_QUERY_THROW);
         view->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
             sheets->getByName(to_oustring(audit::audit_sheet_name)), UNO_QUERY_THROW));
-        say("Audit this workbook", report.verdict);
     }
 
     void open_reference() {

@@ -9,6 +9,7 @@
 #include <com/sun/star/bridge/XUnoUrlResolver.hpp>
 #include <com/sun/star/connection/NoConnectException.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
@@ -262,9 +263,22 @@ Document Office::load(const rtl::OUString& url) const {
     return Document(document);
 }
 
+namespace {
+
+/// Else the office asks, whenever the workbook is opened, whether to take over the styles of the changed template.
+void forget_template(const Reference<css::uno::XInterface>& document) {
+    const Reference<css::document::XDocumentPropertiesSupplier> supplier(document, UNO_QUERY_THROW);
+    supplier->getDocumentProperties()->setTemplateURL({});
+    supplier->getDocumentProperties()->setTemplateName({});
+}
+
+}  // namespace
+
 Document Office::open(const std::filesystem::path& path) const {
     if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
-    return load(file_url(path));
+    Document document = load(file_url(path));
+    if (path.extension() == ".ots") forget_template(document.model());
+    return document;
 }
 
 Document Office::blank() const {
