@@ -1,5 +1,5 @@
 #!/bin/sh
-# Audits a workbook cell by cell, without a window: sh sheets/audit.sh FILE [--against TEMPLATE] [--csv TABLE.csv]
+# Audits a workbook cell by cell, without a window: sh sheets/audit.sh FILE... [--against TEMPLATE] [--csv TABLE.csv]
 # [--out COPY.ods]. The file under audit is never changed. Exit status 0 when nothing was found, 1 when something
 # was, 2 when the audit could not be made.
 set -eu
