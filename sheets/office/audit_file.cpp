@@ -67,7 +67,7 @@ void write(const std::filesystem::path& path, const std::string& text) {
 
 int audit(const Office& office, const Wanted& wanted, const std::filesystem::path& file) {
     const std::filesystem::path against = wanted.option("--against");
-    const Document document = office.open(file);
+    const Document document = office.open_copy(file);
     const Reference<css::task::XJob> job(office.context()->getServiceManager()->createInstanceWithContext(
                                              "undercroft.Audit", office.context()),
                                          UNO_QUERY_THROW);

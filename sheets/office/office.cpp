@@ -199,7 +199,7 @@ pid_t start(const std::vector<std::string>& arguments) {
 
 }  // namespace
 
-Office::Office(const std::filesystem::path& extensions) {
+Office::Office(const std::filesystem::path& extensions, Screen screen) {
     profile_ = std::filesystem::temp_directory_path() /
                ("undercroft-office-" + std::to_string(getpid()) + "-XXXXXX");
     std::string pattern = profile_.string();
@@ -207,7 +207,7 @@ Office::Office(const std::filesystem::path& extensions) {
         throw std::runtime_error("cannot make a folder for the office's profile");
     profile_ = pattern;
     const std::string pipe = "undercroft" + profile_.filename().string();
-    process_ = start({UNDERCROFT_PROGRAM "/soffice", "--headless", "--norestore", "--nologo", "--nodefault",
+    process_ = start({UNDERCROFT_PROGRAM "/soffice", screen == Screen::none ? "--headless" : "--nofirststartwizard", "--norestore", "--nologo", "--nodefault",
                       "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp;",
                       "-env:UserInstallation=" + to_utf8(file_url(profile_)),
                       "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))});
@@ -252,11 +252,13 @@ Office::~Office() {
     std::filesystem::remove_all(profile_, ignored);
 }
 
-Document Office::load(const rtl::OUString& url) const {
+Document Office::load(const rtl::OUString& url, bool as_template) const {
     // Not hidden, though there is no window: a hidden document loses its view, and with it the frozen
     // heading.
-    Sequence<css::beans::PropertyValue> how(1);
+    Sequence<css::beans::PropertyValue> how(3);
     how.getArray()[0] = property("MacroExecutionMode", Any(sal_Int16(0)));  // never
+    how.getArray()[1] = property("UpdateDocMode", Any(sal_Int16(0)));       // no link is followed
+    how.getArray()[2] = property("AsTemplate", Any(as_template));
     const Reference<css::lang::XComponent> component = desktop_->loadComponentFromURL(url, "_blank", 0, how);
     const Reference<css::sheet::XSpreadsheetDocument> document(component, UNO_QUERY);
     if (!document.is()) throw std::runtime_error("cannot open " + to_utf8(url) + " as a spreadsheet");
@@ -278,6 +280,13 @@ Document Office::open(const std::filesystem::path& path) const {
     if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
     Document document = load(file_url(path));
     if (path.extension() == ".ots") forget_template(document.model());
+    return document;
+}
+
+Document Office::open_copy(const std::filesystem::path& path) const {
+    if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
+    Document document = load(file_url(path), true);
+    forget_template(document.model());
     return document;
 }
 
