@@ -6,6 +6,7 @@
 
 #include "addin/audit/findings/grouped.hpp"
 #include "addin/audit/properties.hpp"
+#include "addin/audit/unsteady.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "units/text.hpp"
 
@@ -27,10 +28,7 @@ bool calls(const FormulaGroup& group, std::string_view own_name) {
 }
 
 bool is_unsteady(const FormulaGroup& group) {
-    for (const char* name :
-         {"NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY", "RAND.NV", "RANDBETWEEN.NV", "CELL", "INFO"})
-        if (calls(group, name)) return true;
-    return false;
+    return group.unreadable.empty() && (changes_by_itself(group.tree) || asks_surroundings(group.tree));
 }
 
 bool same(double a, double b) {

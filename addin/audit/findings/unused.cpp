@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "addin/audit/findings/findings.hpp"
@@ -23,6 +24,13 @@ public:
         for (const Area& area : workings.book.charted) add_once(area);
         for (auto& columns : rows_)
             for (auto& rows : columns) merge(rows);
+    }
+
+    /// Whether any cell of these rows is used.
+    [[nodiscard]] bool any(const Spot& first, std::int32_t last_row) const {
+        for (Spot spot = first; spot.row <= last_row; ++spot.row)
+            if (holds(spot)) return true;
+        return false;
     }
 
     [[nodiscard]] bool holds(const Spot& spot) const {
@@ -71,12 +79,61 @@ std::set<Spot> named_cells(const Workings& workings) {
     return cells;
 }
 
+/// Columns of tables that no formula looks at at all: kept for the record, such as the date of a test. A
+/// table's column is a run of typed cells under a head, with another column of the table beside it.
+class RecordColumns {
+public:
+    RecordColumns(const Workings& workings, const Used& used) : workings_(workings), used_(used) {}
+
+    [[nodiscard]] bool holds(const Spot& spot) {
+        const auto last = last_.find({spot.sheet, spot.column});
+        if (last != last_.end() && spot.row <= last->second.row) return last->second.is_record;
+        Spot first = spot;
+        while (first.row > 0 && is_typed(above(first))) --first.row;
+        Spot end = spot;
+        while (is_typed({end.sheet, end.row + 1, end.column})) ++end.row;
+        const bool is_record = is_table_head(above(first)) && !used_.any(first, end.row);
+        last_[{spot.sheet, spot.column}] = {end.row, is_record};
+        return is_record;
+    }
+
+private:
+    struct Run {
+        std::int32_t row;
+        bool is_record;
+    };
+    static Spot above(const Spot& spot) { return {spot.sheet, spot.row - 1, spot.column}; }
+    [[nodiscard]] bool is_typed(const Spot& spot) const {
+        const BookCell* cell = workings_.book.find(spot);
+        return cell != nullptr && !cell->is_formula() && !is_head(*cell);
+    }
+    [[nodiscard]] static bool is_head(const BookCell& cell) {
+        return cell.text() != nullptr && !cell.text()->empty();
+    }
+    /// A head with another beside it, two columns to the left at most: units may stand between.
+    [[nodiscard]] bool is_table_head(const Spot& spot) const {
+        if (spot.row < 0) return false;
+        const BookCell* head = workings_.book.find(spot);
+        if (head == nullptr || head->is_formula() || !is_head(*head)) return false;
+        for (std::int32_t step = 1; step <= 2; ++step) {
+            const BookCell* other = workings_.book.find({spot.sheet, spot.row, spot.column - step});
+            if (other != nullptr && !other->is_formula() && is_head(*other)) return true;
+        }
+        return false;
+    }
+
+    const Workings& workings_;
+    const Used& used_;
+    std::map<std::pair<std::int32_t, std::int32_t>, Run> last_;
+};
+
 }  // namespace
 
 void find_unused(const Workings& workings, Findings& findings) {
     if (workings.formulas.all().empty()) return;  // a list is no calculation
     const Used used(workings);
     const std::set<Spot> named = named_cells(workings);
+    RecordColumns records(workings, used);
     for (std::size_t s = 0; s < workings.book.sheets.size(); ++s) {
         const BookSheet& sheet = workings.book.sheets[s];
         for (const BookCell& cell : sheet.cells) {
@@ -88,7 +145,7 @@ void find_unused(const Workings& workings, Findings& findings) {
             const bool input = (number && ((sheet.is_protected && !format.locked) || workings.units.of(at) ||
                                            named.contains(at))) ||
                                choice;
-            if (!input || used.holds(at)) continue;
+            if (!input || used.holds(at) || records.holds(at)) continue;
             const std::string label = workings.labels.of(at);
             findings.add(Kind::unused, Severity::warning, at,
                          "nothing uses this input" + (label.empty() ? "" : " (" + label + ")") +
