@@ -72,8 +72,6 @@ private:
     // --- one quantity -------------------------------------------------------------------------------------
 
     void hold_quantity(std::size_t i, const Want& want, const Given& given) {
-        if (want.unit_text == "1" && want.kind == Want::Kind::plain && function_.parameters[i].unit != "1")
-            return;  // a batter, which has its own spellings
         try {
             (void)in_dimension(given.quantity, want.unit.dimension);
         } catch (const Refused& refused) {
@@ -123,6 +121,7 @@ private:
 
     void hold_dimension(std::size_t i, const Want& want, const Given& given) {
         if (given.kind == Given::Kind::quantity) return hold_quantity(i, want, given);
+        if (given.kind == Given::Kind::literal && given.value.is_zero()) return;  // the same in every unit
         if (given.kind == Given::Kind::literal) {
             slip(UnitSlip::Kind::bare_number, i,
                  given.what + " stands for " + function_.parameters[i].kind + " in " + want.unit_text, {});

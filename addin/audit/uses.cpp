@@ -52,12 +52,18 @@ public:
     [[nodiscard]] std::vector<Use> take() { return std::move(uses_); }
 
 private:
+    struct Guard {
+        Area area;
+        bool closed;
+    };
+
     void add(const Node& node, const Spot& base, Use use) {
         if (use.node == nullptr) use.node = &node;
         for (const Area& area : areas_of(book_, node.reference, base, at_)) {
             use.area = area;
-            use.guarded = std::any_of(guards_.begin(), guards_.end(),
-                                      [&](const Area& guard) { return guard.holds(area.first()); });
+            use.guarded = std::any_of(guards_.begin(), guards_.end(), [&](const Guard& guard) {
+                return guard.closed || guard.area.holds(area.first());
+            });
             uses_.push_back(use);
         }
     }
@@ -107,11 +113,15 @@ private:
         guards_.resize(guards_before);
     }
 
-    /// Cells that a condition asks about are no surprise to what follows.
+    /// Cells that a condition asks about are no surprise to what follows. While one of them is blank, what
+    /// follows is not computed.
     void guard_by(std::size_t first_use) {
-        for (std::size_t i = first_use; i < uses_.size(); ++i)
-            if (uses_[i].role == Role::observed || uses_[i].role == Role::compared)
-                guards_.push_back(uses_[i].area);
+        for (std::size_t i = first_use; i < uses_.size(); ++i) {
+            if (uses_[i].role != Role::observed && uses_[i].role != Role::compared) continue;
+            const BookCell* cell = book_.find(uses_[i].area.first());
+            const bool blank = uses_[i].area.is_single() && (cell == nullptr || cell->shows_nothing());
+            guards_.push_back({uses_[i].area, blank});
+        }
     }
 
     const Book& book_;
@@ -119,7 +129,7 @@ private:
     Spot at_;
     int depth_ = 0;
     std::vector<Use> uses_;
-    std::vector<Area> guards_;
+    std::vector<Guard> guards_;
 };
 
 }  // namespace

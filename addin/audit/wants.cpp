@@ -2,6 +2,7 @@
 
 #include "addin/catalogue/catalogue.hpp"
 #include "units/dimension.hpp"
+#include "units/quantity.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"
 
@@ -62,9 +63,11 @@ Want want_of(const addin::Parameter& parameter) {
             if (column == "-") column.clear();  // as good as none, though it reads as the unit of a number
         want.as_written = columns_written(kind);
         want.units_beside = parameter.units_beside;
-    } else if (parameter.unit == run_per_rise) {
+    } else if (kind == name_of(dimension_of<Batter>()) || kind == name_of(dimension_of<Gradient>())) {
         want.kind = Kind::plain;
         want.unit_text = std::string("1");
+        want.unit.dimension =
+            kind == name_of(dimension_of<Batter>()) ? dimension_of<Batter>() : dimension_of<Gradient>();
     } else if (!parameter.unit.empty()) {
         want.unit_text = parameter.unit;
         try {

@@ -86,42 +86,56 @@ public:
     RecordColumns(const Workings& workings, const Used& used) : workings_(workings), used_(used) {}
 
     [[nodiscard]] bool holds(const Spot& spot) {
-        const auto last = last_.find({spot.sheet, spot.column});
-        if (last != last_.end() && spot.row <= last->second.row) return last->second.is_record;
-        Spot first = spot;
-        while (first.row > 0 && is_typed(above(first))) --first.row;
-        Spot end = spot;
-        while (is_typed({end.sheet, end.row + 1, end.column})) ++end.row;
-        const bool is_record = is_table_head(above(first)) && !used_.any(first, end.row);
-        last_[{spot.sheet, spot.column}] = {end.row, is_record};
+        const auto known = last_.find({spot.sheet, spot.column});
+        if (known != last_.end() && spot.row <= known->second.last_row) return known->second.is_record;
+        const std::int32_t head = end_of_run(spot, -1);
+        const std::int32_t last = end_of_run(spot, 1) - 1;
+        const bool is_record = is_table_head({spot.sheet, head, spot.column}) &&
+                               !used_.any({spot.sheet, head + 1, spot.column}, last);
+        last_[{spot.sheet, spot.column}] = {last, is_record};
         return is_record;
     }
 
 private:
     struct Run {
-        std::int32_t row;
+        std::int32_t last_row;
         bool is_record;
     };
-    static Spot above(const Spot& spot) { return {spot.sheet, spot.row - 1, spot.column}; }
-    [[nodiscard]] bool is_typed(const Spot& spot) const {
-        const BookCell* cell = workings_.book.find(spot);
-        return cell != nullptr && !cell->is_formula() && !is_head(*cell);
-    }
-    [[nodiscard]] static bool is_head(const BookCell& cell) {
-        return cell.text() != nullptr && !cell.text()->empty();
-    }
-    /// A head with another beside it, two columns to the left at most: units may stand between.
-    [[nodiscard]] bool is_table_head(const Spot& spot) const {
-        if (spot.row < 0) return false;
-        const BookCell* head = workings_.book.find(spot);
-        if (head == nullptr || head->is_formula() || !is_head(*head)) return false;
-        for (std::int32_t step = 1; step <= 2; ++step) {
-            const BookCell* other = workings_.book.find({spot.sheet, spot.row, spot.column - step});
-            if (other != nullptr && !other->is_formula() && is_head(*other)) return true;
+
+    /// The row in which the typed cells of a column end, upwards or downwards.
+    [[nodiscard]] std::int32_t end_of_run(Spot spot, std::int32_t step) const {
+        std::int32_t blanks = 0;
+        while (spot.row >= 0 && blanks <= most_blanks) {
+            const BookCell* cell = workings_.book.find(spot);
+            if (cell != nullptr && (cell->is_formula() || is_head(spot))) break;
+            blanks = cell == nullptr ? blanks + 1 : 0;
+            spot.row += step;
         }
-        return false;
+        return spot.row;
+    }
+    /// A text that is no entry.
+    [[nodiscard]] bool is_head(const Spot& spot) const {
+        const BookCell* cell = workings_.book.find(spot);
+        if (cell == nullptr || cell->is_formula() || cell->text() == nullptr || cell->text()->empty())
+            return false;
+        const CellFormat& format = workings_.format(spot);
+        const bool entry = workings_.sheet(spot.sheet).is_protected && !format.locked;
+        return !entry && !format.has_list;
+    }
+    /// In a row of heads and of nothing else.
+    [[nodiscard]] bool is_table_head(const Spot& spot) const {
+        if (spot.row < 0 || !is_head(spot)) return false;
+        int heads = 0;
+        for (std::int32_t column = 0; column < workings_.book.columns(spot.sheet); ++column) {
+            const Spot beside{spot.sheet, spot.row, column};
+            if (workings_.book.find(beside) == nullptr) continue;
+            if (!is_head(beside)) return false;
+            ++heads;
+        }
+        return heads >= 3;
     }
 
+    static constexpr std::int32_t most_blanks = 30;
     const Workings& workings_;
     const Used& used_;
     std::map<std::pair<std::int32_t, std::int32_t>, Run> last_;
