@@ -48,10 +48,10 @@ std::string difference(const StoredValue& stored, const BookCell& now) {
         return stored.is_error ? "" : "the file holds " + held + ", and the formula gives an error";
     const double* number = std::get_if<double>(&stored.value);
     const std::string* text = std::get_if<std::string>(&stored.value);
-    const bool agree =
-        !stored.is_error && ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
-                             (text != nullptr && now.text() != nullptr && *text == *now.text()) ||
-                             (text != nullptr && text->empty() && now.shows_nothing()));
+    const bool agree = !stored.is_error &&
+                       ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
+                        (text != nullptr && now.text() != nullptr && *text == *now.text()) ||
+                        (number == nullptr && (text == nullptr || text->empty()) && now.shows_nothing()));
     return agree ? "" : "the file holds " + held + ", and the formula gives " + shown(now.value);
 }
 

@@ -132,16 +132,31 @@ public:
         made_.hidden = !styles_.shows_sheet(attribute(table, "table:style-name"));
         read_columns(table);
         read_rows(table);
-        for (BookCell& cell : made_.cells)  // all cells of an array formula hold it
-            for (std::size_t a = 0; a < made_.arrays.size(); ++a)
-                if (cell.array < 0 && made_.arrays[a].holds({place_, cell.row, cell.column})) {
-                    cell.array = static_cast<std::int32_t>(a);
-                    cell.formula = array_formulas_[a];
-                }
+        fill_arrays();
         return std::move(made_);
     }
 
 private:
+    /// All cells of an array formula hold it, also those that show nothing.
+    void fill_arrays() {
+        std::map<std::pair<std::int32_t, std::int32_t>, std::size_t> places;
+        for (std::size_t i = 0; i < made_.cells.size(); ++i)
+            places[{made_.cells[i].row, made_.cells[i].column}] = i;
+        for (std::size_t a = 0; a < made_.arrays.size(); ++a) {
+            const Area& area = made_.arrays[a];
+            for (std::int32_t row = area.first_row; row <= area.last_row; ++row)
+                for (std::int32_t column = area.first_column; column <= area.last_column; ++column) {
+                    const auto found = places.find({row, column});
+                    BookCell& cell =
+                        found != places.end() ? made_.cells[found->second] : made_.cells.emplace_back();
+                    cell.row = row;
+                    cell.column = column;
+                    cell.array = static_cast<std::int32_t>(a);
+                    cell.formula = array_formulas_[a];
+                }
+        }
+    }
+
     static bool is_hidden(const pugi::xml_node& node) {
         const std::string visibility = attribute(node, "table:visibility");
         return visibility == "collapse" || visibility == "filter";
