@@ -98,6 +98,7 @@ private:
                      " is not protected any more; protect it (Tools > Protect Sheet).");
         std::int32_t missing = -1;
         for (const BookCell& cell : sheet.cells) {
+            if (is_inside_array(sheet, cell)) continue;
             const std::int32_t row = rows.row(cell.row);
             if (row >= 0)
                 compare_cell(s, cell, Spot{place, row, cell.column});
@@ -105,6 +106,13 @@ private:
                 tell_missing_row(s, missing = cell.row);
         }
         look_for_more(s, place, rows);
+    }
+
+    /// A result of an array formula that begins in another cell.
+    static bool is_inside_array(const BookSheet& sheet, const BookCell& cell) {
+        if (cell.array < 0) return false;
+        const Area& area = sheet.arrays[static_cast<std::size_t>(cell.array)];
+        return area.first_row != cell.row || area.first_column != cell.column;
     }
 
     void tell_missing_row(std::int32_t s, std::int32_t row) {
@@ -129,7 +137,7 @@ private:
             bool has_formula = false;
             for (std::int32_t column = 0; column < book_.columns(place); ++column) {
                 const BookCell* cell = book_.find({place, row, column});
-                if (cell == nullptr) continue;
+                if (cell == nullptr || is_inside_array(workings_.sheet(place), *cell)) continue;
                 if (!first) first = Spot{place, row, column};
                 has_formula = has_formula || cell->is_formula();
             }
@@ -169,7 +177,7 @@ private:
         if (fixed)
             compare_fixed(cell, now, at);
         else
-            compare_input(cell, now, at);
+            compare_input({s, cell.row, cell.column}, cell, now, at);
     }
 
     void compare_formula(const Spot& from, const BookCell* now, const Spot& at) {
@@ -218,21 +226,31 @@ private:
              "the text of the template was \"" + cell.text()->substr(0, 60) + "\"; is the change meant?");
     }
 
-    void compare_input(const BookCell& cell, const BookCell* now, const Spot& at) {
+    void compare_input(const Spot& from, const BookCell& cell, const BookCell* now, const Spot& at) {
         if (now != nullptr && now->is_formula())
             return tell(Kind::template_changed, Severity::note, at,
                         "an input is computed by a formula; read it, or type the number.");
-        const std::string* unit = cell.text();
-        const UnitText* was =
-            unit == nullptr || unit->empty() || unit->size() > 24 ? nullptr : &workings_.units.read(*unit);
-        if (was != nullptr && was->unit) return compare_unit(*was, now, at);
+        if (const UnitText* was = unit_in_template(from, cell)) return compare_unit(*was, now, at);
         const bool same = now != nullptr && now->value == cell.value;
         ++(same ? drift_.inputs_same : drift_.inputs_filled);
     }
 
+    /// The unit in a cell of the template, where it is there as the unit of the number to its left.
+    const UnitText* unit_in_template(const Spot& from, const BookCell& cell) const {
+        const std::string* text = cell.text();
+        if (text == nullptr || text->empty() || text->size() > 24) return nullptr;
+        const BookCell* left = template_.find({from.sheet, from.row, from.column - 1});
+        const bool by_style = template_.format_of(from).style.find("Unit") != std::string::npos;
+        const bool beside = left != nullptr && left->number() != nullptr;
+        if (!by_style && !beside) return nullptr;
+        const UnitText& read = workings_.units.read(*text);
+        return read.unit ? &read : nullptr;
+    }
+
     void compare_unit(const UnitText& was, const BookCell* now, const Spot& at) {
         const std::string* text = now == nullptr ? nullptr : now->text();
-        if (text != nullptr && *text == was.text) return;
+        const bool is_one = now != nullptr && now->number() != nullptr && *now->number() == 1;
+        if ((text != nullptr && *text == was.text) || (is_one && was.text == "1")) return;
         const UnitText* is = text == nullptr ? nullptr : &workings_.units.read(*text);
         if (is != nullptr && is->unit && is->unit->dimension.same_kind(was.unit->dimension)) {
             drift_.units_changed.push_back({at, was.text + " to " + is->text});

@@ -19,11 +19,11 @@ namespace undercroft::audit {
 /// What is audited, and what it is held against.
 struct Subject {
     const Book& book;
-    const StoredValues* stored = nullptr;  ///< results as the file held them, where it is known
-    const Book* against = nullptr;         ///< the template, where there is one to compare with
-    Digest digest;                         ///< without one there is no fingerprint
-    std::string installed_version;         ///< of our functions
-    std::vector<Signature> signatures;     ///< as they stand on the Audit sheet, oldest first
+    const StoredValues* stored = nullptr;    ///< results as the file held them, where it is known
+    const Book* against = nullptr;           ///< the template, where there is one to compare with
+    Digest digest = {};                      ///< without one there is no fingerprint
+    std::string installed_version = {};      ///< of our functions
+    std::vector<Signature> signatures = {};  ///< as they stand on the Audit sheet, oldest first
 };
 
 struct ReportCounts {

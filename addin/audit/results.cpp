@@ -6,6 +6,7 @@
 
 #include "addin/audit/findings/grouped.hpp"
 #include "addin/audit/properties.hpp"
+#include "addin/audit/unsteady.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "units/text.hpp"
 
@@ -27,10 +28,7 @@ bool calls(const FormulaGroup& group, std::string_view own_name) {
 }
 
 bool is_unsteady(const FormulaGroup& group) {
-    for (const char* name :
-         {"NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY", "RAND.NV", "RANDBETWEEN.NV", "CELL", "INFO"})
-        if (calls(group, name)) return true;
-    return false;
+    return group.unreadable.empty() && (changes_by_itself(group.tree) || asks_surroundings(group.tree));
 }
 
 bool same(double a, double b) {
@@ -50,10 +48,10 @@ std::string difference(const StoredValue& stored, const BookCell& now) {
         return stored.is_error ? "" : "the file holds " + held + ", and the formula gives an error";
     const double* number = std::get_if<double>(&stored.value);
     const std::string* text = std::get_if<std::string>(&stored.value);
-    const bool agree =
-        !stored.is_error && ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
-                             (text != nullptr && now.text() != nullptr && *text == *now.text()) ||
-                             (text != nullptr && text->empty() && now.shows_nothing()));
+    const bool agree = !stored.is_error &&
+                       ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
+                        (text != nullptr && now.text() != nullptr && *text == *now.text()) ||
+                        (number == nullptr && (text == nullptr || text->empty()) && now.shows_nothing()));
     return agree ? "" : "the file holds " + held + ", and the formula gives " + shown(now.value);
 }
 
