@@ -25,6 +25,7 @@ public:
           book_(workings.book),
           template_(against),
           template_formulas_(against),
+          template_labels_(against),
           findings_(findings) {}
 
     Drift compare() {
@@ -96,15 +97,16 @@ private:
             tell(Kind::template_changed, Severity::warning,
                  "the sheet " + sheet.name +
                      " is not protected any more; protect it (Tools > Protect Sheet).");
-        std::int32_t missing = -1;
+        std::vector<std::int32_t> missing;
         for (const BookCell& cell : sheet.cells) {
             if (is_inside_array(sheet, cell)) continue;
             const std::int32_t row = rows.row(cell.row);
             if (row >= 0)
                 compare_cell(s, cell, Spot{place, row, cell.column});
-            else if (missing != cell.row)
-                tell_missing_row(s, missing = cell.row);
+            else if (missing.empty() || missing.back() != cell.row)
+                missing.push_back(cell.row);
         }
+        tell_missing_rows(s, missing);
         look_for_more(s, place, rows);
     }
 
@@ -115,39 +117,64 @@ private:
         return area.first_row != cell.row || area.first_column != cell.column;
     }
 
-    void tell_missing_row(std::int32_t s, std::int32_t row) {
-        const Labels labels(template_);
-        std::string label;
-        for (const BookCell& cell : template_.sheets[static_cast<std::size_t>(s)].cells)
-            if (cell.row == row)
-                label =
-                    std::max(label, labels.of_row({s, row, cell.column + 1}),
-                             [](const std::string& a, const std::string& b) { return a.size() < b.size(); });
-        ++drift_.rows_missing;
-        tell(Kind::template_rows, Severity::error,
-             "row " + std::to_string(row + 1) + " of the template's sheet " +
-                 template_.sheets[static_cast<std::size_t>(s)].name +
-                 (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
-                 " is missing; put it back, or say in a note why it is not needed.");
+    /// Rows of the template that are gone, those that follow each other together.
+    void tell_missing_rows(std::int32_t s, const std::vector<std::int32_t>& missing) {
+        const std::string& sheet = template_.sheets[static_cast<std::size_t>(s)].name;
+        drift_.rows_missing += missing.size();
+        for (std::size_t i = 0; i < missing.size();) {
+            std::size_t end = i + 1;
+            while (end < missing.size() && missing[end] == missing[end - 1] + 1) ++end;
+            const std::string label = template_labels_.of_row({s, missing[i], template_.columns(s)});
+            const std::string rows = end - i == 1 ? "row " + std::to_string(missing[i] + 1)
+                                                  : "rows " + std::to_string(missing[i] + 1) + " to " +
+                                                        std::to_string(missing[end - 1] + 1);
+            tell(Kind::template_rows, Severity::error,
+                 rows + " of the template's sheet " + sheet +
+                     (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
+                     (end - i == 1
+                          ? " is missing; put it back, or say in a note why it is not needed."
+                          : " are missing; put them back, or say in a note why they are not needed."));
+            i = end;
+        }
+    }
+
+    /// Rows that the template has not, those that follow each other together.
+    void tell_added_rows(std::int32_t place, const std::vector<std::int32_t>& added) {
+        for (std::size_t i = 0; i < added.size();) {
+            std::vector<Spot> firsts;
+            bool has_formula = false;
+            const std::int32_t first = added[i];
+            do {
+                if (const auto spot = first_of_row(place, added[i], has_formula)) firsts.push_back(*spot);
+                ++i;
+            } while (i < added.size() && added[i] == added[i - 1] + 1);
+            if (firsts.empty()) continue;
+            drift_.rows_added += firsts.size();
+            const std::string label =
+                workings_.labels.of_row({place, firsts.front().row, book_.columns(place)});
+            const std::string rows = firsts.size() == 1 ? "row " + std::to_string(firsts.front().row + 1)
+                                                        : "rows " + std::to_string(first + 1) + " to " +
+                                                              std::to_string(firsts.back().row + 1);
+            findings_.add(Kind::template_rows, Severity::warning, std::move(firsts),
+                          rows + (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
+                              " not in the template" +
+                              (has_formula ? "; read the formulas." : "; read what is there."));
+        }
+    }
+    /// The first cell of a row that holds something of its own.
+    std::optional<Spot> first_of_row(std::int32_t place, std::int32_t row, bool& has_formula) const {
+        std::optional<Spot> first;
+        for (std::int32_t column = 0; column < book_.columns(place); ++column) {
+            const BookCell* cell = book_.find({place, row, column});
+            if (cell == nullptr || is_inside_array(workings_.sheet(place), *cell)) continue;
+            if (!first) first = Spot{place, row, column};
+            has_formula = has_formula || cell->is_formula();
+        }
+        return first;
     }
 
     void look_for_more(std::int32_t s, std::int32_t place, const Alignment& rows) {
-        for (const std::int32_t row : rows.added) {
-            std::optional<Spot> first;
-            bool has_formula = false;
-            for (std::int32_t column = 0; column < book_.columns(place); ++column) {
-                const BookCell* cell = book_.find({place, row, column});
-                if (cell == nullptr || is_inside_array(workings_.sheet(place), *cell)) continue;
-                if (!first) first = Spot{place, row, column};
-                has_formula = has_formula || cell->is_formula();
-            }
-            if (!first) continue;
-            ++drift_.rows_added;
-            const std::string label = workings_.labels.of_row({place, row, book_.columns(place)});
-            tell(Kind::template_rows, Severity::warning, *first,
-                 "row " + std::to_string(row + 1) + (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
-                     " is not in the template" + (has_formula ? "; read its formulas." : "; read it."));
-        }
+        tell_added_rows(place, rows.added);
         std::vector<std::int32_t> from(static_cast<std::size_t>(1), -1);
         for (std::size_t r = 0; r < rows.to_workbook.size(); ++r) {
             const std::int32_t row = rows.to_workbook[r];
@@ -334,6 +361,7 @@ private:
     const Book& book_;
     const Book& template_;
     Formulas template_formulas_;
+    Labels template_labels_;
     Findings& findings_;
     Drift drift_;
     std::vector<std::int32_t> sheet_of_;  ///< by sheet of the template

@@ -1,6 +1,7 @@
 #include "addin/audit/finding.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace undercroft::audit {
 
@@ -139,6 +140,17 @@ bool Findings::has(Kind kind, const Spot& cell) const {
         return finding.kind == kind &&
                std::find(finding.cells.begin(), finding.cells.end(), cell) != finding.cells.end();
     });
+}
+
+void Findings::keep_last(Kind kind) {
+    std::set<Spot> told;
+    std::vector<Finding> kept;
+    for (auto finding = all_.rbegin(); finding != all_.rend(); ++finding) {
+        const bool about_one = finding->kind == kind && finding->cells.size() == 1;
+        if (!about_one || told.insert(finding->cells.front()).second) kept.push_back(std::move(*finding));
+    }
+    std::reverse(kept.begin(), kept.end());
+    all_ = std::move(kept);
 }
 
 void Findings::sort() {

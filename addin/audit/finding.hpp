@@ -65,6 +65,8 @@ public:
     [[nodiscard]] bool has(Kind kind, const Spot& cell) const;
     /// Gravest first, then by cell.
     void sort();
+    /// Of findings of this kind about the same one cell the last stays.
+    void keep_last(Kind kind);
 
 private:
     std::vector<Finding> all_;

@@ -162,8 +162,10 @@ Report report_on(const Book& book, const Subject& subject) {
     if (!subject.installed_version.empty())
         find_other_version(workings, stored, subject.installed_version, findings);
     Report report;
-    if (subject.against != nullptr)
+    if (subject.against != nullptr) {
         report.drift = drift_lines(book, compare(workings, *subject.against, findings));
+        findings.keep_last(Kind::typed_over);  // what the template says of it tells more
+    }
     report.fingerprint = fingerprint(book, subject.digest);
     if (subject.digest) {
         find_broken_signature(subject.signatures, report.fingerprint, findings);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 
 #include "addin/audit/findings/grouped.hpp"
@@ -57,32 +58,67 @@ std::string difference(const StoredValue& stored, const BookCell& now) {
 }
 
 /// Formulas that rest on the clock or on chance, or on such a formula.
-std::set<Spot> unsteady_cells(const Workings& workings) {
-    std::set<Spot> cells;
-    for (const FormulaGroup& group : workings.formulas.groups())
-        if (is_unsteady(group))
-            for (const std::uint32_t member : group.members) cells.insert(workings.formulas.all()[member].at);
-    for (std::size_t before = 0; before != cells.size() && !cells.empty() && cells.size() < 10000;) {
-        before = cells.size();
-        for (const FormulaCell& formula : workings.formulas.all())
-            for (const Use& use : workings.uses(formula))
-                if (std::any_of(cells.begin(), cells.end(),
-                                [&](const Spot& spot) { return use.area.holds(spot); }))
-                    cells.insert(formula.at);
+class Unsteady {
+public:
+    explicit Unsteady(const Workings& workings) : workings_(workings) {
+        for (const FormulaGroup& group : workings.formulas.groups())
+            if (is_unsteady(group))
+                for (const std::uint32_t member : group.members) add(workings.formulas.all()[member]);
+        if (rows_.empty()) return;
+        // Formulas mostly rest on those before them, or on those after them: a sweep each way, until no more
+        // come.
+        const auto& all = workings.formulas.all();
+        for (int sweep = 0; sweep < most_sweeps; sweep += 2) {
+            bool more = false;
+            for (auto formula = all.begin(); formula != all.end(); ++formula) more = look(*formula) || more;
+            for (auto formula = all.rbegin(); formula != all.rend(); ++formula) more = look(*formula) || more;
+            if (!more) return;
+        }
     }
-    return cells;
-}
+    [[nodiscard]] bool holds(const Spot& spot) const {
+        const auto rows = rows_.find({spot.sheet, spot.column});
+        return rows != rows_.end() && rows->second.contains(spot.row);
+    }
+
+private:
+    static constexpr int most_sweeps = 100;
+
+    void add(const FormulaCell& formula) {
+        for (std::int32_t column = formula.area.first_column; column <= formula.area.last_column; ++column)
+            for (std::int32_t row = formula.area.first_row; row <= formula.area.last_row; ++row)
+                rows_[{formula.at.sheet, column}].insert(row);
+    }
+    [[nodiscard]] bool touches(const Area& area) const {
+        for (auto rows = rows_.lower_bound({area.sheet, area.first_column});
+             rows != rows_.end() && rows->first <= std::pair(area.sheet, area.last_column); ++rows) {
+            const auto row = rows->second.lower_bound(area.first_row);
+            if (row != rows->second.end() && *row <= area.last_row) return true;
+        }
+        return false;
+    }
+    bool look(const FormulaCell& formula) {
+        if (holds(formula.at)) return false;
+        const std::vector<Use> uses = workings_.uses(formula);
+        if (std::none_of(uses.begin(), uses.end(), [&](const Use& use) { return touches(use.area); }))
+            return false;
+        add(formula);
+        return true;
+    }
+
+    const Workings& workings_;
+    std::map<std::pair<std::int32_t, std::int32_t>, std::set<std::int32_t>> rows_;  ///< by sheet and column
+};
 
 }  // namespace
 
 void find_stale(const Workings& workings, const StoredValues& stored, Findings& findings) {
-    const std::set<Spot> unsteady = unsteady_cells(workings);
+    const Unsteady unsteady(workings);
     std::vector<bool> tells_version;  // these change with the functions, which is told on its own
     for (const FormulaGroup& group : workings.formulas.groups())
         tells_version.push_back(calls(group, "UC.VERSION") || calls(group, "UC.CATALOGUE"));
     Grouped grouped(findings);
     for (const FormulaCell& formula : workings.formulas.all()) {
-        if (unsteady.contains(formula.at) || tells_version[formula.group]) continue;
+        if (unsteady.holds(formula.at) || tells_version[formula.group]) continue;
         const BookSheet& sheet = workings.sheet(formula.at.sheet);
         for (std::int32_t row = formula.area.first_row; row <= formula.area.last_row; ++row)
             for (std::int32_t column = formula.area.first_column; column <= formula.area.last_column;

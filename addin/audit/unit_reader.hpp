@@ -49,6 +49,8 @@ struct UnitSources {
     const Book& book;
     const Names& names;
     const UnitCells& units;
+    /// How many more formulas that show an error may be computed again for their reason.
+    mutable int reasons_left = 500;
 };
 
 /// The units of the group's formula in the cell at `at`.

@@ -105,32 +105,35 @@ private:
 
     /// Each text is looked at once, however many sums run over it.
     void look_for_text_numbers(const FormulaCell& formula, const Use& use, std::int32_t last) {
-        const auto& texts = text_numbers(use.area.sheet);
-        const auto first = texts.lower_bound({use.area.sheet, use.area.first_row, 0});
-        for (auto spot = first; spot != texts.end() && spot->row <= use.area.last_row; ++spot) {
-            if (spot->column < use.area.first_column || spot->column > last) continue;
+        for (std::int32_t column = use.area.first_column; column <= last; ++column) {
+            const std::vector<std::int32_t>& rows = text_numbers(use.area.sheet, column);
+            const auto row = std::lower_bound(rows.begin(), rows.end(), use.area.first_row);
+            if (row == rows.end() || *row > use.area.last_row) continue;
+            const Spot spot{use.area.sheet, *row, column};
             tell(Kind::text_reference, formula,
-                 workings_.text(formula.at.sheet, *spot) + " in the range " +
+                 workings_.text(formula.at.sheet, spot) + " in the range " +
                      workings_.book.text_from(formula.at.sheet, use.area) + " holds the text \"" +
-                     workings_.book.find(*spot)->text()->substr(0, 40) +
+                     workings_.book.find(spot)->text()->substr(0, 40) +
                      "\", which is passed over; type it as a number.");
             return;
         }
     }
 
-    const std::set<Spot>& text_numbers(std::int32_t sheet) {
-        const auto [known, is_new] = text_numbers_.try_emplace(sheet);
+    const std::vector<std::int32_t>& text_numbers(std::int32_t sheet, std::int32_t column) {
+        const auto [known, is_new] = text_numbers_.try_emplace({sheet, column});
         if (is_new)
-            for (const BookCell& cell : workings_.sheet(sheet).cells)
+            for (const std::uint32_t i : workings_.book.column(sheet, column)) {
+                const BookCell& cell = workings_.sheet(sheet).cells[i];
                 if (!cell.is_formula() && cell.text() != nullptr && looks_like_number(*cell.text()))
-                    known->second.insert({sheet, cell.row, cell.column});
+                    known->second.push_back(cell.row);
+            }
         return known->second;
     }
 
     const Workings& workings_;
     Grouped& grouped_;
     std::size_t part_ = 0;
-    std::map<std::int32_t, std::set<Spot>> text_numbers_;
+    std::map<std::pair<std::int32_t, std::int32_t>, std::vector<std::int32_t>> text_numbers_;
 };
 
 }  // namespace

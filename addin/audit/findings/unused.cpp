@@ -11,7 +11,8 @@ namespace {
 /// Rows of each column that some formula or chart takes a value from.
 class Used {
 public:
-    explicit Used(const Workings& workings) : rows_(workings.book.sheets.size()) {
+    /// With or without what is only joined to a text.
+    Used(const Workings& workings, bool texts_count) : rows_(workings.book.sheets.size()) {
         for (std::size_t s = 0; s < rows_.size(); ++s)
             rows_[s].resize(static_cast<std::size_t>(workings.book.columns(static_cast<std::int32_t>(s))));
         std::set<Area> seen;
@@ -20,7 +21,7 @@ public:
         };
         for (const FormulaCell& formula : workings.formulas.all())
             for (const Use& use : workings.uses(formula))
-                if (use.role != Role::observed) add_once(use.area);
+                if (use.role != Role::observed && (texts_count || use.role != Role::text)) add_once(use.area);
         for (const Area& area : workings.book.charted) add_once(area);
         for (auto& columns : rows_)
             for (auto& rows : columns) merge(rows);
@@ -145,7 +146,8 @@ private:
 
 void find_unused(const Workings& workings, Findings& findings) {
     if (workings.formulas.all().empty()) return;  // a list is no calculation
-    const Used used(workings);
+    const Used used(workings, true);
+    const Used computed_with(workings, false);
     const std::set<Spot> named = named_cells(workings);
     RecordColumns records(workings, used);
     for (std::size_t s = 0; s < workings.book.sheets.size(); ++s) {
@@ -159,7 +161,9 @@ void find_unused(const Workings& workings, Findings& findings) {
             const bool input = (number && ((sheet.is_protected && !format.locked) || workings.units.of(at) ||
                                            named.contains(at))) ||
                                choice;
-            if (!input || used.holds(at) || records.holds(at)) continue;
+            // A quantity that is only shown in a sentence computes nothing.
+            const Used& looked_at = number && workings.units.of(at) ? computed_with : used;
+            if (!input || looked_at.holds(at) || records.holds(at)) continue;
             const std::string label = workings.labels.of(at);
             findings.add(Kind::unused, Severity::warning, at,
                          "nothing uses this input" + (label.empty() ? "" : " (" + label + ")") +
