@@ -76,8 +76,9 @@ Time drain_time(const StorageTable& storage, const RatingTable& rating, Length f
     const Length to = pool.inside("to depth", to_depth);
     require(to <= from,
             shown("to depth", to) + " must not be above the from depth (" + text_of(as_quantity(from)) + ")");
+    if (from == to) return Time::from_value(0);
     std::vector<Length> depths = {to, from};
-    if (from > to) add_kinks(depths, pool.depth);
+    add_kinks(depths, pool.depth);
 
     Time total = Time::from_value(0);
     for (std::size_t i = depths.size() - 1; i > 0; --i) {

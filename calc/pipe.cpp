@@ -14,6 +14,10 @@ namespace {
 /// The unit in which Manning's formula hides: Q = (1 m^(1/3)/s)/n A R^(2/3) S^(1/2).
 const auto manning_unit = bu::pow<bu::static_rational<1, 3>>(metre) / second;
 
+/// From here on a pipe is full: 12 in and 1 ft differ in the last bit, and at the crown the water line
+/// changes with the root of it.
+constexpr double full = 1 - 1e-14;
+
 void require_pipe(Length diameter, Gradient slope, Share roughness) {
     require_positive("diameter", diameter);
     require_positive("slope", slope);
@@ -60,8 +64,9 @@ Flow pipe_flow(Length diameter, Gradient slope, Share roughness, std::optional<L
         depth->value() <= diameter.value() * (1 + limit_tolerance),
         shown("depth", *depth) + " must be at most the diameter (" + text_of(as_quantity(diameter)) + ")");
     if (depth->value() == 0) return Flow::from_value(0);
-    const double filled = std::min(1.0, static_cast<double>(*depth / diameter));
-    return flow_at(4 * std::asin(std::sqrt(filled)), diameter, slope, roughness);
+    const double filled = *depth / diameter;
+    const double theta = filled >= full ? 2 * std::numbers::pi : 4 * std::asin(std::sqrt(filled));
+    return flow_at(theta, diameter, slope, roughness);
 }
 
 Length pipe_depth(Flow flow, Length diameter, Gradient slope, Share roughness) {

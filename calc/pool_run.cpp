@@ -16,9 +16,12 @@ constexpr double emptied = 1e-3;    // of the greatest volume
 constexpr double longest_run = 10;  // times the time of inflow
 constexpr double same_time = 1e-9;  // of a step
 constexpr double same_flow = 1e-9;  // of the flows compared
-constexpr int most_halvings = 50;
+constexpr double rounding = 1e-14;  // of 2 S/dt
+constexpr double nothing = 1e-30;   // of a span of the pool: what thins out for ever is gone
+constexpr int most_halvings = 40;
 
-/// Where outflow falls while the depth rises, 2 S/dt + Q still rises if dt is below 2 dS/|dQ|.
+/// Where outflow falls while the depth rises, 2 S/dt + Q rises only if dt is below 2 dS/|dQ|; half of that
+/// keeps it well apart.
 Time longest_step(const Pool& pool) {
     Time longest = Time::from_value(std::numeric_limits<double>::infinity());
     for (std::size_t i = 0; i + 1 < pool.depth.size(); ++i) {
@@ -127,12 +130,15 @@ std::optional<State> Runner::step_to(Time time, Flow inflow) {
 
     const Flow low = indication_at(place_);
     const Flow high = indication_at(place_ + 1);
-    if (indication < low) return std::nullopt;  // more would flow out than is there
+    const double way = (indication - low) / (high - low);
+    // More would flow out than is there.
+    if (indication < low - rounding * per_step * now_.stored) return std::nullopt;
     if (indication > high) return overflow(time, inflow, (indication - high) / per_step);
-    const State next = state_in_place(time, inflow, (indication - low) / (high - low));
+    const State next = state_in_place(time, inflow, way > nothing ? way : 0);
     // A pool that rises lets out no more than flows in, one that falls no less.
     const Flow mean_inflow = both_inflows / 2.0;
-    const Flow past = next.stored > now_.stored ? next.outflow - mean_inflow : mean_inflow - next.outflow;
+    const bool rises = both_inflows > now_.outflow + next.outflow;
+    const Flow past = rises ? next.outflow - mean_inflow : mean_inflow - next.outflow;
     if (past > same_flow * (next.outflow + mean_inflow)) return std::nullopt;
     return next;
 }

@@ -1,5 +1,7 @@
 #include "addin/catalogue/catalogue.hpp"
 
+#include <unordered_map>
+
 #include "units/text.hpp"
 
 #ifndef UNDERCROFT_VERSION
@@ -28,12 +30,17 @@ const std::vector<Function>& all_functions() {
 }
 
 const Function* find_function(std::string_view name) {
-    const std::string wanted = lower_case(name);
-    const std::string prefix = lower_case(service_name) + ".";
-    for (const Function& function : all_functions())
-        if (lower_case(function.name) == wanted || prefix + lower_case(function.identifier) == wanted)
-            return &function;
-    return nullptr;
+    static const std::unordered_map<std::string, const Function*> by_name = [] {
+        std::unordered_map<std::string, const Function*> names;
+        const std::string prefix = lower_case(service_name) + ".";
+        for (const Function& function : all_functions()) {
+            names[lower_case(function.name)] = &function;
+            names[prefix + lower_case(function.identifier)] = &function;
+        }
+        return names;
+    }();
+    const auto found = by_name.find(lower_case(name));
+    return found == by_name.end() ? nullptr : found->second;
 }
 
 std::string version() {

@@ -27,8 +27,8 @@ std::string upper_case(std::string_view text) {
     return upper;
 }
 
-constexpr std::int32_t most_columns = 16384;
-constexpr std::int32_t most_rows = 1048576;
+constexpr std::string_view lost = "#REF!";
+constexpr int most_operations = 2000;  // each may be one level of the tree
 
 class Parser {
 public:
@@ -69,7 +69,8 @@ private:
         return node;
     }
 
-    Node operation(std::string symbol, std::vector<Node> children) const {
+    Node operation(std::string symbol, std::vector<Node> children) {
+        if (++operations_ > most_operations) refuse("it has too many operators");
         Node node;
         node.kind = Node::Kind::operation;
         node.text = std::move(symbol);
@@ -168,6 +169,7 @@ private:
         }
         if (c == '"') return quoted_text();
         if (c == '{') return array();
+        if (auto lost_reference = take_lost_reference()) return *lost_reference;
         if (c == '#') return error();
         if (auto reference = take_reference()) return *reference;
         if (is_digit(c) || (c == '.' && is_digit(peek(1)))) return number();
@@ -327,26 +329,108 @@ private:
     /// A letter, digit or '(' behind what looked like an address means it was a word.
     [[nodiscard]] bool is_word_end() const { return is_word(peek()) || peek() == '('; }
 
+    bool take_lost() {
+        if (!body_.substr(at_).starts_with(lost)) return false;
+        at_ += lost.size();
+        return true;
+    }
+
+    /// `B#REF!`, `$#REF!$4`, `#REF!.B3:C4`: a reference whose row, column or sheet was deleted.
+    std::optional<Node> take_lost_reference() {
+        const std::size_t start = at_;
+        bool is_lost = false;
+        const auto take_corner = [&] {
+            if (peek() == '$') ++at_;
+            const std::size_t letters = at_;
+            const bool lost_column = take_lost();
+            while (!lost_column && is_letter(peek())) ++at_;
+            if (at_ == letters) return;
+            if (peek() == '$') ++at_;
+            const bool lost_row = take_lost();
+            while (!lost_row && is_digit(peek())) ++at_;
+            is_lost = is_lost || lost_column || lost_row;
+        };
+        if (body_.substr(at_).starts_with("#REF!.")) {
+            is_lost = take_lost();
+            ++at_;
+        } else {
+            (void)take_sheet();
+        }
+        take_corner();
+        if (peek() == ':') {
+            const std::size_t colon = at_++;
+            take_corner();
+            if (at_ == colon + 1) at_ = colon;
+        }
+        if (is_lost && !is_word(peek()))
+            return made(Node::Kind::error, start, std::string(body_.substr(start, at_ - start)));
+        at_ = start;
+        return std::nullopt;
+    }
+
+    /// `A:C`, `$1:$3`
+    bool take_whole(Reference& reference) {
+        const std::size_t start = at_;
+        const auto take_end = [&](CellAddress& end) {
+            const bool fixed = peek() == '$';
+            if (fixed) ++at_;
+            std::int32_t column = 0;
+            std::int32_t row = 0;
+            while (is_letter(peek()) && column <= most_columns)
+                column = column * 26 + (lower_case(std::string_view(&body_[at_++], 1))[0] - 'a' + 1);
+            while (column == 0 && is_digit(peek()) && row <= most_rows) row = row * 10 + (body_[at_++] - '0');
+            if ((column == 0) == (row == 0) || column > most_columns || row > most_rows) return false;
+            end = {column - 1, row - 1, fixed && column > 0, fixed && row > 0};
+            return true;
+        };
+        CellAddress first;
+        CellAddress last;
+        const bool two = take_end(first) && take(':') && take_end(last) && !is_word_end();
+        if (!two || (first.column < 0) != (last.column < 0)) {
+            at_ = start;
+            return false;
+        }
+        reference.whole_columns = first.row < 0;
+        reference.whole_rows = first.column < 0;
+        if (reference.whole_columns) {
+            first.row = 0;
+            last.row = most_rows - 1;
+            first.row_fixed = last.row_fixed = true;
+        } else {
+            first.column = 0;
+            last.column = most_columns - 1;
+            first.column_fixed = last.column_fixed = true;
+        }
+        reference.first = first;
+        reference.last = last;
+        reference.is_range = true;
+        return true;
+    }
+
+    void take_cells_of_range(Reference& reference, const CellAddress& first) {
+        reference.first = reference.last = first;
+        if (peek() != ':') return;
+        const std::size_t colon = at_++;
+        if (auto sheet = take_sheet()) reference.last_sheet = *sheet;
+        if (const auto last = take_address()) {
+            reference.last = *last;
+            reference.is_range = true;
+        } else {
+            at_ = colon;
+            reference.last_sheet.clear();
+        }
+    }
+
     std::optional<Node> take_reference() {
         const std::size_t start = at_;
         Reference reference;
         if (auto document = take_document()) reference.document = *document;
         if (auto sheet = take_sheet()) reference.sheet = *sheet;
-        const auto first = take_address();
-        if (!first) {
+        if (const auto first = take_address()) {
+            take_cells_of_range(reference, *first);
+        } else if (!take_whole(reference)) {
             at_ = start;
             return std::nullopt;
-        }
-        reference.first = reference.last = *first;
-        if (peek() == ':') {
-            const std::size_t colon = at_++;
-            (void)take_sheet();  // Sheet1.A1:Sheet2.B2 spans sheets; the first one names the range
-            if (const auto last = take_address()) {
-                reference.last = *last;
-                reference.is_range = true;
-            } else {
-                at_ = colon;
-            }
         }
         Node node = made(Node::Kind::reference, start, std::string(body_.substr(start, at_ - start)));
         node.reference = reference;
@@ -357,6 +441,7 @@ private:
     std::size_t offset_;
     std::size_t at_ = 0;
     int depth_ = 0;
+    int operations_ = 0;
 };
 
 }  // namespace
@@ -368,12 +453,30 @@ std::string column_letters(std::int32_t column) {
     return letters;
 }
 
+std::string cell_letters(std::int32_t column, std::int32_t row) {
+    return column_letters(column) + std::to_string(row + 1);
+}
+
+std::string sheet_prefix(std::string_view sheet) {
+    const bool plain = std::all_of(sheet.begin(), sheet.end(), [](char c) {
+        return is_letter(c) || is_digit(c) || c == '_' || static_cast<unsigned char>(c) >= 0x80;
+    });
+    if (plain && !sheet.empty() && !is_digit(sheet.front())) return std::string(sheet) + ".";
+    std::string quoted = "'";
+    for (const char c : sheet) quoted += c == '\'' ? std::string("''") : std::string(1, c);
+    return quoted + "'.";
+}
+
 std::string Reference::text() const {
-    const auto corner = [](const CellAddress& address) {
-        return column_letters(address.column) + std::to_string(address.row + 1);
+    const auto corner = [this](const CellAddress& address) {
+        if (whole_columns) return column_letters(address.column);
+        if (whole_rows) return std::to_string(address.row + 1);
+        return cell_letters(address.column, address.row);
     };
-    const std::string where = sheet.empty() ? std::string() : sheet + ".";
-    return where + corner(first) + (is_range ? ":" + corner(last) : std::string());
+    const std::string file = document.empty() ? std::string() : "'" + document + "'#";
+    const std::string where = sheet.empty() ? std::string() : sheet_prefix(sheet);
+    const std::string to = last_sheet.empty() ? std::string() : sheet_prefix(last_sheet);
+    return file + where + corner(first) + (is_range ? ":" + to + corner(last) : std::string());
 }
 
 std::string_view formula_body(std::string_view formula) {

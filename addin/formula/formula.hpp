@@ -20,24 +20,37 @@ struct CellAddress {
 };
 
 struct Reference {
-    std::string document;  ///< URL of another file; empty for this one
-    std::string sheet;     ///< empty for the sheet of the formula
+    std::string document;    ///< URL of another file; empty for this one
+    std::string sheet;       ///< empty for the sheet of the formula
+    std::string last_sheet;  ///< of `Site.A1:Storage.B2`, which spans sheets; else empty
     CellAddress first;
     CellAddress last;  ///< the same as `first` for a single cell
     bool is_range = false;
+    bool whole_columns = false;  ///< `A:C`
+    bool whole_rows = false;     ///< `1:3`
 
     /// `Site.B3`, `D4:E4`, without the dollar signs.
     [[nodiscard]] std::string text() const;
 };
 
+/// Columns and rows of the largest sheet that Calc can have.
+inline constexpr std::int32_t most_columns = 16384;
+inline constexpr std::int32_t most_rows = 1048576;
+
 /// `A`, `AB`; columns from 0.
 [[nodiscard]] std::string column_letters(std::int32_t column);
+
+/// `B3`; column and row from 0.
+[[nodiscard]] std::string cell_letters(std::int32_t column, std::int32_t row);
+
+/// `Site.`, `'Site data'.`: a sheet's name as it stands in front of a cell.
+[[nodiscard]] std::string sheet_prefix(std::string_view sheet);
 
 struct Node {
     enum class Kind : std::uint8_t {
         number,     ///< `305`
         text,       ///< `"305 mm"`
-        error,      ///< `#REF!`
+        error,      ///< `#REF!`, also inside what was a reference: `B#REF!`
         reference,  ///< `D4:E4`
         name,       ///< a defined name
         call,       ///< a function; `text` is its name in upper case
@@ -55,7 +68,8 @@ struct Node {
 };
 
 /// Reads a formula. A leading `=`, and the braces of an array formula, may be there or not.
-/// \throws Refused(value) for what is no formula, or nested more than 200 deep.
+/// \throws Refused(value) for what is no formula, nested more than 200 deep, or of more than
+/// 2000 operators.
 [[nodiscard]] Node parse_formula(std::string_view formula);
 
 /// The formula's text of a node.

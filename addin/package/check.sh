@@ -27,9 +27,18 @@ for library in $needed; do
   esac
 done
 
-# Only the entry point is exported.
-exported=$(nm -D --defined-only "$folder/libundercroft.so" | awk '$2 ~ /[TDBRV]/ {print $3}')
-[ "$exported" = "undercroft_component" ] || fail "the library exports: $exported"
+# Only the entry points that the package registers are exported.
+exported=$(nm -D --defined-only "$folder/libundercroft.so" | awk '$2 ~ /[TDBRV]/ {print $3}' | sort)
+registered=$(sed -n 's/.*constructor="\([a-z_]*\)".*/\1/p' "$folder/undercroft.components" | sort)
+[ -n "$registered" ] && [ "$exported" = "$registered" ] || fail "the library exports: $exported"
+
+# Every template of the menu and every image is in the package.
+sed -n 's|.*<value>undercroft:new/\(.*\)</value>.*|template/Undercroft/\1.ots|p' "$folder/Addons.xcu" > "$folder/named"
+sed -n 's|.*<value>%origin%/\(.*\)</value>.*|\1|p' "$folder/Addons.xcu" >> "$folder/named"
+[ -s "$folder/named" ] || fail "the menu opens no template"
+while read -r path; do
+  [ -e "$folder/$path" ] || fail "the menu names $path, which is not in the package"
+done < "$folder/named"
 
 # Every argument in the registration has the name that the interface gives it: else its help shows ###.
 undescribed=$(sed -n 's/.*\[in\] any \([A-Za-z0-9]*\).*/\1/p' "$folder/XUC.idl" 2>/dev/null || true)

@@ -14,6 +14,7 @@
 #include <undercroft/XUC.hpp>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/uno/commands.hpp"
 #include "addin/uno/explain.hpp"
 #include "addin/uno/marshal.hpp"
 
@@ -103,7 +104,11 @@ private:
 
 }  // namespace undercroft::addin
 
-/// The one entry point of the library.
+// The entry points of the library, one for each implementation that the package registers.
+extern "C" SAL_DLLPUBLIC_EXPORT css::uno::XInterface* undercroft_commands(
+    css::uno::XComponentContext* context, const css::uno::Sequence<css::uno::Any>&) {
+    return undercroft::addin::make_commands(context);
+}
 extern "C" SAL_DLLPUBLIC_EXPORT css::uno::XInterface* undercroft_component(
     css::uno::XComponentContext* context, const css::uno::Sequence<css::uno::Any>&) {
     return cppu::acquire(new undercroft::addin::Component(context));

@@ -70,25 +70,6 @@ css::uno::Any error_value(Cause cause) {
     return css::uno::Any(error_number(error_code(cause)));
 }
 
-std::string error_text(int code) {
-    switch (code) {
-        case 503:
-            return "#NUM!";
-        case 519:
-            return "#VALUE!";
-        case 524:
-            return "#REF!";
-        case 525:
-            return "#NAME?";
-        case 532:
-            return "#DIV/0!";
-        case 32767:
-            return "#N/A";
-        default:
-            return "Err:" + std::to_string(code);
-    }
-}
-
 css::uno::Any to_any(const Answer& answer) {
     if (const double* number = std::get_if<double>(&answer)) return css::uno::Any(*number);
     if (const std::string* text = std::get_if<std::string>(&answer)) return css::uno::Any(to_oustring(*text));

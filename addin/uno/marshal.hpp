@@ -6,6 +6,7 @@
 #include <com/sun/star/uno/Sequence.hxx>
 
 #include "addin/catalogue/cell.hpp"
+#include "addin/formula/cell_error.hpp"
 #include "units/refused.hpp"
 
 namespace css = com::sun::star;
@@ -44,9 +45,6 @@ private:
 [[nodiscard]] double error_number(int code);
 [[nodiscard]] int error_code(Cause cause);
 [[nodiscard]] css::uno::Any error_value(Cause cause);
-
-/// `#NUM!`, `Err:504`: how Calc shows an error code.
-[[nodiscard]] std::string error_text(int code);
 
 /// A result for the cell.
 [[nodiscard]] css::uno::Any to_any(const Answer& answer);

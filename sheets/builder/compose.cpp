@@ -27,7 +27,7 @@ WorkbookGrid compose(const WorkbookText& text, const std::vector<Sheet>& sheets,
     const Layout layout(selection, system);
     WorkbookGrid workbook;
     workbook.name = text.name + (system == System::us ? "-us" : "");
-    workbook.title = text.title;
+    workbook.title = text.title + (system == System::us ? " (US customary units)" : "");
     workbook.paper = system == System::us ? "letter" : "a4";
     workbook.names = layout.names();
     for (const Sheet& sheet : selection.sheets()) {

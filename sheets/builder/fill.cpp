@@ -78,6 +78,13 @@ std::string compared_text(const CellWriter& writer, const Row& row, const std::s
     return side(left) + "&\" " + sign + " \"&" + side(right);
 }
 
+/// Lines that a check needs, with what it compares before its note.
+int lines_of_check(const Row& row, int description_columns, int note_columns) {
+    const std::string room_for_values(26, '0');  // "1234.567 m3 >= 1234.567 m3"
+    return std::max(lines_of_text(row.description, description_columns),
+                    lines_of_text(room_for_values + "; " + row.note, note_columns, small_character_cm));
+}
+
 struct Comparison {
     const char* sign;
     const char* function;
@@ -104,11 +111,7 @@ void fill_comparison(CellWriter& writer, const Row& row, int at, const Compariso
                      "IFERROR(" + compared_text(writer, row, left, comparison.shown, right) + tail + ";\"" +
                          row.note + "\")")
         .columns = writer.note_columns();
-    const std::string room_for_values(26, '0');  // "1234.567 m3 >= 1234.567 m3"
-    const int columns = symbol_column - description_column;
-    writer.set_height(at, std::max(lines_of_text(row.description, columns),
-                                   lines_of_text(room_for_values + "; " + row.note, writer.note_columns(),
-                                                 small_character_cm)));
+    writer.set_height(at, lines_of_check(row, symbol_column - description_column, writer.note_columns()));
 }
 
 void fill_check(CellWriter& writer, const Row& row, int at) {
@@ -141,6 +144,31 @@ void fill_summary(CellWriter& writer, const Selection& selection, int at) {
         writer.set_height(at, std::max(lines_of_text(other.title, symbol_column - description_column),
                                        lines_of_text(note, writer.note_columns(), small_character_cm)));
         ++at;
+    }
+}
+
+/// Every check of the other sheets: what it is, what it compared, its verdict.
+void fill_dashboard(CellWriter& writer, const Selection& selection, int at) {
+    for (const Sheet& other : selection.sheets()) {
+        for (const Row& row : other.rows) {
+            if (row.kind != Row::Kind::check) continue;
+            const Place& check = writer.place_of(row, row.key);
+            writer.put_reference(at);
+            writer.put_text(at, description_column, "Description", row.description).columns =
+                symbol_column - description_column;
+            writer.put_text(at, symbol_column, "Symbol", other.name);
+            writer
+                .put_formula(at, value_column, "Verdict",
+                             writer.cell_reference(other.name, check.row, value_column))
+                .columns = 2;
+            writer
+                .put_formula(at, note_column, "Note",
+                             writer.cell_reference(other.name, check.row, note_column))
+                .columns = writer.note_columns();
+            writer.set_height(at,
+                              lines_of_check(row, symbol_column - description_column, writer.note_columns()));
+            ++at;
+        }
     }
 }
 
@@ -181,6 +209,8 @@ void fill_row(CellWriter& writer, const Selection& selection, const Row& row) {
             return fill_picture(writer, row, at);
         case Row::Kind::summary:
             return fill_summary(writer, selection, at);
+        case Row::Kind::dashboard:
+            return fill_dashboard(writer, selection, at);
         case Row::Kind::page:
             writer.grid().page_breaks.push_back(at);
             return;
@@ -206,9 +236,10 @@ void fill_head(CellWriter& writer) {
     const std::string count = std::to_string(grid.checks.size());
     const std::string all_pass =
         grid.checks.empty() ? "\"No cell shows an error\"" : "\"No check of " + count + " fails\"";
+    // NOW() makes Calc compute the cell on opening, also where it keeps the other results of the file.
     writer.put_formula(
         2, ref_column, "State",
-        "IF(ISERROR(UNDERCROFT.UC.VERSION());\"The Undercroft add-in is not installed here: the "
+        "IF(OR(ISERROR(UNDERCROFT.UC.VERSION());NOW()=0);\"The Undercroft add-in is not installed here: the "
         "figures on this sheet are not computed and must not be used\";"
         "IF([." +
             cell_text(2, last) + "]=0;" + all_pass + ";IF(" + errors + ">0;" + errors +

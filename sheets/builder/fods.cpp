@@ -249,11 +249,11 @@ void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
 
 void add_conditions(xml_node table, const SheetGrid& sheet) {
     xml_node formats = table.append_child("calcext:conditional-formats");
-    const auto add = [&](const std::string& cell, const std::string& pass, const std::string& fail) {
+    using Condition = std::pair<const char*, const char*>;
+    const auto add = [&](const std::string& cell, const std::vector<Condition>& conditions) {
         const std::string address = sheet.name + "." + cell;
         xml_node format = formats.append_child("calcext:conditional-format");
         set(format, "calcext:target-range-address", address + ":" + address);
-        const std::pair<std::string, const char*> conditions[] = {{pass, "Passed"}, {fail, "Failed"}};
         for (const auto& [value, style] : conditions) {
             xml_node condition = format.append_child("calcext:condition");
             set(condition, "calcext:apply-style-name", style);
@@ -261,9 +261,12 @@ void add_conditions(xml_node table, const SheetGrid& sheet) {
             set(condition, "calcext:base-cell-address", address);
         }
     };
-    for (const std::string& check : sheet.checks) add(check, "=1", "=0");
-    for (const auto& [at, cell] : sheet.cells)
-        if (cell.style == "Open") add(cell_text(at.first, at.second), "=0", ">0");
+    for (const auto& [at, cell] : sheet.cells) {
+        const std::string address = cell_text(at.first, at.second);
+        if (cell.style == "Verdict") add(address, {{"=1", "Passed"}, {"=0", "Failed"}});
+        if (cell.style == "Open") add(address, {{"=0", "Passed"}, {">0", "Failed"}});
+        if (cell.style == "State") add(address, {{"formula-is(ISERROR(UNDERCROFT.UC.VERSION()))", "Alarm"}});
+    }
 }
 
 void write_sheet(xml_node spreadsheet, const SheetGrid& sheet, Sizes& sizes) {

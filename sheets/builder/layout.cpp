@@ -1,5 +1,6 @@
 #include "sheets/builder/layout.hpp"
 
+#include <algorithm>
 #include <charconv>
 
 namespace undercroft::sheets {
@@ -63,6 +64,14 @@ int Layout::rows_of(const Sheet& sheet, const Row& row) const {
             return picture_rows(row);
         case Row::Kind::summary:
             return static_cast<int>(selection_.sheets().size()) - 1;
+        case Row::Kind::dashboard: {
+            int checks = 0;
+            for (const Sheet& other : selection_.sheets())
+                checks += static_cast<int>(
+                    std::count_if(other.rows.begin(), other.rows.end(),
+                                  [](const Row& each_row) { return each_row.kind == Row::Kind::check; }));
+            return checks;
+        }
         case Row::Kind::page:
             return 0;
         case Row::Kind::section:

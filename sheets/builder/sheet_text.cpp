@@ -128,15 +128,16 @@ private:
             return;
         }
         static const std::map<std::string, void (Reader::*)(const Line&, const std::string&, Row&)> readers =
-            {{"section", &Reader::read_section}, {"input", &Reader::read_input},
-             {"text", &Reader::read_text},       {"choice", &Reader::read_choice},
-             {"given", &Reader::read_given},     {"result", &Reader::read_result},
-             {"words", &Reader::read_words},     {"check", &Reader::read_check},
-             {"table", &Reader::read_table},     {"grid", &Reader::read_grid},
-             {"list", &Reader::read_list},       {"chart", &Reader::read_chart},
-             {"picture", &Reader::read_picture}, {"remark", &Reader::read_remark},
-             {"caution", &Reader::read_caution}, {"summary", &Reader::read_summary},
-             {"page", &Reader::read_page},       {"beside", &Reader::read_beside}};
+            {{"section", &Reader::read_section},     {"input", &Reader::read_input},
+             {"text", &Reader::read_text},           {"choice", &Reader::read_choice},
+             {"given", &Reader::read_given},         {"result", &Reader::read_result},
+             {"words", &Reader::read_words},         {"check", &Reader::read_check},
+             {"table", &Reader::read_table},         {"grid", &Reader::read_grid},
+             {"list", &Reader::read_list},           {"chart", &Reader::read_chart},
+             {"picture", &Reader::read_picture},     {"remark", &Reader::read_remark},
+             {"caution", &Reader::read_caution},     {"summary", &Reader::read_summary},
+             {"dashboard", &Reader::read_dashboard}, {"page", &Reader::read_page},
+             {"beside", &Reader::read_beside}};
         const auto reader = readers.find(word);
         if (reader == readers.end()) throw TextMistake(line.number, "'" + word + "' is no kind of row");
         if (sheet_.name.empty()) throw TextMistake(line.number, "wanted first: sheet NAME | TITLE");
@@ -153,6 +154,7 @@ private:
         row.description = rest;
     }
     void read_summary(const Line&, const std::string&, Row& row) { row.kind = Row::Kind::summary; }
+    void read_dashboard(const Line&, const std::string&, Row& row) { row.kind = Row::Kind::dashboard; }
     void read_page(const Line&, const std::string&, Row& row) { row.kind = Row::Kind::page; }
     void read_caution(const Line&, const std::string& rest, Row& row) {
         row.kind = Row::Kind::caution;

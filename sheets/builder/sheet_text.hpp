@@ -50,8 +50,9 @@ struct Row {
         grid,     ///< a table that is typed in
         list,     ///< items with columns of their own
         chart,
-        picture,  ///< outlines to scale
-        summary,  ///< the open checks of every sheet of the workbook
+        picture,    ///< outlines to scale
+        summary,    ///< the open checks of every sheet of the workbook
+        dashboard,  ///< every check of every sheet with its verdict
         remark,
         caution,
         page,  ///< a new page begins

@@ -305,6 +305,7 @@ void add_cell_styles(xml_node styles) {
          .bold = true},
         {.name = "Passed", .parent = "Default", .ground = pass_ground, .colour = pass_ink, .bold = true},
         {.name = "Failed", .parent = "Default", .ground = fail_ground, .colour = fail_ink, .bold = true},
+        {.name = "Alarm", .parent = "State", .ground = fail_ground, .colour = fail_ink, .bold = true},
     };
     for (const Look& look : looks) add_look(styles, look);
 }

@@ -74,7 +74,7 @@ std::vector<Function> pipe_entries() {
             .takes("diameter", "D", "Inside diameter")
             .takes("slope", "S", "Slope of the pipe, rise per run, such as 0.005 or 0.5 %")
             .takes("roughness", "n", "Manning's n, such as 0.013; the same at every depth")
-            .takes("depth full", "y", "Depth of flow; left out, the full pipe")
+            .takes("depth", "y", "Depth of flow; left out, the full pipe")
             .gives("Q", "Flow"),
         function("UC.PIPE.DEPTH", &calc::pipe_depth)
             .says("Depth of uniform flow in a circular pipe: the lower one where two depths carry the flow")

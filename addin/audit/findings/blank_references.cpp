@@ -1,0 +1,138 @@
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string_view>
+
+#include "addin/audit/findings/findings.hpp"
+#include "addin/audit/findings/grouped.hpp"
+
+namespace undercroft::audit {
+
+namespace {
+
+/// Functions of Calc that count a blank cell as 0, or pass over a text, without a word.
+constexpr std::string_view numeric[] = {"SUM",   "ABS", "ROUND",   "ROUNDUP", "ROUNDDOWN",  "SQRT", "INT",
+                                        "MIN",   "MAX", "AVERAGE", "PRODUCT", "SUMPRODUCT", "EXP",  "LN",
+                                        "LOG10", "SIN", "COS",     "TAN",     "MOD",        "N",    "TRUNC"};
+
+bool is_numeric(const Use& use) {
+    return use.call != nullptr &&
+           std::find(std::begin(numeric), std::end(numeric), use.call->text) != std::end(numeric);
+}
+
+/// "12.5" typed as a text, which no SUM adds.
+bool looks_like_number(const std::string& text) {
+    std::string_view rest = text;
+    while (!rest.empty() && (rest.front() == ' ' || rest.front() == '-' || rest.front() == '+'))
+        rest.remove_prefix(1);
+    while (!rest.empty() && rest.back() == ' ') rest.remove_suffix(1);
+    if (rest.empty() || rest.front() < '0' || rest.front() > '9') return false;
+    return rest.find_first_not_of("0123456789.,") == std::string_view::npos;
+}
+
+class Search {
+public:
+    Search(const Workings& workings, Grouped& grouped) : workings_(workings), grouped_(grouped) {}
+
+    void look(const FormulaCell& formula) {
+        part_ = 0;
+        for (const Use& use : workings_.uses(formula)) {
+            ++part_;
+            const bool takes_value = use.role == Role::operand || use.role == Role::link ||
+                                     use.role == Role::argument ||
+                                     (use.role == Role::passed && is_numeric(use));
+            if (!takes_value) continue;
+            if (use.area.is_single())
+                look_at_cell(formula, use);
+            else
+                look_at_range(formula, use);
+        }
+    }
+
+private:
+    void tell(Kind kind, const FormulaCell& formula, const std::string& says) {
+        grouped_.add(kind, Severity::warning, formula.group, part_, formula.at, says);
+    }
+
+    void look_at_cell(const FormulaCell& formula, const Use& use) {
+        const Spot spot = use.area.first();
+        const BookCell* cell = workings_.book.find(spot);
+        const std::string name = workings_.text(formula.at.sheet, spot);
+        if (cell == nullptr || cell->shows_nothing()) {
+            const bool shown_blank =
+                cell != nullptr && (use.role == Role::link || use.role == Role::argument);
+            if (!shown_blank)
+                tell(Kind::blank_reference, formula,
+                     "the formula refers to " + name +
+                         ", which is blank and counts as 0; fill it in, or correct the reference.");
+            return;
+        }
+        const bool computes = use.role == Role::operand || use.role == Role::passed;
+        if (computes && cell->text() != nullptr && !cell->shows_nothing())
+            tell(Kind::text_reference, formula,
+                 "the formula computes with " + name + ", which holds the text \"" +
+                     cell->text()->substr(0, 40) + "\"; type a number there, or correct the reference.");
+    }
+
+    void look_at_range(const FormulaCell& formula, const Use& use) {
+        const std::int32_t last = std::min(use.area.last_column, workings_.book.columns(use.area.sheet) - 1);
+        bool any = false;
+        for (std::int32_t c = use.area.first_column; c <= last && !any; ++c)
+            any = !workings_.book.column(use.area.sheet, c, use.area.first_row, use.area.last_row).empty();
+        if (!any) {
+            tell(Kind::blank_reference, formula,
+                 "the range " + workings_.book.text_from(formula.at.sheet, use.area) +
+                     " is blank; fill it in, or correct the reference.");
+            return;
+        }
+        if (use.area.is_pair() && use.role == Role::argument) return look_at_pair(formula, use);
+        if (use.role == Role::passed) look_for_text_numbers(formula, use, last);
+    }
+
+    void look_at_pair(const FormulaCell& formula, const Use& use) {
+        const BookCell* number = workings_.book.find(use.area.first());
+        if (number == nullptr || number->shows_nothing())
+            tell(Kind::blank_reference, formula,
+                 "the number in " + workings_.text(formula.at.sheet, use.area.first()) +
+                     " is blank; fill it in, or correct the reference.");
+    }
+
+    /// Each text is looked at once, however many sums run over it.
+    void look_for_text_numbers(const FormulaCell& formula, const Use& use, std::int32_t last) {
+        const auto& texts = text_numbers(use.area.sheet);
+        const auto first = texts.lower_bound({use.area.sheet, use.area.first_row, 0});
+        for (auto spot = first; spot != texts.end() && spot->row <= use.area.last_row; ++spot) {
+            if (spot->column < use.area.first_column || spot->column > last) continue;
+            tell(Kind::text_reference, formula,
+                 workings_.text(formula.at.sheet, *spot) + " in the range " +
+                     workings_.book.text_from(formula.at.sheet, use.area) + " holds the text \"" +
+                     workings_.book.find(*spot)->text()->substr(0, 40) +
+                     "\", which is passed over; type it as a number.");
+            return;
+        }
+    }
+
+    const std::set<Spot>& text_numbers(std::int32_t sheet) {
+        const auto [known, is_new] = text_numbers_.try_emplace(sheet);
+        if (is_new)
+            for (const BookCell& cell : workings_.sheet(sheet).cells)
+                if (!cell.is_formula() && cell.text() != nullptr && looks_like_number(*cell.text()))
+                    known->second.insert({sheet, cell.row, cell.column});
+        return known->second;
+    }
+
+    const Workings& workings_;
+    Grouped& grouped_;
+    std::size_t part_ = 0;
+    std::map<std::int32_t, std::set<Spot>> text_numbers_;
+};
+
+}  // namespace
+
+void find_blank_references(const Workings& workings, Findings& findings) {
+    Grouped grouped(findings);
+    Search search(workings, grouped);
+    for (const FormulaCell& formula : workings.formulas.all()) search.look(formula);
+}
+
+}  // namespace undercroft::audit

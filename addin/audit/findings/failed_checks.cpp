@@ -1,0 +1,38 @@
+#include "addin/audit/findings/findings.hpp"
+#include "addin/audit/findings/grouped.hpp"
+#include "addin/catalogue/catalogue.hpp"
+
+namespace undercroft::audit {
+
+namespace {
+
+using addin::Node;
+
+/// A formula whose result is a verdict: a check of ours, a comparison, or several joined by AND and OR.
+bool gives_verdict(const Node& node) {
+    if (node.kind == Node::Kind::operation)
+        return node.text == "=" || node.text == "<>" || node.text == "<" || node.text == ">" ||
+               node.text == "<=" || node.text == ">=";
+    if (node.kind != Node::Kind::call) return false;
+    if (node.text == "AND" || node.text == "OR" || node.text == "NOT") return true;
+    const addin::Function* function = addin::find_function(node.text);
+    return function != nullptr && function->outcome.shape == addin::Outcome::Shape::verdict;
+}
+
+}  // namespace
+
+void find_failed_checks(const Workings& workings, Findings& findings) {
+    Grouped grouped(findings);
+    for (const FormulaCell& formula : workings.formulas.all()) {
+        const FormulaGroup& group = workings.formulas.group_of(formula);
+        const double* value = formula.cell->number();
+        if (value == nullptr || *value != 0 || !group.unreadable.empty() || !gives_verdict(group.tree))
+            continue;
+        const std::string label = workings.labels.of_row(formula.at);
+        grouped.add(Kind::check_failed, Severity::error, formula.group, 0, formula.at,
+                    "the check fails" + (label.empty() ? "" : ": " + label) +
+                        "; change the design, or the input if it was wrong.");
+    }
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,73 @@
+#include "addin/audit/findings/findings.hpp"
+#include "addin/audit/findings/grouped.hpp"
+
+namespace undercroft::audit {
+
+namespace {
+
+using addin::Node;
+
+/// What a formula asks of the world outside the workbook; empty for nothing.
+std::string outside(const Node& tree) {
+    std::string found;
+    walk(tree, [&](const Node& node) {
+        if (!found.empty()) return;
+        if (node.kind == Node::Kind::reference && !node.reference.document.empty())
+            found = "the file " + node.reference.document;
+        if (node.kind == Node::Kind::call &&
+            (node.text == "WEBSERVICE" || node.text == "DDE" || node.text == "FILTERXML"))
+            found = "another program or server by " + node.text;
+    });
+    return found;
+}
+
+bool is_unsteady(const Node& tree) {
+    bool found = false;
+    walk(tree, [&](const Node& node) {
+        found = found || (node.kind == Node::Kind::call &&
+                          (node.text == "NOW" || node.text == "TODAY" || node.text == "RAND" ||
+                           node.text == "RANDBETWEEN" || node.text == "RANDARRAY" || node.text == "RAND.NV" ||
+                           node.text == "RANDBETWEEN.NV"));
+    });
+    return found;
+}
+
+}  // namespace
+
+void find_links(const Workings& workings, Findings& findings) {
+    Grouped grouped(findings);
+    for (std::uint32_t g = 0; g < workings.formulas.groups().size(); ++g) {
+        const FormulaGroup& group = workings.formulas.groups()[g];
+        if (!group.unreadable.empty()) continue;
+        const std::string source = outside(group.tree);
+        const bool unsteady = is_unsteady(group.tree);
+        for (const std::uint32_t member : group.members) {
+            const Spot& at = workings.formulas.all()[member].at;
+            if (!source.empty())
+                grouped.add(Kind::link, Severity::error, g, 0, at,
+                            "the formula takes a value from " + source +
+                                ", which the audit did not open; bring the value into this workbook, with "
+                                "its source.");
+            if (unsteady)
+                grouped.add(Kind::unsteady, Severity::warning, g, 1, at,
+                            "the value changes by itself with the clock or by chance; type it, so that what "
+                            "is signed stays.");
+        }
+    }
+    for (const DefinedName& name : workings.book.names) {
+        const NameMeaning* meaning = workings.names.find(name.name, name.sheet);
+        if (meaning == nullptr || !meaning->readable) continue;
+        const std::string source = outside(meaning->tree);
+        if (!source.empty())
+            findings.add(Kind::link, Severity::error, std::vector<Spot>{},
+                         "the name " + name.name + " stands for cells in " + source +
+                             "; bring the values into this workbook.");
+    }
+    for (const std::string& link : workings.book.links)
+        findings.add(
+            Kind::link, Severity::warning, std::vector<Spot>{},
+            "the workbook has a link to " + link +
+                ", which the audit did not open; break the link (Edit > Links) once its values are checked.");
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,140 @@
+#include "addin/uno/commands.hpp"
+
+#include <com/sun/star/awt/MessageBoxButtons.hpp>
+#include <com/sun/star/awt/Toolkit.hpp>
+#include <com/sun/star/awt/XMessageBoxFactory.hpp>
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/deployment/PackageInformationProvider.hpp>
+#include <com/sun/star/frame/Desktop.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/frame/XFrame.hpp>
+#include <com/sun/star/lang/XInitialization.hpp>
+#include <com/sun/star/lang/XServiceInfo.hpp>
+#include <com/sun/star/system/SystemShellExecute.hpp>
+#include <com/sun/star/system/SystemShellExecuteFlags.hpp>
+#include <cppuhelper/implbase4.hxx>
+#include <cppuhelper/supportsservice.hxx>
+
+#include "addin/catalogue/catalogue.hpp"
+#include "addin/uno/marshal.hpp"
+
+namespace undercroft::addin {
+
+namespace {
+
+namespace css = com::sun::star;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+
+constexpr const char* scheme = "undercroft:";
+constexpr const char* new_workbook = "new/";
+
+class Commands final : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XDispatch,
+                                                    css::lang::XInitialization, css::lang::XServiceInfo> {
+public:
+    explicit Commands(Reference<css::uno::XComponentContext> context) : context_(std::move(context)) {}
+
+    void SAL_CALL initialize(const css::uno::Sequence<css::uno::Any>& arguments) override {
+        if (arguments.getLength() > 0) arguments[0] >>= frame_;
+    }
+
+    Reference<css::frame::XDispatch> SAL_CALL queryDispatch(const css::util::URL& url, const rtl::OUString&,
+                                                            sal_Int32) override {
+        if (url.Complete.startsWith(to_oustring(scheme))) return this;
+        return {};
+    }
+    css::uno::Sequence<Reference<css::frame::XDispatch>> SAL_CALL
+    queryDispatches(const css::uno::Sequence<css::frame::DispatchDescriptor>& requests) override {
+        css::uno::Sequence<Reference<css::frame::XDispatch>> dispatches(requests.getLength());
+        for (sal_Int32 i = 0; i < requests.getLength(); ++i)
+            dispatches.getArray()[i] =
+                queryDispatch(requests[i].FeatureURL, requests[i].FrameName, requests[i].SearchFlags);
+        return dispatches;
+    }
+
+    void SAL_CALL dispatch(const css::util::URL& url,
+                           const css::uno::Sequence<css::beans::PropertyValue>&) override {
+        try {
+            run(to_string(url.Complete).substr(std::string(scheme).size()));
+        } catch (const css::uno::Exception& error) {
+            say("This did not work", to_string(error.Message));
+        } catch (const std::exception& error) {
+            say("This did not work", error.what());
+        }
+    }
+    void SAL_CALL addStatusListener(const Reference<css::frame::XStatusListener>&,
+                                    const css::util::URL&) override {}
+    void SAL_CALL removeStatusListener(const Reference<css::frame::XStatusListener>&,
+                                       const css::util::URL&) override {}
+
+    rtl::OUString SAL_CALL getImplementationName() override { return to_oustring(commands_name); }
+    sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
+        return cppu::supportsService(this, name);
+    }
+    css::uno::Sequence<rtl::OUString> SAL_CALL getSupportedServiceNames() override {
+        css::uno::Sequence<rtl::OUString> names(1);
+        names.getArray()[0] = "com.sun.star.frame.ProtocolHandler";
+        return names;
+    }
+
+private:
+    void run(const std::string& command) {
+        if (command.starts_with(new_workbook))
+            open_template(command.substr(std::string(new_workbook).size()));
+        else if (command == "functions")
+            open_reference();
+        else if (command == "about")
+            say("About Undercroft", about());
+        else
+            say("Undercroft", "There is no command '" + command + "'.");
+    }
+
+    [[nodiscard]] rtl::OUString package_folder() const {
+        return css::deployment::PackageInformationProvider::get(context_)->getPackageLocation(
+            "undercroft.addin");
+    }
+
+    void open_template(const std::string& name) {
+        css::uno::Sequence<css::beans::PropertyValue> how(1);
+        how.getArray()[0].Name = "AsTemplate";
+        how.getArray()[0].Value <<= true;
+        const rtl::OUString url =
+            package_folder() + "/template/Undercroft/" + to_oustring(name) + to_oustring(".ots");
+        css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how);
+    }
+
+    void open_reference() {
+        css::system::SystemShellExecute::create(context_)->execute(
+            package_folder() + "/functions.html", {}, css::system::SystemShellExecuteFlags::URIS_ONLY);
+    }
+
+    static std::string about() {
+        return "Undercroft " + version() + ": " + std::to_string(all_functions().size()) +
+               " unit-safe functions for calc sheets of buried stormwater storage.\n\nThe sheets do not "
+               "replace the judgement of a licensed engineer, the instructions of the supplier of the "
+               "product used, or the law. Local codes govern.";
+    }
+
+    void say(const std::string& title, const std::string& words) {
+        if (!frame_.is()) return;
+        const Reference<css::awt::XMessageBoxFactory> factory(css::awt::Toolkit::create(context_), UNO_QUERY);
+        const Reference<css::awt::XWindowPeer> parent(frame_->getContainerWindow(), UNO_QUERY);
+        if (!factory.is() || !parent.is()) return;
+        factory
+            ->createMessageBox(parent, css::awt::MessageBoxType_INFOBOX,
+                               css::awt::MessageBoxButtons::BUTTONS_OK, to_oustring(title),
+                               to_oustring(words))
+            ->execute();
+    }
+
+    Reference<css::uno::XComponentContext> context_;
+    Reference<css::frame::XFrame> frame_;
+};
+
+}  // namespace
+
+css::uno::XInterface* make_commands(const Reference<css::uno::XComponentContext>& context) {
+    return cppu::acquire(new Commands(context));
+}
+
+}  // namespace undercroft::addin
