@@ -15,6 +15,7 @@ std::string shown_passing(Percent passing) {
 }  // namespace
 
 Grading from_finest(const Grading& grading) {
+    require(!grading.empty(), "the grading has no rows");
     Grading rows = grading;
     std::sort(rows.begin(), rows.end(),
               [](const auto& a, const auto& b) { return std::get<0>(a) < std::get<0>(b); });

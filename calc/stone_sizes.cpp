@@ -1,6 +1,7 @@
 #include "calc/stone_sizes.hpp"
 
 #include <map>
+#include <optional>
 
 #include "calc/customary.hpp"
 #include "units/text.hpp"
@@ -36,6 +37,16 @@ Passing passing_at(const Grading& rows, Length sieve) {
     return passing;
 }
 
+/// Percentages that differ by less are the same.
+constexpr double close = 100 * limit_tolerance;
+
+void require_limits(Length sieve, Percent least, Percent most) {
+    require_positive("sieve", sieve);
+    require(least.value >= 0 && most.value <= 100 + close && least.value <= most.value + close,
+            "the limits at sieve " + text_of(as_quantity(sieve)) + " (" + rounded_text(least.value) +
+                " % to " + rounded_text(most.value) + " %) must rise and lie from 0 % to 100 %");
+}
+
 }  // namespace
 
 const Envelope& stone_size_envelope(StoneSize size) {
@@ -67,23 +78,22 @@ bool grading_fits(const Grading& grading, const std::variant<StoneSize, Envelope
     const Grading rows = from_finest(grading);
     const StoneSize* named = std::get_if<StoneSize>(&envelope);
     const Envelope& limits = named != nullptr ? stone_size_envelope(*named) : std::get<Envelope>(envelope);
-    const double close = 100 * limit_tolerance;
-    bool fits = true;
+    require(!limits.empty(), "the envelope has no rows");
+    bool outside = false;
+    std::optional<Length> undecided;
     for (const auto& [sieve, least, most] : limits) {
-        require_positive("sieve", sieve);
-        require(least.value >= 0 && most.value <= 100 * (1 + limit_tolerance) &&
-                    least.value <= most.value + close,
-                "the limits at sieve " + text_of(as_quantity(sieve)) + " (" + rounded_text(least.value) +
-                    " % to " + rounded_text(most.value) + " %) must rise and lie from 0 % to 100 %");
+        require_limits(sieve, least, most);
         const Passing passing = passing_at(rows, sieve);
-        const bool outside = passing.most < least.value - close || passing.least > most.value + close;
-        const bool inside = passing.least >= least.value - close && passing.most <= most.value + close;
-        if (!outside && !inside)
-            no_answer("the grading has no sieve of " + text_of(as_quantity(sieve)) +
-                      ", and what passes its neighbours does not tell whether it fits");
-        fits = fits && inside;
+        if (passing.most < least.value - close || passing.least > most.value + close)
+            outside = true;
+        else if (passing.least < least.value - close || passing.most > most.value + close)
+            undecided = sieve;
     }
-    return fits;
+    if (outside) return false;
+    if (undecided)
+        no_answer("the grading has no sieve of " + text_of(as_quantity(*undecided)) +
+                  ", and what passes its neighbours does not tell whether it fits");
+    return true;
 }
 
 }  // namespace undercroft::calc
