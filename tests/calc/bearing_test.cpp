@@ -354,6 +354,8 @@ TEST_CASE("foundations that are none, or beyond the tables, are refused") {
                          refuses_domain("ground without strength bears nothing"));
     CHECK_NOTHROW(with([](Ground& g) { g.cohesion = 0; }));
     CHECK_NOTHROW(with([](Ground& g) { g.friction = 0; }));
+    // However slight the strength is.
+    CHECK_NOTHROW(with([](Ground& g) { g.cohesion = 1e-6, g.friction = 0; }));
     CHECK_NOTHROW(with([](Ground& g) { g.depth = 0; }));
     // A square in two units: not longer than wide by the last digit.
     const Ground square{10, 25, 18, 1, 1.5, 1.5};

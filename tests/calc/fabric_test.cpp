@@ -1,7 +1,6 @@
 // Openings of a separation fabric.
 #include "calc/fabric.hpp"
 
-#include "calc/customary.hpp"
 #include "tests/support/amounts.hpp"
 #include "tests/support/near.hpp"
 
@@ -11,9 +10,6 @@ using namespace calc;
 
 namespace {
 
-Length mm(double value) {
-    return value * millimetre;
-}
 double factor(double uniformity) {
     return number(fabric_factor(share(uniformity)));
 }

@@ -1,7 +1,6 @@
 // How heavy a unit may be that people lift by hand.
 #include "calc/lifting.hpp"
 
-#include "calc/customary.hpp"
 #include "tests/support/amounts.hpp"
 #include "tests/support/csv.hpp"
 #include "tests/support/near.hpp"
@@ -13,9 +12,6 @@ using namespace calc;
 
 namespace {
 
-Length cm(double value) {
-    return value * centimetre;
-}
 Mass kg(double value) {
     return Mass::from_value(value);
 }

@@ -216,6 +216,7 @@ TEST_CASE("soils that no laboratory reports are refused") {
     CHECK_THROWS_MATCHES(
         group(60, 50, 40, 0, 10), Refused,
         refuses_domain("liquid limit (0 %) must be above 0, or NP for a soil that has none"));
+    CHECK_NOTHROW(group(60, 50, 40, Percent{0.6}, np));
     CHECK_THROWS_MATCHES(group(60, 50, 40, INFINITY, 10), Refused, refuses_domain("liquid limit"));
     CHECK_THROWS_MATCHES(group(60, 50, 40, 40, 0.49), Refused,
                          refuses_domain("plasticity index (0.49 %) must be 1 % or more when rounded"));

@@ -2,6 +2,7 @@
 #include "calc/wheel_load.hpp"
 #include "calc/load_classes.hpp"
 #include "calc/load_spread.hpp"
+#include "tests/support/amounts.hpp"
 #include "tests/support/csv.hpp"
 #include "tests/support/loads.hpp"
 #include "tests/support/near.hpp"
@@ -12,21 +13,17 @@ using namespace calc;
 
 namespace {
 
-Length feet(double value) {
-    return value * foot;
-}
-
 /// AASHTO LRFD 3.6.1.2.5: a tyre of 10 in x 20 in; 3.6.1.2.2 and 3.6.1.2.3: wheels 6 ft apart, tandem axles
 /// 4 ft apart.
 Wheel truck_wheel() {
-    return {kips(16), 10.0 * inch, 20.0 * inch, feet(6), {}};
+    return {kips(16), 10.0 * inch, 20.0 * inch, ft(6), {}};
 }
 Wheel tandem_wheel() {
-    return {kips(12.5), 10.0 * inch, 20.0 * inch, feet(6), feet(4)};
+    return {kips(12.5), 10.0 * inch, 20.0 * inch, ft(6), ft(4)};
 }
 
 Pressure pressure(const Wheel& wheel, double cover_in_feet, double factor = 1.15, bool impact = true) {
-    return wheel_load(wheel, feet(cover_in_feet), share(factor), impact);
+    return wheel_load(wheel, ft(cover_in_feet), share(factor), impact);
 }
 
 }  // namespace
@@ -42,7 +39,7 @@ TEST_CASE("pressure of truck and tandem wheels through fill is the table of the 
         const double cover = row.number("H_ft");
         const double factor = row.text("case").find("1.15") != std::string::npos ? 1.15 : 1.0;
         CAPTURE(row.text("case"), cover);
-        CHECK_THAT(dynamic_allowance(feet(cover)),
+        CHECK_THAT(dynamic_allowance(ft(cover)),
                    is_within(share(row.number("IM_percent") / 100), share(1e-12)));
         if (cover < 2) {
             ++refused;
@@ -71,13 +68,13 @@ TEST_CASE("dynamic allowance falls from 33 % at no cover to none at 8 ft", "[pub
     const double rows[][2] = {{0, 33}, {2, 24.75}, {4, 16.5}, {6, 8.25}, {8, 0}, {10, 0}, {100, 0}};
     for (const auto& [cover, percent] : rows) {
         CAPTURE(cover);
-        CHECK_THAT(dynamic_allowance(feet(cover)), is_within(share(percent / 100), share(1e-15)));
+        CHECK_THAT(dynamic_allowance(ft(cover)), is_within(share(percent / 100), share(1e-15)));
     }
     for (int i = 0; i < 80; ++i)
-        REQUIRE(dynamic_allowance(feet(0.1 * i)) > dynamic_allowance(feet(0.1 * i + 0.1)));
+        REQUIRE(dynamic_allowance(ft(0.1 * i)) > dynamic_allowance(ft(0.1 * i + 0.1)));
     // 2.4384 m are 8 ft.
     CHECK(dynamic_allowance(2.4384 * metre) < share(1e-15));
-    CHECK_THROWS_MATCHES(dynamic_allowance(feet(-1)), Refused, refuses_domain("cover"));
+    CHECK_THROWS_MATCHES(dynamic_allowance(ft(-1)), Refused, refuses_domain("cover"));
 }
 
 TEST_CASE("tyres interact from the published cover on", "[published]") {
@@ -95,8 +92,8 @@ TEST_CASE("tyres interact from the published cover on", "[published]") {
     };
     for (const Row& row : rows) {
         CAPTURE(row.factor, row.spacing, row.tyre);
-        CHECK_THAT(interaction_depth(feet(row.spacing), row.tyre * inch, share(row.factor)),
-                   is_within(feet(row.published), feet(row.tolerance)));
+        CHECK_THAT(interaction_depth(ft(row.spacing), row.tyre * inch, share(row.factor)),
+                   is_within(ft(row.published), ft(row.tolerance)));
     }
 }
 
@@ -106,19 +103,19 @@ TEST_CASE("from the interaction depth on two wheels share one patch, and the pre
     for (int i = 0; i < 500; ++i) {
         Wheel wheel = tandem_wheel();
         wheel.load = kips(random.between(2, 20));
-        wheel.wheel_spacing = feet(random.between(5, 8));
-        wheel.axle_spacing = feet(random.between(4, 6));
+        wheel.wheel_spacing = ft(random.between(5, 8));
+        wheel.axle_spacing = ft(random.between(4, 6));
         const Share factor = share(random.between(1, 1.75));
         const bool impact = random.whole(0, 1) == 1;
         const Length pairs[][2] = {{*wheel.wheel_spacing, wheel.tyre_width},
                                    {*wheel.axle_spacing, wheel.tyre_length}};
         for (const auto& [spacing, tyre] : pairs) {
             const Length depth = interaction_depth(spacing, tyre, factor);
-            if (depth < feet(2.01)) continue;
+            if (depth < ft(2.01)) continue;
             const auto at = [&](Length cover) { return wheel_load(wheel, cover, factor, impact).value(); };
-            REQUIRE(at(depth - feet(1e-8)) == Approx(at(depth + feet(1e-8))).epsilon(1e-6));
-            const double before = at(depth - feet(1e-4)) - at(depth - feet(2e-4));
-            const double after = at(depth + feet(2e-4)) - at(depth + feet(1e-4));
+            REQUIRE(at(depth - ft(1e-8)) == Approx(at(depth + ft(1e-8))).epsilon(1e-6));
+            const double before = at(depth - ft(1e-4)) - at(depth - ft(2e-4));
+            const double after = at(depth + ft(2e-4)) - at(depth + ft(1e-4));
             REQUIRE(before < 0);
             REQUIRE(after < 0);
             REQUIRE(after > before);
@@ -153,19 +150,19 @@ TEST_CASE("one wheel alone spreads like a load on its patch, and a second wheel 
         const double cover = random.between(2, 12);
         const double factor = random.between(1, 1.75);
         // l = lt + f H: half of f to each side.
-        REQUIRE(pressure(alone, cover, factor, false).value() ==
-                Approx(spread_load(alone.load, alone.tyre_length, alone.tyre_width, feet(cover),
-                                   batter(factor / 2))
-                           .value())
-                    .epsilon(1e-12));
+        REQUIRE(
+            pressure(alone, cover, factor, false).value() ==
+            Approx(spread_load(alone.load, alone.tyre_length, alone.tyre_width, ft(cover), batter(factor / 2))
+                       .value())
+                .epsilon(1e-12));
         REQUIRE(pressure(truck_wheel(), cover, factor, false) >= pressure(alone, cover, factor, false));
         Wheel tandem = truck_wheel();
-        tandem.axle_spacing = feet(4);
+        tandem.axle_spacing = ft(4);
         REQUIRE(pressure(tandem, cover, factor, false) >= pressure(truck_wheel(), cover, factor, false));
-        REQUIRE(pressure(alone, cover, factor, true).value() ==
-                Approx(pressure(alone, cover, factor, false).value() *
-                       (1 + dynamic_allowance(feet(cover)).value()))
-                    .epsilon(1e-12));
+        REQUIRE(
+            pressure(alone, cover, factor, true).value() ==
+            Approx(pressure(alone, cover, factor, false).value() * (1 + dynamic_allowance(ft(cover)).value()))
+                .epsilon(1e-12));
         Wheel heavier = alone;
         heavier.load = 2.0 * alone.load;
         REQUIRE(pressure(heavier, cover, factor).value() ==
@@ -204,13 +201,12 @@ TEST_CASE("wheels outside the standard are refused") {
     };
     CHECK_NOTHROW(with([](Wheel&) {}));
     CHECK_THROWS_MATCHES(with([](Wheel& w) { w.load = kips(0); }), Refused, refuses_domain("wheel load"));
-    CHECK_THROWS_MATCHES(with([](Wheel& w) { w.tyre_length = feet(0); }), Refused,
+    CHECK_THROWS_MATCHES(with([](Wheel& w) { w.tyre_length = ft(0); }), Refused,
                          refuses_domain("tyre length"));
-    CHECK_THROWS_MATCHES(with([](Wheel& w) { w.tyre_width = feet(0); }), Refused,
-                         refuses_domain("tyre width"));
+    CHECK_THROWS_MATCHES(with([](Wheel& w) { w.tyre_width = ft(0); }), Refused, refuses_domain("tyre width"));
     CHECK_THROWS_MATCHES(with([](Wheel& w) { w.wheel_spacing = w.tyre_width; }), Refused,
                          refuses_domain("wheel spacing"));
-    CHECK_THROWS_MATCHES(with([](Wheel& w) { w.axle_spacing = feet(0.5); }), Refused,
+    CHECK_THROWS_MATCHES(with([](Wheel& w) { w.axle_spacing = ft(0.5); }), Refused,
                          refuses_domain("leave it out where there is no second one"));
 }
 
