@@ -4,7 +4,6 @@
 #include <optional>
 
 #include "calc/customary.hpp"
-#include "units/text.hpp"
 
 namespace undercroft::calc {
 
@@ -37,14 +36,13 @@ Passing passing_at(const Grading& rows, Length sieve) {
     return passing;
 }
 
-/// Percentages that differ by less are the same.
-constexpr double close = 100 * limit_tolerance;
-
 void require_limits(Length sieve, Percent least, Percent most) {
     require_positive("sieve", sieve);
-    require(least.value >= 0 && most.value <= 100 + close && least.value <= most.value + close,
-            "the limits at sieve " + text_of(as_quantity(sieve)) + " (" + rounded_text(least.value) +
-                " % to " + rounded_text(most.value) + " %) must rise and lie from 0 % to 100 %");
+    const std::string at = " passing " + text_of(as_quantity(sieve));
+    require_percentage("least" + at, least);
+    require_percentage("most" + at, most);
+    require(least.value <= most.value + same_percent,
+            shown("least" + at, least) + " must be at most the " + shown("most", most));
 }
 
 }  // namespace
@@ -84,9 +82,9 @@ bool grading_fits(const Grading& grading, const std::variant<StoneSize, Envelope
     for (const auto& [sieve, least, most] : limits) {
         require_limits(sieve, least, most);
         const Passing passing = passing_at(rows, sieve);
-        if (passing.most < least.value - close || passing.least > most.value + close)
+        if (passing.most < least.value - same_percent || passing.least > most.value + same_percent)
             outside = true;
-        else if (passing.least < least.value - close || passing.most > most.value + close)
+        else if (passing.least < least.value - same_percent || passing.most > most.value + same_percent)
             undecided = sieve;
     }
     if (outside) return false;

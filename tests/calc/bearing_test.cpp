@@ -162,6 +162,11 @@ TEST_CASE("Terzaghi's N gamma is that of his mechanism, least push over all turn
               0.0075);
     }
     CHECK(factors(BearingMethod::terzaghi, 0).weight == 0);
+    // The rows have two decimals, as printed.
+    for (int degree = 0; degree <= 45; ++degree) {
+        const double hundredths = 100 * factors(BearingMethod::terzaghi, degree).weight;
+        CHECK(std::abs(hundredths - std::round(hundredths)) <= 1e-7);
+    }
     // Between the rows the interpolation follows the mechanism; the digits of the table show at few degrees.
     for (double degree = 10.5; degree < 45; ++degree) {
         CAPTURE(degree);
