@@ -279,6 +279,7 @@ TEST_CASE("Coulomb's wall is no flatter than the ground slides by itself") {
         refuses_domain("wall angle (59.99 deg) must be at least 60 deg: on a flatter back the "
                        "ground slides along a plane of its own"));
     CHECK_NOTHROW(rough(active, 30, 10, 90, 30));
+    CHECK_NOTHROW(rough(active, 30, 10, 90, 30 * (1 + 1e-12)));
     CHECK_THROWS_MATCHES(rough(active, 30, 10, 89.9, 30), Refused, refuses_domain("must be at least 90 deg"));
     CHECK_NOTHROW(rough(active, 30, 10, 149.9));
     CHECK_THROWS_MATCHES(rough(active, 30, 10, 150), Refused,
