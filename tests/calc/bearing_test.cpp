@@ -168,7 +168,8 @@ TEST_CASE("Terzaghi's N gamma is that of his mechanism, least push over all turn
         CHECK(std::abs(hundredths - std::round(hundredths)) <= 1e-7);
     }
     // Between the rows the interpolation follows the mechanism; the digits of the table show at few degrees.
-    for (double degree = 10.5; degree < 45; ++degree) {
+    for (int whole = 10; whole < 45; ++whole) {
+        const double degree = whole + 0.5;
         CAPTURE(degree);
         CHECK(factors(BearingMethod::terzaghi, degree).weight ==
               Approx(computed_weight_factor(degree)).epsilon(0.006));
@@ -206,7 +207,8 @@ TEST_CASE("bearing factors grow with friction from Prandtl's cohesion alone, wit
             REQUIRE(more.weight > less.weight);
         }
         // Nc = (Nq - 1) cot p, the theorem of corresponding states (Caquot).
-        for (double degree = 1; degree <= 45; degree += 0.5) {
+        for (int halves = 2; halves <= 90; ++halves) {
+            const double degree = 0.5 * halves;
             const BearingFactors n = factors(method, degree);
             REQUIRE(n.cohesion * tangent(degrees(degree)) == Approx(n.surcharge - 1).epsilon(1e-12));
         }
@@ -441,7 +443,7 @@ TEST_CASE("bearing ratio by the dynamic cone is that of the standard's equations
 
 TEST_CASE("the farther a blow drives the cone, the softer the ground") {
     for (const ConeSoil soil : {ConeSoil::general, ConeSoil::cl, ConeSoil::ch})
-        for (double d = 19; d < 80; d += 0.5) REQUIRE(cbr(d + 0.5, soil) < cbr(d, soil));
+        for (int d = 19; d < 80; ++d) REQUIRE(cbr(d + 1, soil) < cbr(d, soil));
 }
 
 TEST_CASE("a cone in rock, in mud or in another unit gives no bearing ratio") {

@@ -128,7 +128,8 @@ TEST_CASE("Coulomb's active coefficients at 30 deg are the textbook's", "[publis
 TEST_CASE("earth pushes least when it follows a wall and most when it is pushed, at all friction angles") {
     for (const EarthState state : {EarthState::active, EarthState::rest, EarthState::passive})
         CHECK(smooth(state, 0) == Approx(1).epsilon(1e-14));
-    for (double friction = 0.1; friction <= 50; friction += 0.1) {
+    for (int tenths = 1; tenths <= 500; ++tenths) {
+        const double friction = 0.1 * tenths;
         CAPTURE(friction);
         const double active = smooth(EarthState::active, friction);
         const double rest = smooth(EarthState::rest, friction);
@@ -211,14 +212,14 @@ TEST_CASE("Coulomb's passive coefficient is the least push of all wedges (Boost.
 }
 
 TEST_CASE("a rough wall holds more ground than a smooth one") {
-    for (double friction = 1; friction <= 50; friction += 0.5) {
+    for (int friction = 1; friction <= 50; ++friction) {
         CAPTURE(friction);
         for (const EarthState state : {EarthState::active, EarthState::passive})
             REQUIRE(rough(state, friction, 0) == Approx(smooth(state, friction)).epsilon(1e-12));
-        REQUIRE(rough(EarthState::passive, friction, friction / 3) > smooth(EarthState::passive, friction));
+        REQUIRE(rough(EarthState::passive, friction, friction / 3.0) > smooth(EarthState::passive, friction));
         // Part of the active push points down along the wall.
         const double across =
-            rough(EarthState::active, friction, friction / 2) * cosine(degrees(friction / 2));
+            rough(EarthState::active, friction, friction / 2.0) * cosine(degrees(friction / 2.0));
         REQUIRE(across < smooth(EarthState::active, friction));
     }
 }
@@ -289,8 +290,8 @@ TEST_CASE("Coulomb's wall is no flatter than the ground slides by itself") {
     CHECK_THROWS_MATCHES(rough(active, 0, 0, 44.9), Refused, refuses_domain("must be at least 45 deg"));
     // On the inner slip plane itself, at full friction, Coulomb and Rankine are one: the thrust on the plane
     // carries Rankine's thrust and the weight above it.
-    for (double friction = 10; friction <= 45; friction += 5) {
-        const double back = 45 + friction / 2;
+    for (int friction = 10; friction <= 45; friction += 5) {
+        const double back = 45 + friction / 2.0;
         const double across = smooth(active, friction);
         const double above = 1 / std::tan(back * pi / 180);
         CHECK(rough(active, friction, friction, back) == Approx(std::hypot(across, above)).epsilon(1e-9));

@@ -29,7 +29,8 @@ TEST_CASE("factor and opening are those of the filter criterion", "[published]")
 }
 
 TEST_CASE("factor of the criterion is 1 at both ends and 2 between, without a jump") {
-    for (double uniformity = 1; uniformity < 20; uniformity += 0.01) {
+    for (int hundredths = 100; hundredths < 2000; ++hundredths) {
+        const double uniformity = 0.01 * hundredths;
         CAPTURE(uniformity);
         REQUIRE(factor(uniformity) >= 1);
         REQUIRE(factor(uniformity) <= 2);
@@ -48,7 +49,8 @@ TEST_CASE("opening grows with the soil, up to what separation allows", "[publish
     CHECK(fabric_opening(mm(75), share(2)) == mm(0.60));
     // Silts and clays: non-woven B = 1.8.
     CHECK_THAT(fabric_opening(mm(0.1), share(1.8)), is_near(mm(0.18)));
-    for (double d85 = 0.05; d85 < 0.29; d85 += 0.01) {
+    for (int hundredths = 5; hundredths < 29; ++hundredths) {
+        const double d85 = 0.01 * hundredths;
         REQUIRE(fabric_opening(mm(d85 + 0.01), share(1.5)) > fabric_opening(mm(d85), share(1.5)));
         REQUIRE(fabric_opening(mm(d85), share(1.6)) > fabric_opening(mm(d85), share(1.5)));
     }

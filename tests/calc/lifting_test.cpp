@@ -106,9 +106,11 @@ TEST_CASE("the multiplier of frequency is the published table, straight between 
             const StraightLine line(x, y);
             for (const double duration : column.durations) {
                 CAPTURE(column.name, vertical, duration);
-                for (double at = 0.2; at <= 15; at += 0.1)
+                for (int tenths = 2; tenths <= 150; ++tenths) {
+                    const double at = tenths / 10.0;
                     REQUIRE(frequency_multiplier(at, duration, vertical) ==
                             Approx(line(at)).epsilon(1e-9).margin(1e-12));
+                }
                 for (std::size_t i = 0; i < x.size(); ++i)
                     REQUIRE(frequency_multiplier(x[i], duration, vertical) ==
                             Approx(y[i]).epsilon(1e-12).margin(1e-15));
