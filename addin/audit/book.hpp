@@ -15,6 +15,9 @@
 
 namespace undercroft::audit {
 
+/// The sheet that an audit writes; an audit does not look at it.
+inline constexpr const char* audit_sheet_name = "Audit";
+
 /// One cell of the workbook: the place of its sheet, row and column, all from 0.
 struct Spot {
     std::int32_t sheet = 0;

@@ -40,6 +40,8 @@ enum class Kind {
 };
 
 [[nodiscard]] std::string_view title_of(Kind kind);
+/// One word for programs and lists: `typed_over`.
+[[nodiscard]] std::string_view word_of(Kind kind);
 [[nodiscard]] std::string_view text_of(Severity severity);
 
 struct Finding {

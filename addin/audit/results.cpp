@@ -6,6 +6,7 @@
 
 #include "addin/audit/findings/grouped.hpp"
 #include "addin/audit/properties.hpp"
+#include "addin/audit/unsteady.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "units/text.hpp"
 
@@ -27,10 +28,7 @@ bool calls(const FormulaGroup& group, std::string_view own_name) {
 }
 
 bool is_unsteady(const FormulaGroup& group) {
-    for (const char* name : {"NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY", "RAND.NV", "RANDBETWEEN.NV",
-                             "CELL", "INFO"})
-        if (calls(group, name)) return true;
-    return false;
+    return group.unreadable.empty() && (changes_by_itself(group.tree) || asks_surroundings(group.tree));
 }
 
 bool same(double a, double b) {
@@ -46,14 +44,14 @@ std::string shown(const CellValue& value) {
 /// "the file holds 12, and the formula gives 13"; empty when they agree.
 std::string difference(const StoredValue& stored, const BookCell& now) {
     const std::string held = stored.is_error ? "an error" : shown(stored.value);
-    if (now.error != 0) return stored.is_error ? "" : "the file holds " + held + ", and the formula gives an error";
+    if (now.error != 0)
+        return stored.is_error ? "" : "the file holds " + held + ", and the formula gives an error";
     const double* number = std::get_if<double>(&stored.value);
     const std::string* text = std::get_if<std::string>(&stored.value);
-    const bool agree =
-        !stored.is_error &&
-        ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
-         (text != nullptr && now.text() != nullptr && *text == *now.text()) ||
-         (text != nullptr && text->empty() && now.shows_nothing()));
+    const bool agree = !stored.is_error &&
+                       ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
+                        (text != nullptr && now.text() != nullptr && *text == *now.text()) ||
+                        (number == nullptr && (text == nullptr || text->empty()) && now.shows_nothing()));
     return agree ? "" : "the file holds " + held + ", and the formula gives " + shown(now.value);
 }
 
@@ -67,7 +65,8 @@ std::set<Spot> unsteady_cells(const Workings& workings) {
         before = cells.size();
         for (const FormulaCell& formula : workings.formulas.all())
             for (const Use& use : workings.uses(formula))
-                if (std::any_of(cells.begin(), cells.end(), [&](const Spot& spot) { return use.area.holds(spot); }))
+                if (std::any_of(cells.begin(), cells.end(),
+                                [&](const Spot& spot) { return use.area.holds(spot); }))
                     cells.insert(formula.at);
     }
     return cells;
@@ -85,16 +84,19 @@ void find_stale(const Workings& workings, const StoredValues& stored, Findings& 
         if (unsteady.contains(formula.at) || tells_version[formula.group]) continue;
         const BookSheet& sheet = workings.sheet(formula.at.sheet);
         for (std::int32_t row = formula.area.first_row; row <= formula.area.last_row; ++row)
-            for (std::int32_t column = formula.area.first_column; column <= formula.area.last_column; ++column) {
+            for (std::int32_t column = formula.area.first_column; column <= formula.area.last_column;
+                 ++column) {
                 const StoredValue* value = stored.find(sheet.name, row, column);
                 const Spot at{formula.at.sheet, row, column};
                 const BookCell* now = workings.book.find(at);
                 if (value == nullptr || now == nullptr) continue;
                 const std::string says = difference(*value, *now);
                 if (says.empty()) continue;
-                grouped.add(Kind::stale, Severity::error, formula.group, 0, at,
-                            says + " when it is computed anew; save the workbook again, and find out who or what "
-                                   "changed the value.");
+                grouped.add(
+                    Kind::stale, Severity::error, formula.group, 0, at,
+                    says +
+                        " when it is computed anew; save the workbook again, and find out who or what "
+                        "changed the value.");
             }
     }
 }
@@ -115,14 +117,14 @@ void find_other_version(const Workings& workings, const StoredValues& stored, co
         told_by_cell = true;
         if (*version != installed)
             findings.add(Kind::version, Severity::warning, formula.at,
-                         "the file was computed by version " + *version + " of the functions, and " + installed +
-                             " is installed; compare the results, and save the workbook again.");
+                         "the file was computed by version " + *version + " of the functions, and " +
+                             installed + " is installed; compare the results, and save the workbook again.");
     }
     const auto property = workings.book.properties.find(std::string(functions_property));
     if (told_by_cell || property == workings.book.properties.end() || property->second == installed) return;
     findings.add(Kind::version, Severity::warning, std::vector<Spot>{},
-                 "the workbook was made for version " + property->second + " of the functions, and " + installed +
-                     " is installed; compare the results.");
+                 "the workbook was made for version " + property->second + " of the functions, and " +
+                     installed + " is installed; compare the results.");
 }
 
 }  // namespace undercroft::audit

@@ -36,8 +36,14 @@ public:
 
     void look(const FormulaCell& formula) {
         part_ = 0;
-        for (const Use& use : workings_.uses(formula)) {
+        const std::vector<Use> uses = workings_.uses(formula);
+        // A cell that the formula also compares with a text is known to hold one at times.
+        std::set<Area> compared;
+        for (const Use& use : uses)
+            if (use.role == Role::compared) compared.insert(use.area);
+        for (const Use& use : uses) {
             ++part_;
+            if (use.guarded || compared.contains(use.area)) continue;
             const bool takes_value = use.role == Role::operand || use.role == Role::link ||
                                      use.role == Role::argument ||
                                      (use.role == Role::passed && is_numeric(use));
