@@ -396,7 +396,7 @@ TEST_CASE("feet that are none are refused") {
     CHECK_THROWS_MATCHES(foot_pressure(kpa(0), m(1), m(0.1), m(0.1), m(0.1)), Refused,
                          refuses_domain("crown pressure"));
     CHECK_THROWS_MATCHES(foot_pressure(kpa(1), m(0), m(0.1), m(0.1), m(0.1)), Refused,
-                         refuses_domain("span"));
+                         refuses_domain("span (0 m) must be above 0"));
     CHECK_THROWS_MATCHES(foot_pressure(kpa(1), m(1), m(-0.1), m(0.1), m(0.1)), Refused,
                          refuses_domain("row gap"));
     CHECK_THROWS_MATCHES(foot_pressure(kpa(1), m(1), m(0.1), m(0), m(0.1)), Refused,
