@@ -255,10 +255,11 @@ Office::~Office() {
 Document Office::load(const rtl::OUString& url, bool as_template) const {
     // Not hidden, though there is no window: a hidden document loses its view, and with it the frozen
     // heading.
-    Sequence<css::beans::PropertyValue> how(3);
+    // Without the last, a template becomes a new document and any other file is opened itself.
+    Sequence<css::beans::PropertyValue> how(as_template ? 3 : 2);
     how.getArray()[0] = property("MacroExecutionMode", Any(sal_Int16(0)));  // never
     how.getArray()[1] = property("UpdateDocMode", Any(sal_Int16(0)));       // no link is followed
-    how.getArray()[2] = property("AsTemplate", Any(as_template));
+    if (as_template) how.getArray()[2] = property("AsTemplate", Any(true));
     const Reference<css::lang::XComponent> component = desktop_->loadComponentFromURL(url, "_blank", 0, how);
     const Reference<css::sheet::XSpreadsheetDocument> document(component, UNO_QUERY);
     if (!document.is()) throw std::runtime_error("cannot open " + to_utf8(url) + " as a spreadsheet");

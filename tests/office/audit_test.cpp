@@ -218,8 +218,8 @@ TEST_CASE("mistakes planted in the whole job are found in a real Calc", "[audit]
     std::size_t planted = 0;
     std::size_t line = 0;
     for (const Mistake& mistake : read_mistakes(file_text("tests/data/seeded-mistakes.txt"))) {
-        // Those that need no recalculation are all tried without an office; here every fourth of them.
-        if (stores(mistake) || (!mistake.needs_calc && ++line % 4 != 0)) continue;
+        // Those that need no recalculation are all tried without an office; here every eighth of them.
+        if (stores(mistake) || (!mistake.needs_calc && ++line % 8 != 0)) continue;
         CAPTURE(mistake.line, mistake.kind, mistake.found_at, mistake.edits.front().text);
         const Document document = the_office().open_copy(filled_job);
         protect(document, false);
@@ -231,7 +231,7 @@ TEST_CASE("mistakes planted in the whole job are found in a real Calc", "[audit]
         CHECK(told.has(title_of_word(mistake.kind), at.sheet, at.at.StartColumn, at.at.StartRow));
         ++planted;
     }
-    CHECK(planted >= 40);
+    CHECK(planted >= 25);
 }
 
 TEST_CASE("untouched workbooks have no finding, held against the template that they name", "[audit]") {
