@@ -32,8 +32,9 @@ bool is_unsteady(const FormulaGroup& group) {
     return group.unreadable.empty() && (changes_by_itself(group.tree) || asks_surroundings(group.tree));
 }
 
+/// Files hold fewer digits than Calc computes with, and a search amplifies what is lost; an edit shows.
 bool same(double a, double b) {
-    return a == b || std::abs(a - b) <= 1e-9 * std::max(std::abs(a), std::abs(b));
+    return std::abs(a - b) <= std::max(1e-7 * std::max(std::abs(a), std::abs(b)), 1e-15);
 }
 
 std::string shown(const CellValue& value) {

@@ -52,10 +52,11 @@ private:
 audit::StoredValues read_stored(const Reference<css::uno::XComponentContext>& context, const rtl::OUString& url) {
     css::xml::sax::InputSource source;
     source.sSystemId = url;
+    Reference<css::packages::zip::XZipFileAccess2> file;  // its streams end with it
     if (url.endsWithIgnoreAsciiCase(".fods")) {
         source.aInputStream = css::ucb::SimpleFileAccess::create(context)->openFileRead(url);
     } else {
-        const auto file = css::packages::zip::ZipFileAccess::createWithURL(context, url);
+        file = css::packages::zip::ZipFileAccess::createWithURL(context, url);
         source.aInputStream.set(file->getByName("content.xml"), UNO_QUERY_THROW);
     }
     audit::StoredValues values;

@@ -274,9 +274,12 @@ void write_sheet(xml_node spreadsheet, const SheetGrid& sheet, Sizes& sizes) {
     set(table, "table:name", sheet.name);
     set(table, "table:style-name", sheet.wide ? "taWide" : "taUpright");
     set(table, "table:protected", "true");
-    const int last_printed = sheet.printed ? std::max(sheet.rows - 1, 0) : sheet.head_rows;
-    const std::string last = cell_text(last_printed, sheet.print_columns - 1);
-    set(table, "table:print-ranges", sheet.name + ".A1:" + sheet.name + "." + last);
+    if (sheet.printed) {
+        const std::string last = cell_text(std::max(sheet.rows - 1, 0), sheet.print_columns - 1);
+        set(table, "table:print-ranges", sheet.name + ".A1:" + sheet.name + "." + last);
+    } else {
+        set(table, "table:print", "false");
+    }
     xml_node allowed = table.append_child("loext:table-protection");
     set(allowed, "loext:select-protected-cells", "true");
     set(allowed, "loext:select-unprotected-cells", "true");
