@@ -155,6 +155,22 @@ TEST_CASE("four times the formulas take about four times as long") {
     CHECK(large < 10);
 }
 
+TEST_CASE("many formulas that are all different, each with a mistake") {
+    const auto book = [](std::int32_t formulas) {
+        audit::Book made = large_book(formulas);
+        int number = 2;
+        for (audit::BookSheet& sheet : made.sheets)
+            for (audit::BookCell& cell : sheet.cells)
+                if (cell.is_formula()) cell.formula += "*" + std::to_string(++number);
+        made.index();
+        return made;
+    };
+    const double small = seconds_for(book(5000));
+    const double large = seconds_for(book(20000));
+    CHECK(large < 12 * small + 0.5);
+    CHECK(large < 10);
+}
+
 TEST_CASE("a large workbook of like formulas has no finding") {
     const Report report = audit::audit_workbook({.book = large_book(8000)});
     INFO(audit::console_text(report));
