@@ -155,9 +155,10 @@ private:
             const std::string rows = firsts.size() == 1 ? "row " + std::to_string(firsts.front().row + 1)
                                                         : "rows " + std::to_string(first + 1) + " to " +
                                                               std::to_string(firsts.back().row + 1);
+            const std::size_t count = firsts.size();
             findings_.add(Kind::template_rows, Severity::warning, std::move(firsts),
                           rows + (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
-                              " not in the template" +
+                              (count == 1 ? " is not in the template" : " are not in the template") +
                               (has_formula ? "; read the formulas." : "; read what is there."));
         }
     }

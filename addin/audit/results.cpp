@@ -57,6 +57,13 @@ std::string difference(const StoredValue& stored, const BookCell& now) {
     return agree ? "" : "the file holds " + held + ", and the formula gives " + shown(now.value);
 }
 
+/// An array formula's area as it lies on the formula's sheet.
+Area on_sheet(const FormulaCell& formula) {
+    Area area = formula.area;
+    area.sheet = formula.at.sheet;
+    return area;
+}
+
 /// Formulas that rest on the clock or on chance, or on such a formula.
 class Unsteady {
 public:
@@ -84,9 +91,9 @@ private:
     static constexpr int most_sweeps = 100;
 
     void add(const FormulaCell& formula) {
-        for (std::int32_t column = formula.area.first_column; column <= formula.area.last_column; ++column)
-            for (std::int32_t row = formula.area.first_row; row <= formula.area.last_row; ++row)
-                rows_[{formula.at.sheet, column}].insert(row);
+        workings_.book.each_cell(on_sheet(formula), [&](const BookCell& cell) {
+            rows_[{formula.at.sheet, cell.column}].insert(cell.row);
+        });
     }
     [[nodiscard]] bool touches(const Area& area) const {
         for (auto rows = rows_.lower_bound({area.sheet, area.first_column});
@@ -120,21 +127,16 @@ void find_stale(const Workings& workings, const StoredValues& stored, Findings& 
     for (const FormulaCell& formula : workings.formulas.all()) {
         if (unsteady.holds(formula.at) || tells_version[formula.group]) continue;
         const BookSheet& sheet = workings.sheet(formula.at.sheet);
-        for (std::int32_t row = formula.area.first_row; row <= formula.area.last_row; ++row)
-            for (std::int32_t column = formula.area.first_column; column <= formula.area.last_column;
-                 ++column) {
-                const StoredValue* value = stored.find(sheet.name, row, column);
-                const Spot at{formula.at.sheet, row, column};
-                const BookCell* now = workings.book.find(at);
-                if (value == nullptr || now == nullptr) continue;
-                const std::string says = difference(*value, *now);
-                if (says.empty()) continue;
-                grouped.add(
-                    Kind::stale, Severity::error, formula.group, 0, at,
-                    says +
-                        " when it is computed anew; save the workbook again, and find out who or what "
-                        "changed the value.");
-            }
+        workings.book.each_cell(on_sheet(formula), [&](const BookCell& now) {
+            const StoredValue* value = stored.find(sheet.name, now.row, now.column);
+            const std::string says = value == nullptr ? "" : difference(*value, now);
+            if (says.empty()) return;
+            grouped.add(Kind::stale, Severity::error, formula.group, 0,
+                        {formula.at.sheet, now.row, now.column},
+                        says +
+                            " when it is computed anew; save the workbook again, and find out who or what "
+                            "changed the value.");
+        });
     }
 }
 

@@ -107,6 +107,7 @@ private:
     Spot base_;                ///< where the tree being read stands; inside a name, the name's own
     Spot at_;
     int depth_ = 0;
+    int names_left_ = 2000;
     std::vector<UnitSlip> slips_;
     std::optional<Spot> asked_at_;
     std::optional<UnitAnswer> lacks_;

@@ -70,8 +70,9 @@ private:
 
     void follow(const Node& node, Use use) {
         const NameMeaning* meaning = names_.find(node.text, at_.sheet);
-        if (meaning == nullptr || !meaning->readable || depth_ > 20)
+        if (meaning == nullptr || !meaning->readable || depth_ > 20 || names_left_ <= 0)
             return;  // names may go round in a circle
+        --names_left_;
         ++depth_;
         if (use.node == nullptr) use.node = &node;
         if (meaning->tree.kind != Node::Kind::reference && use.role == Role::link) use.role = Role::operand;
@@ -128,6 +129,7 @@ private:
     const Names& names_;
     Spot at_;
     int depth_ = 0;
+    int names_left_ = 2000;  // that are followed for one formula
     std::vector<Use> uses_;
     std::vector<Guard> guards_;
 };

@@ -48,6 +48,12 @@ public:
                                      use.role == Role::argument ||
                                      (use.role == Role::passed && is_numeric(use));
             if (!takes_value) continue;
+            if (workings_.sheet(use.area.sheet).name == audit_sheet_name) {
+                tell(Kind::blank_reference, formula,
+                     "the formula refers to " + workings_.book.text_from(formula.at.sheet, use.area) +
+                         " on the sheet that every audit writes anew; take the value from elsewhere.");
+                continue;
+            }
             if (use.area.is_single())
                 look_at_cell(formula, use);
             else
