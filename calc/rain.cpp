@@ -10,10 +10,10 @@ RainCurve::RainCurve(const RainTable& rain) {
         require_positive("duration", duration);
         require_positive("intensity", intensity);
         if (!points_.x.empty()) {
-            require(duration.value() > points_.x.back(),
-                    shown("duration", duration) + " must be longer than that of the row before");
-            require(intensity.value() <= points_.y.back(),
-                    shown("intensity", intensity) + " must not be above that of the shorter duration before");
+            require(duration.value() > points_.x.back(), shown("duration", duration),
+                    " must be longer than that of the row before");
+            require(intensity.value() <= points_.y.back(), shown("intensity", intensity),
+                    " must not be above that of the shorter duration before");
         }
         points_.x.push_back(duration.value());
         points_.y.push_back(intensity.value());
