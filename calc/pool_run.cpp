@@ -83,6 +83,9 @@ PoolRun Runner::run() {
     const Time start = now_.time;
     const Time end = start + longest_run * (std::get<0>(inflow_.back()) - start);
     const Time hair = same_time * step_;
+    made_.rows.reserve(static_cast<std::size_t>(
+        std::min((std::get<0>(inflow_.back()) - start) / step_ + static_cast<double>(inflow_.size()),
+                 static_cast<double>(most_rows))));
     double steps = 1;  // the next row at a step is at start + steps * step
     for (std::size_t i = 1; i < inflow_.size();) {
         const auto& [time, flow] = inflow_[i];
