@@ -53,6 +53,17 @@ inline void require(bool holds, const std::string& sentence) {
     if (!holds) refuse_domain(sentence);
 }
 
+/// The quantity in that dimension. \throws Refused(value) that names the argument.
+[[nodiscard]] inline Quantity in_dimension_of(std::string_view name, const Quantity& quantity,
+                                              const Dimension& wanted) {
+    try {
+        return in_dimension(quantity, wanted);
+    } catch (const Refused& refused) {
+        throw Refused(refused.cause(),
+                      std::string(name) + ": " + text_of(quantity) + " " + std::string(refused.what()));
+    }
+}
+
 // --- whole numbers --------------------------------------------------------------------------------
 
 /// How far a ratio may be from a whole number and still be that number: 8.10 / 4.05 is 2, not 3.

@@ -329,7 +329,12 @@ Unit parse_unit(std::string_view text) {
         refuse_value("a unit text of " + std::to_string(folded.size()) + " characters is too long");
     for (const AmbiguousUnit& ambiguous : ambiguous_units())
         if (lower_case(folded) == ambiguous.spelling) refuse_unknown(folded);
-    return UnitParser(folded).parse();
+    const Unit unit = UnitParser(folded).parse();
+    const double size = unit.scale.to_coherent(1);
+    const double inverse = unit.scale.from_coherent(1);
+    if (!(size > 0 && std::isfinite(size) && inverse > 0 && std::isfinite(inverse)))
+        refuse_value("the unit '" + folded + "' is too large or too small for any number");
+    return unit;
 }
 
 Unit default_unit(const Dimension& dimension) {

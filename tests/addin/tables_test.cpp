@@ -52,12 +52,14 @@ TEST_CASE("outlets come in three to six columns, or in ten with units beside the
     const double plain =
         desk.number("INDEX(UC.OUTLET.RATING({\"weir\";\"0.5 m\";\"1 m\";1.84;2;1}; 1; 2); 4; 2)");
     const double paired = desk.number(
-        "INDEX(UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\";1.84;\"m^0.5/s\";2;1;\"each\"}; 1; 2); 4; 2)");
+        "INDEX(UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\";1.84;\"m^0.5/s\";2;1;\"each\"}; 1; 2); 4; "
+        "2)");
     CHECK(plain == Approx(paired).epsilon(1e-14));
     CHECK_THAT(refusal("UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\"}; 1; 2)"),
                refuses_value("row 1, column 3"));
     CHECK_THAT(refusal("UC.OUTLET.RATING({\"weir\";0.5;1;1.84;2;1;7}; 1; 2)"), refuses_value("7 columns"));
-    CHECK_THAT(refusal("UC.OUTLET.RATING({\"sluice\";0.5;1}; 1; 2)"), refuses_value("is not a kind of outlet"));
+    CHECK_THAT(refusal("UC.OUTLET.RATING({\"sluice\";0.5;1}; 1; 2)"),
+               refuses_value("is not a kind of outlet"));
 }
 
 TEST_CASE("storage is taken with two columns or with the five of the stage-storage table") {

@@ -1,0 +1,16 @@
+#!/bin/sh
+# All tests that need no office, under the address, leak and undefined-behaviour sanitizers.
+#   sh tests/sanitize.sh
+set -eu
+cd "$(dirname "$0")/.."
+. tests/setup.sh
+need_packages $build_packages $test_packages
+programs="units_test calc_test addin_test"
+cmake -B build/sanitize -DUNDERCROFT_SANITIZE=ON -DCMAKE_CXX_FLAGS_RELEASE=-O1 > /dev/null
+cmake --build build/sanitize -j "$(nproc)" --target $programs | grep 'Built target .*_test' || true
+export ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1:detect_stack_use_after_return=1
+export UBSAN_OPTIONS=print_stacktrace=1
+for program in $programs; do
+  echo "== $program"
+  build/sanitize/tests/$program
+done
