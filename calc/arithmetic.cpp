@@ -137,7 +137,7 @@ Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const 
         points.x.push_back(right.value);
         points.y.push_back(alike(first_y, row_y, "table:").second.value);
         const std::size_t n = points.x.size();
-        require(n < 2 || points.x[n - 1] > points.x[n - 2],
+        require(n < 2 || is_above(points.x[n - 1], points.x[n - 2]),
                 "the first column must rise from row to row, but row " + std::to_string(n) + " does not");
     }
     const double low = points.x.front();

@@ -46,15 +46,15 @@ Points checked_storm(const Table<Time, Length>& storm) {
             require(rain == Length::from_value(0),
                     shown("cumulative rain", rain) + " must be 0 in the first row");
         } else {
-            require(time.value() > points.x.back(),
+            require(is_above(time.value(), points.x.back()),
                     shown("time", time) + " must be later than that of the row before");
-            require(rain.value() >= points.y.back(),
+            require(!is_above(points.y.back(), rain.value()),
                     shown("cumulative rain", rain) + " must not be below that of the row before");
         }
         require(rain <= most_rain, shown("cumulative rain", rain) + " must be at most " +
                                        text_of(as_quantity(most_rain)) + ": is it in mm?");
         points.x.push_back(time.value());
-        points.y.push_back(rain.value());
+        points.y.push_back(points.y.empty() ? 0 : std::max(rain.value(), points.y.back()));
     }
     return points;
 }

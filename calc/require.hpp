@@ -97,4 +97,10 @@ inline constexpr double limit_tolerance = 1e-9;
     return limit_tolerance * std::max(std::abs(a), std::abs(b));
 }
 
+/// Above by more than a conversion between units can make: 1 h is not above 60 min.
+[[nodiscard]] inline bool is_above(double a, double b) {
+    constexpr double conversion = 1e-14;  // some last digits of a double
+    return a - b > conversion * std::max(std::abs(a), std::abs(b));
+}
+
 }  // namespace undercroft::calc

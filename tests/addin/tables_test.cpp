@@ -73,4 +73,27 @@ TEST_CASE("storage is taken with two columns or with the five of the stage-stora
     CHECK_THAT(refusal("UC.DRAIN.TIME({0;0;0|1;1;1}; {0;1|1;1}; 1; 0.5)"), refuses_value("3 columns"));
 }
 
+TEST_CASE("rows in different units are compared with a tolerance: equal is neither above nor below") {
+    const Desk desk;
+    // A conversion leaves these a last digit apart, one way or the other.
+    for (const char* same : {"3 cm/h", "8.333333333333333e-06 m/s", "1.1811023622047245 in/h"}) {
+        const std::string rain = "{\"30 min\";\"30 mm/h\"|\"1 h\";\"" + std::string(same) + "\"}";
+        CHECK(desk.number("UC.RAIN.INTENSITY(" + rain + "; 45)") == Approx(30).epsilon(1e-12));
+    }
+    for (const char* same : {"60 min", "3600 s", "0.041666666666666667 d", "0.0059523809523809521 wk"}) {
+        const std::string rows = "{\"1 h\";1|\"" + std::string(same) + "\";0.5|\"2 h\";0.25}";
+        CHECK_THAT(refusal("UC.RAIN.INTENSITY(" + rows + "; 90)"), refuses_domain("must be longer"));
+        CHECK_THAT(refusal("UC.LOOKUP(" + rows + "; 90)"), refuses_domain("must rise"));
+        CHECK_THAT(refusal("UC.ROUTE.DEPTH(" + rows + "; {0;0|1;100}; {0;0|1;1})"), refuses_domain("later"));
+    }
+    for (const char* same :
+         {"1 m", "39.370078740157481 in", "3.2808398950131235 ft", "1.0936132983377078 yd"}) {
+        const std::string depth = "\"" + std::string(same) + "\"";
+        CHECK(desk.number("UC.PIT.SEEPAGE(\"1 mm/h\"; \"1 m\"; " + depth + "; 20; 5)") ==
+              Approx(0).margin(1e-12));
+        CHECK(desk.number("UC.DRAIN.TIME({0;0|2;10}; {0;1|2;1}; \"1 m\"; " + depth + ")") ==
+              Approx(0).margin(1e-9));
+    }
+}
+
 }  // namespace undercroft::tests
