@@ -2,6 +2,8 @@
 /// Figures that a standard reports in percent: sieve passing, liquid and plastic limits, CBR.
 #pragma once
 
+#include <compare>
+
 namespace undercroft::calc {
 
 /// A number in percent: 40 means 40 %.

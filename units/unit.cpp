@@ -59,9 +59,11 @@ public:
     [[nodiscard]] std::vector<std::string> near(std::string_view text) const {
         const std::string wanted = lower_case(text);
         std::multimap<std::size_t, std::string> by_distance;
+        const std::size_t allowed = wanted.size() < 3 ? 0 : wanted.size() < 6 ? 1 : 2;
         for (const std::string& spelling : all_) {
+            if (spelling.size() > wanted.size() + allowed || wanted.size() > spelling.size() + allowed)
+                continue;
             const std::size_t distance = edit_distance(wanted, lower_case(spelling));
-            const std::size_t allowed = wanted.size() < 3 ? 0 : wanted.size() < 6 ? 1 : 2;
             if (distance <= allowed) by_distance.emplace(distance, spelling);
         }
         std::vector<std::string> nearest;

@@ -14,6 +14,11 @@ namespace {
 
 constexpr double agreement = 1e-12;
 
+/// Where the summit between two rows of rain lies is found to half of the digits only; what it holds, to all.
+double agreement_of(const std::string& function, std::size_t column) {
+    return function == "UC.STORAGE.DURATIONS" && column < 4 ? 1e-6 : agreement;
+}
+
 /// The worked calls of every function.
 const std::map<std::string, std::vector<Arguments>>& worked_calls() {
     static const auto calls = [] {
@@ -32,6 +37,7 @@ const std::map<std::string, std::vector<Arguments>>& worked_calls() {
 /// Every number of an answer in coherent SI; texts as they are.
 struct Plain {
     std::vector<double> numbers;
+    std::vector<std::size_t> columns;  ///< of each number, in a table
     std::vector<std::string> texts;
     std::optional<Cause> refused;
     std::string sentence;
@@ -76,9 +82,16 @@ public:
         return plain(cells_of(written), units);
     }
 
-    /// By how much a rounding of the arguments in the last digits changes each number.
+    /// By how much a rounding in the last digits, of the arguments or of a column's largest, changes each
+    /// number.
     std::vector<double> condition(const Plain& plain) {
-        std::vector<double> changes(plain.numbers.size(), 0);
+        std::vector<double> changes;
+        for (const std::size_t column : plain.columns) {
+            double largest = 0;
+            for (std::size_t i = 0; i < plain.numbers.size(); ++i)
+                if (plain.columns[i] == column) largest = std::max(largest, std::abs(plain.numbers[i]));
+            changes.push_back(largest * 0x1p-50);
+        }
         for (Taken& taken : taken_)
             for (auto& row : taken.rows)
                 for (Piece& piece : row) {
@@ -132,6 +145,7 @@ private:
             return plain;
         }
         const auto add = [&](double number, std::size_t column) {
+            plain.columns.push_back(column);
             plain.numbers.push_back(column < units.size() ? units[column].scale.to_coherent(number) : number);
         };
         if (const double* number = outcome.number()) add(*number, 0);
@@ -202,7 +216,7 @@ TEST_CASE("random jobs agree in SI, US customary and mixed units", "[differentia
                     const std::vector<double> changes = job.condition(si);
                     for (std::size_t i = 0; i < changes.size(); ++i)
                         if (std::abs(si.numbers[i] - other.numbers[i]) >
-                            changes[i] + agreement * std::abs(si.numbers[i]))
+                            changes[i] + agreement_of(name, si.columns[i]) * std::abs(si.numbers[i]))
                             FAIL_CHECK(exact_text(si.numbers[i])
                                        << " is not " << exact_text(other.numbers[i]));
                 } else {
@@ -221,10 +235,6 @@ TEST_CASE("random jobs agree in SI, US customary and mixed units", "[differentia
         all.worst = std::max(all.worst, tally.worst);
         CAPTURE(name, tally.answered, tally.refused, tally.rounded);
         CHECK(tally.answered > 0);
-        if (std::getenv("UNDERCROFT_TALLY"))
-            std::printf("%s calls %ld answered %ld refused %ld rounded %ld worst %g s %g\n", name.c_str(),
-                        tally.calls, tally.answered, tally.refused, tally.rounded, tally.worst,
-                        seconds[name]);
     }
     WARN(all.calls << " calls: " << all.answered << " jobs answered, " << all.refused << " refused alike, "
                    << all.rounded << " differ by the rounding of their arguments; worst of the rest "
