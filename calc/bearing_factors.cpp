@@ -12,10 +12,6 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-double square(double x) {
-    return x * x;
-}
-
 /// (Nq - 1) cot p, or its limit at p = 0.
 double cohesion_factor(double surcharge_factor, Angle friction_angle, double without_friction) {
     const double slope = tangent(friction_angle);
@@ -48,11 +44,11 @@ BearingFactors bearing_factors(BearingMethod method, Angle friction_angle) {
     const Angle wedge = degrees(45) + friction_angle / 2.0;
     if (method == BearingMethod::terzaghi) {
         const double a = std::exp((0.75 * pi - friction_angle.value() / 2) * tangent(friction_angle));
-        const double nq = square(a) / (2 * square(cosine(wedge)));
+        const double nq = a * a / (2 * std::pow(cosine(wedge), 2));
         return {cohesion_factor(nq, friction_angle, 1.5 * pi + 1), nq,
                 terzaghi_weight_factor(friction_angle)};
     }
-    const double nq = std::exp(pi * tangent(friction_angle)) * square(tangent(wedge));
+    const double nq = std::exp(pi * tangent(friction_angle)) * std::pow(tangent(wedge), 2);
     const double nc = cohesion_factor(nq, friction_angle, pi + 2);
     if (method == BearingMethod::vesic) return {nc, nq, 2 * (nq + 1) * tangent(friction_angle)};
     return {nc, nq, (nq - 1) * tangent(1.4 * friction_angle)};

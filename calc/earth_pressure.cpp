@@ -13,10 +13,6 @@ const Angle vertical = degrees(90);
 /// Angles that differ by less are the same.
 const Angle same_angle = degrees(1e-7);
 
-double square(double x) {
-    return x * x;
-}
-
 bool is_vertical(Angle back) {
     return abs(back - vertical) <= same_angle;
 }
@@ -28,7 +24,7 @@ void require_vertical(std::string_view theory, Angle back) {
 
 double rankine(EarthState state, Angle p, Angle b) {
     const double c = cosine(b);
-    const double r = std::sqrt(std::max(0.0, square(c) - square(cosine(p))));
+    const double r = std::sqrt(std::max(0.0, std::pow(c, 2) - std::pow(cosine(p), 2)));
     return state == EarthState::active ? c * (c - r) / (c + r) : c * (c + r) / (c - r);
 }
 
@@ -48,7 +44,7 @@ double coulomb_active(Angle p, Angle d, Angle a, Angle b) {
                                       text_of(as_quantity(degrees(180) - p)) +
                                       ": ground so flat stands by itself");
     const double root = std::sqrt(std::max(0.0, sine(p + d) * sine(p - b) / (sine(a - d) * sine(a + b))));
-    return square(sine(a + p)) / (square(sine(a)) * sine(a - d) * square(1 + root));
+    return std::pow(sine(a + p), 2) / (std::pow(sine(a), 2) * sine(a - d) * std::pow(1 + root, 2));
 }
 
 double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
@@ -59,7 +55,7 @@ double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
                 ") for passive pressure: beyond it Coulomb's plane slip surface overstates the resistance");
     const double root = std::sqrt(sine(p + d) * sine(p + b) / (cosine(d) * cosine(b)));
     require(root < 1, "the ground rises too steeply for a plane slip surface");
-    return square(cosine(p)) / (cosine(d) * square(1 - root));
+    return std::pow(cosine(p), 2) / (cosine(d) * std::pow(1 - root, 2));
 }
 
 }  // namespace

@@ -12,8 +12,8 @@ namespace undercroft::calc {
 using Grading = Table<Length, Percent>;
 
 /// The rows from the finest sieve to the coarsest.
-/// \throws Refused(domain) for a sieve not above 0, above 1 m or twice there, a percentage outside 0 to 100,
-/// or one that falls towards a coarser sieve.
+/// \throws Refused(domain) for no rows at all, a sieve not above 0, above 1 m or twice there, a percentage
+/// outside 0 to 100, or one that falls towards a coarser sieve.
 [[nodiscard]] Grading from_finest(const Grading& grading);
 
 /// Size that a percentage passes: straight between two sieves in the percentage against the logarithm of the

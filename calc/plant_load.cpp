@@ -35,14 +35,47 @@ Pressure stress_at(const Patches& patches, Length depth, const Point& point) {
     return total;
 }
 
-/// Centres of the patches and the points half-way between two of them.
+/// Middle of what two spans share, or half-way between them where they share nothing.
+Length between(Length middle, Length width, Length other_middle, Length other_width) {
+    const Length from = std::max(middle - width / 2.0, other_middle - other_width / 2.0);
+    const Length to = std::min(middle + width / 2.0, other_middle + other_width / 2.0);
+    return from < to ? (from + to) / 2.0 : (middle + other_middle) / 2.0;
+}
+
+/// Centres of the patches, and the points between two of them.
 std::vector<Point> likely_points(const Patches& patches) {
     std::vector<Point> points;
-    for (std::size_t i = 0; i < patches.size(); ++i)
-        for (std::size_t j = i; j < patches.size(); ++j)
-            points.push_back({(std::get<3>(patches[i]) + std::get<3>(patches[j])) / 2.0,
-                              (std::get<4>(patches[i]) + std::get<4>(patches[j])) / 2.0});
+    for (std::size_t i = 0; i < patches.size(); ++i) {
+        for (std::size_t j = i; j < patches.size(); ++j) {
+            const auto& [load, length, width, x, y] = patches[i];
+            const auto& [other_load, other_length, other_width, other_x, other_y] = patches[j];
+            points.push_back(
+                {between(x, length, other_x, other_length), between(y, width, other_y, other_width)});
+        }
+    }
     return points;
+}
+
+struct Peak {
+    Point point;
+    Pressure stress;
+};
+
+/// Uphill from a point by steps along x and y, halved from the first down to the smallest.
+Peak climb(const Patches& patches, Length depth, Peak best, Length first_step, Length smallest_step) {
+    const auto improves = [&](const Point& point) {
+        const Pressure stress = stress_at(patches, depth, point);
+        if (!(stress > best.stress * (1 + 1e-12))) return false;
+        best = {point, stress};
+        return true;
+    };
+    for (Length step = first_step; step > smallest_step;) {
+        const auto [x, y] = best.point;
+        const bool moved = improves({x + step, y}) || improves({x - step, y}) || improves({x, y + step}) ||
+                           improves({x, y - step});
+        if (!moved) step = step / 2.0;
+    }
+    return best;
 }
 
 }  // namespace
@@ -54,22 +87,22 @@ Pressure stress_of_patches(const Patches& patches, Length depth, Length x, Lengt
 
 Pressure plant_load(const Patches& patches, Length depth) {
     require_patches(patches, depth);
-    Point best{};
-    Pressure greatest = Pressure::from_value(0);
-    const auto improves = [&](const Point& point) {
-        const Pressure stress = stress_at(patches, depth, point);
-        if (!(stress > greatest * (1 + 1e-12))) return false;
-        greatest = stress;
-        best = point;
-        return true;
-    };
-    for (const Point& point : likely_points(patches)) improves(point);
-    for (Length step = depth; step > Length::from_value(1e-6);) {
-        const bool moved = improves({best.x + step, best.y}) || improves({best.x - step, best.y}) ||
-                           improves({best.x, best.y + step}) || improves({best.x, best.y - step});
-        if (!moved) step = step / 2.0;
+    // Near the surface the slope is slight but at the edges: steps as long as the patches cross it.
+    Length reach = depth;
+    for (const auto& [load, length, width, x, y] : patches) reach = std::max({reach, length, width});
+    std::vector<Peak> starts;
+    Pressure likely = Pressure::from_value(0);
+    for (const Point& point : likely_points(patches)) {
+        starts.push_back({point, stress_at(patches, depth, point)});
+        likely = std::max(likely, starts.back().stress);
     }
-    return greatest;
+    Peak greatest{{}, Pressure::from_value(0)};
+    for (const Peak& start : starts) {
+        if (start.stress < likely / 10.0) continue;
+        const Peak peak = climb(patches, depth, start, reach / 4.0, depth / 32.0);
+        if (peak.stress > greatest.stress) greatest = peak;
+    }
+    return climb(patches, depth, greatest, depth / 32.0, Length::from_value(1e-6)).stress;
 }
 
 }  // namespace undercroft::calc

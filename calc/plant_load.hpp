@@ -15,8 +15,9 @@ using Patches = Table<Force, Length, Length, Length, Length>;
 /// \throws Refused(domain) for a load, length or width not above 0, or a depth not above 0.
 [[nodiscard]] Pressure stress_of_patches(const Patches& patches, Length depth, Length x, Length y);
 
-/// The greatest stress at that depth: under the worst of the patches' centres and the points half-way
-/// between two, then uphill from there until no step of a micrometre gains.
+/// The greatest stress at that depth: uphill from the centres of the patches and the points between two of
+/// them, those with a tenth of the greatest stress or more; from the best peak on until no step of a
+/// micrometre gains.
 /// \throws Refused(domain) as stress_of_patches, or for more than 40 patches.
 [[nodiscard]] Pressure plant_load(const Patches& patches, Length depth);
 

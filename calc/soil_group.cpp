@@ -3,15 +3,10 @@
 #include <cmath>
 
 #include "calc/require.hpp"
-#include "units/text.hpp"
 
 namespace undercroft::calc {
 
 namespace {
-
-std::string shown_percent(std::string_view name, Percent value) {
-    return std::string(name) + " (" + rounded_text(value.value) + " %)";
-}
 
 /// To the nearest whole percent, halves up, as the standard reports it.
 double whole_percent(Percent value) {
@@ -19,8 +14,7 @@ double whole_percent(Percent value) {
 }
 
 double whole_passing(std::string_view name, Percent value) {
-    require(value.value >= 0 && value.value <= 100 * (1 + limit_tolerance),
-            shown_percent(name, value) + " must be from 0 % to 100 %");
+    require_percentage(name, value);
     return whole_percent(value);
 }
 
@@ -36,18 +30,17 @@ Limits whole_limits(const Consistency& liquid_limit, const Consistency& plastici
     const Percent* index = std::get_if<Percent>(&plasticity_index);
     if (liquid != nullptr)
         require(liquid->value > 0 && std::isfinite(liquid->value),
-                shown_percent("liquid limit", *liquid) +
+                shown("liquid limit", *liquid) +
                     " must be above 0, or NP for a soil that has none (a blank cell arrives as 0)");
     if (index == nullptr) return {false, liquid == nullptr ? 0 : whole_percent(*liquid), 0};
     if (liquid == nullptr)
-        refuse_value("liquid limit NP goes with plasticity index NP, not with " + rounded_text(index->value) +
-                     " %");
+        refuse_value("liquid limit NP goes with plasticity index NP, not with " + shown(*index));
     require(whole_percent(*index) >= 1,
-            shown_percent("plasticity index", *index) +
+            shown("plasticity index", *index) +
                 " must be 1 % or more when rounded: the standard reports a soil without one as NP (a blank "
                 "cell arrives as 0)");
-    require(index->value < liquid->value, shown_percent("plasticity index", *index) + " must be below the " +
-                                              shown_percent("liquid limit", *liquid));
+    require(index->value < liquid->value,
+            shown("plasticity index", *index) + " must be below the " + shown("liquid limit", *liquid));
     return {true, whole_percent(*liquid), whole_percent(*index)};
 }
 

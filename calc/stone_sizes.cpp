@@ -1,9 +1,9 @@
 #include "calc/stone_sizes.hpp"
 
 #include <map>
+#include <optional>
 
 #include "calc/customary.hpp"
-#include "units/text.hpp"
 
 namespace undercroft::calc {
 
@@ -34,6 +34,15 @@ Passing passing_at(const Grading& rows, Length sieve) {
         }
     }
     return passing;
+}
+
+void require_limits(Length sieve, Percent least, Percent most) {
+    require_positive("sieve", sieve);
+    const std::string at = " passing " + text_of(as_quantity(sieve));
+    require_percentage("least" + at, least);
+    require_percentage("most" + at, most);
+    require(least.value <= most.value + same_percent,
+            shown("least" + at, least) + " must be at most the " + shown("most", most));
 }
 
 }  // namespace
@@ -67,23 +76,22 @@ bool grading_fits(const Grading& grading, const std::variant<StoneSize, Envelope
     const Grading rows = from_finest(grading);
     const StoneSize* named = std::get_if<StoneSize>(&envelope);
     const Envelope& limits = named != nullptr ? stone_size_envelope(*named) : std::get<Envelope>(envelope);
-    const double close = 100 * limit_tolerance;
-    bool fits = true;
+    require(!limits.empty(), "the envelope has no rows");
+    bool outside = false;
+    std::optional<Length> undecided;
     for (const auto& [sieve, least, most] : limits) {
-        require_positive("sieve", sieve);
-        require(least.value >= 0 && most.value <= 100 * (1 + limit_tolerance) &&
-                    least.value <= most.value + close,
-                "the limits at sieve " + text_of(as_quantity(sieve)) + " (" + rounded_text(least.value) +
-                    " % to " + rounded_text(most.value) + " %) must rise and lie from 0 % to 100 %");
+        require_limits(sieve, least, most);
         const Passing passing = passing_at(rows, sieve);
-        const bool outside = passing.most < least.value - close || passing.least > most.value + close;
-        const bool inside = passing.least >= least.value - close && passing.most <= most.value + close;
-        if (!outside && !inside)
-            no_answer("the grading has no sieve of " + text_of(as_quantity(sieve)) +
-                      ", and what passes its neighbours does not tell whether it fits");
-        fits = fits && inside;
+        if (passing.most < least.value - same_percent || passing.least > most.value + same_percent)
+            outside = true;
+        else if (passing.least < least.value - same_percent || passing.most > most.value + same_percent)
+            undecided = sieve;
     }
-    return fits;
+    if (outside) return false;
+    if (undecided)
+        no_answer("the grading has no sieve of " + text_of(as_quantity(*undecided)) +
+                  ", and what passes its neighbours does not tell whether it fits");
+    return true;
 }
 
 }  // namespace undercroft::calc

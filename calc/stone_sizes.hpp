@@ -22,8 +22,9 @@ using Envelope = Table<Length, Percent, Percent>;
 ///
 /// A sieve of the grading within 2 % of the envelope's is the same one (1 1/2 in is 37.5 mm in ASTM E11).
 /// Where the grading has no such sieve, what passes it lies between what passes its neighbours; when that
-/// decides, it counts. \throws Refused(domain) for a table that is no grading or no envelope;
-/// Refused(no_answer) where a sieve is missing and its neighbours do not decide.
+/// decides, it counts. One sieve outside is enough not to fit, whatever the others are.
+/// \throws Refused(domain) for a table that is no grading or no envelope; Refused(no_answer) where a sieve is
+/// missing and its neighbours do not decide.
 [[nodiscard]] bool grading_fits(const Grading& grading, const std::variant<StoneSize, Envelope>& envelope);
 
 }  // namespace undercroft::calc

@@ -16,7 +16,8 @@ compute() {  # JOB WORKBOOK...
 }
 say "3/5  A car park's detention bed, by the single workbooks and by the whole job"
 compute car-park storage excavation takeoff whole-job
-say "4/5  Retention, infiltration, and a job that must fail its checks"
+say "4/5  A school's field in US customary units, retention, infiltration, and a job that must fail its checks"
+compute school-field-us whole-job-us
 compute meadow-retention whole-job
 compute field-infiltration whole-job
 compute car-park-fails whole-job

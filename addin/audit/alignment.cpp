@@ -19,9 +19,9 @@ std::vector<std::string> labels(const BookSheet& sheet) {
         std::string& row = rows[static_cast<std::size_t>(cell.row)];
         const bool label = !cell.is_formula() && cell.text() != nullptr && sheet.formats[cell.format].locked;
         if (label)
-            row += *cell.text() + '|';
+            row.append(*cell.text()).append("|");
         else if (row.empty())
-            row = " ";  // something, though no label
+            row.assign(1, ' ');  // something, though no label
     }
     return rows;
 }
@@ -30,13 +30,16 @@ std::vector<std::string> labels(const BookSheet& sheet) {
 std::vector<std::string> shapes(const BookSheet& sheet) {
     std::vector<std::string> rows(static_cast<std::size_t>(rows_of(sheet)));
     for (const BookCell& cell : sheet.cells)
-        rows[static_cast<std::size_t>(cell.row)] +=
-            std::to_string(cell.column) + sheet.formats[cell.format].style + '|';
+        rows[static_cast<std::size_t>(cell.row)]
+            .append(std::to_string(cell.column))
+            .append(sheet.formats[cell.format].style)
+            .append("|");
     return rows;
 }
 
 std::vector<std::string> part(const std::vector<std::string>& rows, std::size_t first, std::size_t end) {
-    return {rows.begin() + static_cast<std::ptrdiff_t>(first), rows.begin() + static_cast<std::ptrdiff_t>(end)};
+    return {rows.begin() + static_cast<std::ptrdiff_t>(first),
+            rows.begin() + static_cast<std::ptrdiff_t>(end)};
 }
 
 }  // namespace
@@ -50,7 +53,8 @@ std::vector<std::pair<std::size_t, std::size_t>> common_subsequence(const std::v
         ++first;
     }
     std::size_t tail = 0;
-    while (tail < a.size() - first && tail < b.size() - first && a[a.size() - 1 - tail] == b[b.size() - 1 - tail])
+    while (tail < a.size() - first && tail < b.size() - first &&
+           a[a.size() - 1 - tail] == b[b.size() - 1 - tail])
         ++tail;
     const std::size_t n = a.size() - first - tail;
     const std::size_t m = b.size() - first - tail;
@@ -101,7 +105,8 @@ Alignment align_rows(const BookSheet& in_template, const BookSheet& in_workbook)
         taken[j] = true;
     };
     // Between rows that are the same, rows may have been renamed: as many as before, or of the same shape.
-    const auto fill_gap = [&](std::size_t a_first, std::size_t a_end, std::size_t b_first, std::size_t b_end) {
+    const auto fill_gap = [&](std::size_t a_first, std::size_t a_end, std::size_t b_first,
+                              std::size_t b_end) {
         if (a_end - a_first == b_end - b_first) {
             for (std::size_t i = 0; i < a_end - a_first; ++i) pair_up(a_first + i, b_first + i);
             return;

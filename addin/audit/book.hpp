@@ -15,6 +15,9 @@
 
 namespace undercroft::audit {
 
+/// The sheet that an audit writes; an audit does not look at it.
+inline constexpr const char* audit_sheet_name = "Audit";
+
 /// One cell of the workbook: the place of its sheet, row and column, all from 0.
 struct Spot {
     std::int32_t sheet = 0;
@@ -118,6 +121,14 @@ struct Book {
     /// Those of them in these rows.
     [[nodiscard]] std::span<const std::uint32_t> column(std::int32_t sheet, std::int32_t column,
                                                         std::int32_t first_row, std::int32_t last_row) const;
+    /// Calls for every cell of the area that holds something, column by column.
+    template <class Visit>
+    void each_cell(const Area& area, const Visit& visit) const {
+        const std::vector<BookCell>& cells = sheets[static_cast<std::size_t>(area.sheet)].cells;
+        for (std::int32_t c = area.first_column; c <= area.last_column && c < columns(area.sheet); ++c)
+            for (const std::uint32_t i : column(area.sheet, c, area.first_row, area.last_row))
+                visit(cells[i]);
+    }
     /// One more than the last column that holds anything.
     [[nodiscard]] std::int32_t columns(std::int32_t sheet) const;
     [[nodiscard]] std::int32_t sheet_named(std::string_view name) const;

@@ -21,7 +21,11 @@ std::string property(const Book& book, std::string_view name) {
 class Comparer {
 public:
     Comparer(const Workings& workings, const Book& against, Findings& findings)
-        : workings_(workings), book_(workings.book), template_(against), template_formulas_(against),
+        : workings_(workings),
+          book_(workings.book),
+          template_(against),
+          template_formulas_(against),
+          template_labels_(against),
           findings_(findings) {}
 
     Drift compare() {
@@ -41,7 +45,8 @@ private:
         findings_.add(kind, severity, std::vector<Spot>{}, says);
     }
 
-    // --- which template ---------------------------------------------------------------------------------------
+    // --- which template
+    // ---------------------------------------------------------------------------------------
 
     void compare_identity() {
         drift_.made_from = identity_of(book_);
@@ -55,8 +60,9 @@ private:
                      theirs.text() + "; compare it with its own template.");
         else if (ours.version != theirs.version)
             tell(Kind::template_changed, Severity::warning,
-                 "the workbook was made from version " + ours.version + " of the template, and it was compared with " +
-                     theirs.version + "; what is told below may have changed in the template.");
+                 "the workbook was made from version " + ours.version +
+                     " of the template, and it was compared with " + theirs.version +
+                     "; what is told below may have changed in the template.");
     }
 
     void match_sheets() {
@@ -66,19 +72,21 @@ private:
             sheet_of_.push_back(place);
             if (place >= 0)
                 known[static_cast<std::size_t>(place)] = true;
-            else
+            else if (sheet.name != audit_sheet_name)
                 tell(Kind::template_rows, Severity::error,
-                     "the sheet " + sheet.name + " of the template is missing; begin again from the template.");
+                     "the sheet " + sheet.name +
+                         " of the template is missing; begin again from the template.");
             rows_.push_back(place >= 0 ? align_rows(sheet, book_.sheets[static_cast<std::size_t>(place)])
                                        : Alignment{});
         }
         for (std::size_t s = 0; s < known.size(); ++s)
-            if (!known[s])
+            if (!known[s] && book_.sheets[s].name != audit_sheet_name)
                 tell(Kind::template_rows, Severity::warning,
                      "the sheet " + book_.sheets[s].name + " is not in the template; read all of it.");
     }
 
-    // --- one sheet --------------------------------------------------------------------------------------------
+    // --- one sheet
+    // --------------------------------------------------------------------------------------------
 
     void compare_sheet(std::int32_t s) {
         const BookSheet& sheet = template_.sheets[static_cast<std::size_t>(s)];
@@ -87,54 +95,93 @@ private:
         const Alignment& rows = rows_[static_cast<std::size_t>(s)];
         if (sheet.is_protected && !other.is_protected)
             tell(Kind::template_changed, Severity::warning,
-                 "the sheet " + sheet.name + " is not protected any more; protect it (Tools > Protect Sheet).");
-        std::int32_t missing = -1;
+                 "the sheet " + sheet.name +
+                     " is not protected any more; protect it (Tools > Protect Sheet).");
+        std::vector<std::int32_t> missing;
         for (const BookCell& cell : sheet.cells) {
+            if (is_inside_array(sheet, cell)) continue;
             const std::int32_t row = rows.row(cell.row);
             if (row >= 0)
                 compare_cell(s, cell, Spot{place, row, cell.column});
-            else if (missing != cell.row)
-                tell_missing_row(s, missing = cell.row);
+            else if (missing.empty() || missing.back() != cell.row)
+                missing.push_back(cell.row);
         }
+        tell_missing_rows(s, missing);
         look_for_more(s, place, rows);
     }
 
-    void tell_missing_row(std::int32_t s, std::int32_t row) {
-        const Labels labels(template_);
-        std::string label;
-        for (const BookCell& cell : template_.sheets[static_cast<std::size_t>(s)].cells)
-            if (cell.row == row) label = std::max(label, labels.of_row({s, row, cell.column + 1}),
-                                                  [](const std::string& a, const std::string& b) { return a.size() < b.size(); });
-        ++drift_.rows_missing;
-        tell(Kind::template_rows, Severity::error,
-             "row " + std::to_string(row + 1) + " of the template's sheet " +
-                 template_.sheets[static_cast<std::size_t>(s)].name +
-                 (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
-                 " is missing; put it back, or say in a note why it is not needed.");
+    /// A result of an array formula that begins in another cell.
+    static bool is_inside_array(const BookSheet& sheet, const BookCell& cell) {
+        if (cell.array < 0) return false;
+        const Area& area = sheet.arrays[static_cast<std::size_t>(cell.array)];
+        return area.first_row != cell.row || area.first_column != cell.column;
+    }
+
+    /// Rows of the template that are gone, those that follow each other together.
+    void tell_missing_rows(std::int32_t s, const std::vector<std::int32_t>& missing) {
+        const std::string& sheet = template_.sheets[static_cast<std::size_t>(s)].name;
+        drift_.rows_missing += missing.size();
+        for (std::size_t i = 0; i < missing.size();) {
+            std::size_t end = i + 1;
+            while (end < missing.size() && missing[end] == missing[end - 1] + 1) ++end;
+            const std::string label = template_labels_.of_row({s, missing[i], template_.columns(s)});
+            const std::string rows = end - i == 1 ? "row " + std::to_string(missing[i] + 1)
+                                                  : "rows " + std::to_string(missing[i] + 1) + " to " +
+                                                        std::to_string(missing[end - 1] + 1);
+            tell(Kind::template_rows, Severity::error,
+                 rows + " of the template's sheet " + sheet +
+                     (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
+                     (end - i == 1
+                          ? " is missing; put it back, or say in a note why it is not needed."
+                          : " are missing; put them back, or say in a note why they are not needed."));
+            i = end;
+        }
+    }
+
+    /// Rows that the template has not, those that follow each other together.
+    void tell_added_rows(std::int32_t place, const std::vector<std::int32_t>& added) {
+        for (std::size_t i = 0; i < added.size();) {
+            std::vector<Spot> firsts;
+            bool has_formula = false;
+            const std::int32_t first = added[i];
+            do {
+                if (const auto spot = first_of_row(place, added[i], has_formula)) firsts.push_back(*spot);
+                ++i;
+            } while (i < added.size() && added[i] == added[i - 1] + 1);
+            if (firsts.empty()) continue;
+            drift_.rows_added += firsts.size();
+            const std::string label =
+                workings_.labels.of_row({place, firsts.front().row, book_.columns(place)});
+            const std::string rows = firsts.size() == 1 ? "row " + std::to_string(firsts.front().row + 1)
+                                                        : "rows " + std::to_string(first + 1) + " to " +
+                                                              std::to_string(firsts.back().row + 1);
+            const std::size_t count = firsts.size();
+            findings_.add(Kind::template_rows, Severity::warning, std::move(firsts),
+                          rows + (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
+                              (count == 1 ? " is not in the template" : " are not in the template") +
+                              (has_formula ? "; read the formulas." : "; read what is there."));
+        }
+    }
+    /// The first cell of a row that holds something of its own.
+    std::optional<Spot> first_of_row(std::int32_t place, std::int32_t row, bool& has_formula) const {
+        std::optional<Spot> first;
+        for (std::int32_t column = 0; column < book_.columns(place); ++column) {
+            const BookCell* cell = book_.find({place, row, column});
+            if (cell == nullptr || is_inside_array(workings_.sheet(place), *cell)) continue;
+            if (!first) first = Spot{place, row, column};
+            has_formula = has_formula || cell->is_formula();
+        }
+        return first;
     }
 
     void look_for_more(std::int32_t s, std::int32_t place, const Alignment& rows) {
-        for (const std::int32_t row : rows.added) {
-            std::optional<Spot> first;
-            bool has_formula = false;
-            for (std::int32_t column = 0; column < book_.columns(place); ++column) {
-                const BookCell* cell = book_.find({place, row, column});
-                if (cell == nullptr) continue;
-                if (!first) first = Spot{place, row, column};
-                has_formula = has_formula || cell->is_formula();
-            }
-            if (!first) continue;
-            ++drift_.rows_added;
-            const std::string label = workings_.labels.of_row({place, row, book_.columns(place)});
-            tell(Kind::template_rows, Severity::warning, *first,
-                 "row " + std::to_string(row + 1) + (label.empty() ? "" : " (" + label.substr(0, 60) + ")") +
-                     " is not in the template" + (has_formula ? "; read its formulas." : "; read it."));
-        }
+        tell_added_rows(place, rows.added);
         std::vector<std::int32_t> from(static_cast<std::size_t>(1), -1);
         for (std::size_t r = 0; r < rows.to_workbook.size(); ++r) {
             const std::int32_t row = rows.to_workbook[r];
             if (row < 0) continue;
-            if (static_cast<std::size_t>(row) >= from.size()) from.resize(static_cast<std::size_t>(row) + 1, -1);
+            if (static_cast<std::size_t>(row) >= from.size())
+                from.resize(static_cast<std::size_t>(row) + 1, -1);
             from[static_cast<std::size_t>(row)] = static_cast<std::int32_t>(r);
         }
         for (const FormulaCell& formula : workings_.formulas.all()) {
@@ -147,7 +194,8 @@ private:
         }
     }
 
-    // --- one cell ---------------------------------------------------------------------------------------------
+    // --- one cell
+    // ---------------------------------------------------------------------------------------------
 
     void compare_cell(std::int32_t s, const BookCell& cell, const Spot& at) {
         const BookCell* now = book_.find(at);
@@ -157,7 +205,7 @@ private:
         if (fixed)
             compare_fixed(cell, now, at);
         else
-            compare_input(cell, now, at);
+            compare_input({s, cell.row, cell.column}, cell, now, at);
     }
 
     void compare_formula(const Spot& from, const BookCell* now, const Spot& at) {
@@ -165,9 +213,9 @@ private:
         if (original == nullptr || original->at != from) return;  // inside an array formula
         if (now == nullptr || !now->is_formula()) {
             ++drift_.formulas_changed;
-            const std::string what = now == nullptr              ? "nothing"
+            const std::string what = now == nullptr             ? "nothing"
                                      : now->number() != nullptr ? "the number " + exact_text(*now->number())
-                                                                 : "a text";
+                                                                : "a text";
             return tell(Kind::typed_over, Severity::error, at,
                         what + " stands where the template computes " + template_text(*original) +
                             "; put the formula back.");
@@ -199,27 +247,38 @@ private:
                      "the template fixes the number " + exact_text(*cell.number()) + " here; put it back.");
             return;
         }
-        const bool same = now != nullptr && !now->is_formula() && now->text() != nullptr && cell.text() != nullptr &&
-                          *now->text() == *cell.text();
+        const bool same = now != nullptr && !now->is_formula() && now->text() != nullptr &&
+                          cell.text() != nullptr && *now->text() == *cell.text();
         if (same || cell.text() == nullptr || cell.text()->empty()) return;
         tell(Kind::template_changed, Severity::note, at,
              "the text of the template was \"" + cell.text()->substr(0, 60) + "\"; is the change meant?");
     }
 
-    void compare_input(const BookCell& cell, const BookCell* now, const Spot& at) {
+    void compare_input(const Spot& from, const BookCell& cell, const BookCell* now, const Spot& at) {
         if (now != nullptr && now->is_formula())
             return tell(Kind::template_changed, Severity::note, at,
                         "an input is computed by a formula; read it, or type the number.");
-        const std::string* unit = cell.text();
-        const UnitText* was = unit == nullptr || unit->empty() || unit->size() > 24 ? nullptr : &workings_.units.read(*unit);
-        if (was != nullptr && was->unit) return compare_unit(*was, now, at);
+        if (const UnitText* was = unit_in_template(from, cell)) return compare_unit(*was, now, at);
         const bool same = now != nullptr && now->value == cell.value;
         ++(same ? drift_.inputs_same : drift_.inputs_filled);
     }
 
+    /// The unit in a cell of the template, where it is there as the unit of the number to its left.
+    const UnitText* unit_in_template(const Spot& from, const BookCell& cell) const {
+        const std::string* text = cell.text();
+        if (text == nullptr || text->empty() || text->size() > 24) return nullptr;
+        const BookCell* left = template_.find({from.sheet, from.row, from.column - 1});
+        const bool by_style = template_.format_of(from).style.find("Unit") != std::string::npos;
+        const bool beside = left != nullptr && left->number() != nullptr;
+        if (!by_style && !beside) return nullptr;
+        const UnitText& read = workings_.units.read(*text);
+        return read.unit ? &read : nullptr;
+    }
+
     void compare_unit(const UnitText& was, const BookCell* now, const Spot& at) {
         const std::string* text = now == nullptr ? nullptr : now->text();
-        if (text != nullptr && *text == was.text) return;
+        const bool is_one = now != nullptr && now->number() != nullptr && *now->number() == 1;
+        if ((text != nullptr && *text == was.text) || (is_one && was.text == "1")) return;
         const UnitText* is = text == nullptr ? nullptr : &workings_.units.read(*text);
         if (is != nullptr && is->unit && is->unit->dimension.same_kind(was.unit->dimension)) {
             drift_.units_changed.push_back({at, was.text + " to " + is->text});
@@ -231,7 +290,8 @@ private:
                  " is no unit of the same kind; correct it.");
     }
 
-    // --- formulas in the workbook's cells -----------------------------------------------------------------------
+    // --- formulas in the workbook's cells
+    // -----------------------------------------------------------------------
 
     /// The cells of a template's reference as they are in the workbook; empty when they are gone.
     std::string moved(const addin::Reference& reference, const Spot& base, const Spot& at) const {
@@ -269,7 +329,8 @@ private:
         return text.size() > 200 ? text.substr(0, 200) + "..." : text;
     }
 
-    // --- names ------------------------------------------------------------------------------------------------
+    // --- names
+    // ------------------------------------------------------------------------------------------------
 
     void compare_names() {
         const Names names(template_);
@@ -280,17 +341,20 @@ private:
             const std::string should = moved(was->tree.reference, name.base, name.base);
             if (now == nullptr) {
                 tell(Kind::template_changed, Severity::error,
-                     "the name " + name.name + " of the template is gone; define it again for " + should + ".");
+                     "the name " + name.name + " of the template is gone; define it again for " + should +
+                         ".");
                 continue;
             }
             std::string stands = "?";
             if (now->readable && now->tree.kind == Node::Kind::reference)
-                if (const auto area = area_of(book_, now->tree.reference, now->defined->base, now->defined->base))
+                if (const auto area =
+                        area_of(book_, now->tree.reference, now->defined->base, now->defined->base))
                     stands = book_.text(*area);
             if (stands != should && should != "?")
                 tell(Kind::template_changed, Severity::error,
                      "the name " + name.name + " stands for " + (stands == "?" ? "nothing" : stands) +
-                         ", in the template for " + should + "; correct it in Sheet > Named Ranges > Manage.");
+                         ", in the template for " + should +
+                         "; correct it in Sheet > Named Ranges > Manage.");
         }
     }
 
@@ -298,6 +362,7 @@ private:
     const Book& book_;
     const Book& template_;
     Formulas template_formulas_;
+    Labels template_labels_;
     Findings& findings_;
     Drift drift_;
     std::vector<std::int32_t> sheet_of_;  ///< by sheet of the template

@@ -1,6 +1,7 @@
 #include "addin/audit/finding.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace undercroft::audit {
 
@@ -58,6 +59,60 @@ std::string_view title_of(Kind kind) {
     return "";
 }
 
+std::string_view word_of(Kind kind) {
+    switch (kind) {
+        case Kind::error:
+            return "error";
+        case Kind::circular:
+            return "circular";
+        case Kind::check_failed:
+            return "check_failed";
+        case Kind::typed_over:
+            return "typed_over";
+        case Kind::template_changed:
+            return "template_changed";
+        case Kind::template_rows:
+            return "template_rows";
+        case Kind::neighbour:
+            return "neighbour";
+        case Kind::bare_number:
+            return "bare_number";
+        case Kind::unit_clash:
+            return "unit_clash";
+        case Kind::passed_bare:
+            return "passed_bare";
+        case Kind::unit_left_out:
+            return "unit_left_out";
+        case Kind::unit_text:
+            return "unit_text";
+        case Kind::blank_reference:
+            return "blank_reference";
+        case Kind::text_reference:
+            return "text_reference";
+        case Kind::sum_misses:
+            return "sum_misses";
+        case Kind::unused:
+            return "unused";
+        case Kind::link:
+            return "link";
+        case Kind::stale:
+            return "stale";
+        case Kind::unsteady:
+            return "unsteady";
+        case Kind::version:
+            return "version";
+        case Kind::hidden:
+            return "hidden";
+        case Kind::file:
+            return "file";
+        case Kind::macros:
+            return "macros";
+        case Kind::signature:
+            return "signature";
+    }
+    return "";
+}
+
 std::string_view text_of(Severity severity) {
     switch (severity) {
         case Severity::error:
@@ -85,6 +140,17 @@ bool Findings::has(Kind kind, const Spot& cell) const {
         return finding.kind == kind &&
                std::find(finding.cells.begin(), finding.cells.end(), cell) != finding.cells.end();
     });
+}
+
+void Findings::keep_last(Kind kind) {
+    std::set<Spot> told;
+    std::vector<Finding> kept;
+    for (auto finding = all_.rbegin(); finding != all_.rend(); ++finding) {
+        const bool about_one = finding->kind == kind && finding->cells.size() == 1;
+        if (!about_one || told.insert(finding->cells.front()).second) kept.push_back(std::move(*finding));
+    }
+    std::reverse(kept.begin(), kept.end());
+    all_ = std::move(kept);
 }
 
 void Findings::sort() {

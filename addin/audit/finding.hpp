@@ -40,6 +40,8 @@ enum class Kind {
 };
 
 [[nodiscard]] std::string_view title_of(Kind kind);
+/// One word for programs and lists: `typed_over`.
+[[nodiscard]] std::string_view word_of(Kind kind);
 [[nodiscard]] std::string_view text_of(Severity severity);
 
 struct Finding {
@@ -63,6 +65,8 @@ public:
     [[nodiscard]] bool has(Kind kind, const Spot& cell) const;
     /// Gravest first, then by cell.
     void sort();
+    /// Of findings of this kind about the same one cell the last stays.
+    void keep_last(Kind kind);
 
 private:
     std::vector<Finding> all_;

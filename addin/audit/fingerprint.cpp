@@ -12,11 +12,16 @@ namespace {
 /// A text on one line, so that no text can be taken for two cells.
 void append_line(std::string& text, std::string_view part) {
     for (const char c : part) {
-        if (c == '\\') text += "\\\\";
-        else if (c == '\n') text += "\\n";
-        else if (c == '\r') text += "\\r";
-        else if (c == '\t') text += "\\t";
-        else text += c;
+        if (c == '\\')
+            text += "\\\\";
+        else if (c == '\n')
+            text += "\\n";
+        else if (c == '\r')
+            text += "\\r";
+        else if (c == '\t')
+            text += "\\t";
+        else
+            text += c;
     }
 }
 
@@ -53,6 +58,8 @@ std::string canonical_text(const Book& book) {
     for (const DefinedName& name : book.names) {
         std::string line = "name\t";
         append_line(line, name.name);
+        if (name.sheet >= 0 && book.sheets[static_cast<std::size_t>(name.sheet)].name == audit_sheet_name)
+            continue;
         if (name.sheet >= 0) line += " on " + book.sheets[static_cast<std::size_t>(name.sheet)].name;
         line += '\t';
         append_line(line, name.content);
@@ -61,7 +68,8 @@ std::string canonical_text(const Book& book) {
     std::sort(names.begin(), names.end());
     std::string text;
     for (const std::string& name : names) text += name;
-    for (const BookSheet& sheet : book.sheets) text += canonical_text(sheet);
+    for (const BookSheet& sheet : book.sheets)
+        if (sheet.name != audit_sheet_name) text += canonical_text(sheet);
     return text;
 }
 
@@ -69,7 +77,9 @@ Fingerprint fingerprint(const Book& book, const Digest& digest) {
     Fingerprint made;
     if (!digest) return made;
     made.whole = digest(canonical_text(book));
-    for (const BookSheet& sheet : book.sheets) made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
+    for (const BookSheet& sheet : book.sheets)
+        if (sheet.name != audit_sheet_name)
+            made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
     return made;
 }
 
@@ -87,12 +97,14 @@ std::string state_of(const Signature& signature, const Fingerprint& now) {
             add(name);
     }
     for (const auto& [name, digest] : signature.of.sheets)
-        if (std::none_of(now.sheets.begin(), now.sheets.end(), [&](const auto& sheet) { return sheet.first == name; }))
+        if (std::none_of(now.sheets.begin(), now.sheets.end(),
+                         [&](const auto& sheet) { return sheet.first == name; }))
             add(name + " (gone)");
     return "changed since: " + (changed.empty() ? "defined names, or the order of the sheets" : changed);
 }
 
-void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now, Findings& findings) {
+void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now,
+                           Findings& findings) {
     const auto last = std::find_if(signatures.rbegin(), signatures.rend(),
                                    [](const Signature& signature) { return !signature.checker.empty(); });
     if (last == signatures.rend() || last->of.whole == now.whole) return;

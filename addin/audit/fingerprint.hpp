@@ -19,7 +19,8 @@ using Digest = std::function<std::string(std::string_view)>;
 
 struct Fingerprint {
     std::string whole;
-    std::vector<std::pair<std::string, std::string>> sheets;  ///< by name, so that a change can be told by sheet
+    std::vector<std::pair<std::string, std::string>>
+        sheets;  ///< by name, so that a change can be told by sheet
 };
 
 /// One sheet as text: a line a cell with what was typed into it. Results and looks are not in it.
@@ -40,6 +41,7 @@ struct Signature {
 [[nodiscard]] std::string state_of(const Signature& signature, const Fingerprint& now);
 
 /// The last signature, when the workbook is no longer what was signed.
-void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now, Findings& findings);
+void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now,
+                           Findings& findings);
 
 }  // namespace undercroft::audit

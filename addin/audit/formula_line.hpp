@@ -1,6 +1,6 @@
 /// \file formula_line.hpp
-/// One formula as the map of the workbook shows it: where, what it is called, as typed, what it gives, where its
-/// equation comes from, and what it rests on.
+/// One formula as the map of the workbook shows it: where, what it is called, as typed, what it gives, where
+/// its equation comes from, and what it rests on.
 #pragma once
 
 #include <string>
@@ -18,7 +18,7 @@ struct FormulaLine {
     std::string unit;
     std::string equation;  ///< of our functions in it; empty where Calc computes alone
     std::string source;
-    std::string inputs;    ///< `bed_length = 39.99 m (Takeoff.G5:H5); ...`
+    std::string inputs;  ///< `bed_length = 39.99 m (Takeoff.G5:H5); ...`
 };
 
 [[nodiscard]] FormulaLine line_of(const Workings& workings, const FormulaCell& formula);

@@ -24,11 +24,12 @@ void read_pair(UnitReader& reader, Given& given) {
     const BookCell* number = book.find(area.first());
     const BookCell* unit = book.find({area.sheet, area.last_row, area.last_column});
     given.what = reader.text(area);
-    if (number == nullptr || unit == nullptr || unit->text() == nullptr) {
+    const bool is_one = unit != nullptr && unit->number() != nullptr && *unit->number() == 1;
+    if (number == nullptr || unit == nullptr || (unit->text() == nullptr && !is_one)) {
         given.kind = Given::Kind::blank;
         return;
     }
-    const UnitText& text = reader.sources().units.read(*unit->text());
+    const UnitText& text = reader.sources().units.read(is_one ? "1" : *unit->text());
     if (!text.unit) {
         given.kind = Given::Kind::blank;
         return;

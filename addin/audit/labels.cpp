@@ -13,16 +13,6 @@ bool is_typed_text(const BookCell& cell) {
     return !cell.is_formula() && cell.text() != nullptr && !cell.text()->empty();
 }
 
-bool is_unit(const std::string& text) {
-    if (text.size() > 12) return false;
-    try {
-        (void)parse_unit(text);
-        return true;
-    } catch (const Refused&) {
-        return false;
-    }
-}
-
 /// Whether the row computes another number to the left.
 bool computes_several(const std::vector<BookCell>& cells, std::size_t at) {
     for (std::size_t i = at; i-- > 0 && cells[i].row == cells[at].row;)
@@ -47,6 +37,19 @@ Labels::Labels(const Book& book) : book_(book), heads_(book.sheets.size()) {
         for (std::uint32_t i = 0; i < cells.size(); ++i)
             if (is_typed_text(cells[i])) heads_[s][static_cast<std::size_t>(cells[i].column)].push_back(i);
     }
+}
+
+bool Labels::is_unit(const std::string& text) const {
+    if (text.size() > 12) return false;
+    const auto [known, is_new] = units_.try_emplace(text, false);
+    if (is_new) {
+        try {
+            (void)parse_unit(text);
+            known->second = true;
+        } catch (const Refused&) {  // a label
+        }
+    }
+    return known->second;
 }
 
 std::string Labels::of_row(const Spot& spot) const {

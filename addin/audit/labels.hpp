@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "addin/audit/book.hpp"
@@ -22,7 +23,10 @@ public:
     [[nodiscard]] std::string of(const Spot& spot) const;
 
 private:
+    [[nodiscard]] bool is_unit(const std::string& text) const;
+
     const Book& book_;
+    mutable std::unordered_map<std::string, bool> units_;  ///< texts that were asked about
     /// By sheet and column: the texts typed there, as places among the sheet's cells.
     std::vector<std::vector<std::vector<std::uint32_t>>> heads_;
 };

@@ -72,8 +72,6 @@ private:
     // --- one quantity -------------------------------------------------------------------------------------
 
     void hold_quantity(std::size_t i, const Want& want, const Given& given) {
-        if (want.unit_text == "1" && want.kind == Want::Kind::plain && function_.parameters[i].unit != "1")
-            return;  // a batter, which has its own spellings
         try {
             (void)in_dimension(given.quantity, want.unit.dimension);
         } catch (const Refused& refused) {
@@ -123,6 +121,7 @@ private:
 
     void hold_dimension(std::size_t i, const Want& want, const Given& given) {
         if (given.kind == Given::Kind::quantity) return hold_quantity(i, want, given);
+        if (given.kind == Given::Kind::literal && given.value.is_zero()) return;  // the same in every unit
         if (given.kind == Given::Kind::literal) {
             slip(UnitSlip::Kind::bare_number, i,
                  given.what + " stands for " + function_.parameters[i].kind + " in " + want.unit_text, {});
@@ -236,14 +235,41 @@ private:
                 reader_.doubt("the table " + node.text + " cannot be followed", {});
             return;
         }
-        const std::int32_t columns = area->last_column - area->first_column + 1;
-        for (std::int32_t c = 0; c < std::min<std::int32_t>(columns, 64); ++c) hold_column(i, want, *area, c);
+        const std::int32_t width = area->last_column - area->first_column + 1;
+        const std::vector<std::int32_t> places = want.places_beside(width);
+        for (std::size_t c = 0; c < places.size(); ++c)
+            if (want.units_beside[c]) hold_pairs(i, want, *area, c, places[c]);
+        if (!places.empty()) return;
+        for (std::int32_t c = 0; c < std::min<std::int32_t>(width, 64); ++c) hold_column(i, want, *area, c);
+    }
+
+    /// A column of numbers with a unit beside each.
+    void hold_pairs(std::size_t i, const Want& want, const Area& area, std::size_t c, std::int32_t place) {
+        const Book& book = reader_.sources().book;
+        const std::int32_t column = area.first_column + place;
+        const auto& cells = book.sheets[static_cast<std::size_t>(area.sheet)].cells;
+        const UnitText* seen = nullptr;
+        for (const std::uint32_t at : book.column(area.sheet, column, area.first_row, area.last_row)) {
+            if (cells[at].number() == nullptr) continue;
+            const Spot number{area.sheet, cells[at].row, column};
+            const std::optional<UnitCell> unit = reader_.sources().units.of(number);
+            if (!unit || !unit->beside) {
+                reader_.lack("no unit stands beside " + reader_.text(number), number);
+                continue;
+            }
+            if (unit->text == seen) continue;
+            seen = unit->text;
+            hold_head(i, reader_.sources().units.read(want.columns[std::min(c, want.columns.size() - 1)]),
+                      *seen, unit->at);
+        }
     }
 
     void hold_column(std::size_t i, const Want& want, const Area& area, std::int32_t c) {
         const Spot head{area.sheet, area.first_row, area.first_column + c};
-        const std::size_t known = std::min(static_cast<std::size_t>(c), want.columns.size() - 1);
-        const std::string& wanted_text = want.columns[known];
+        const bool written =
+            static_cast<std::size_t>(area.last_column - area.first_column) + 1 == want.as_written.size();
+        const std::vector<std::string>& columns = written ? want.as_written : want.columns;
+        const std::string& wanted_text = columns[std::min(static_cast<std::size_t>(c), columns.size() - 1)];
         const UnitText& wanted = reader_.sources().units.read(wanted_text);
         const BookCell* first = reader_.sources().book.find(head);
         const std::string* text = first == nullptr ? nullptr : first->text();

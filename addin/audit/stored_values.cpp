@@ -11,9 +11,14 @@ constexpr std::size_t longest_text = 100000;
 
 /// What stands inside cells and sheets without being cells of the sheet.
 bool is_passed_over(std::string_view element) {
-    static constexpr std::string_view elements[] = {
-        "draw:frame", "draw:object", "table:shapes", "office:annotation", "table:tracked-changes",
-        "table:dde-links", "office:forms", "table:content-validations"};
+    static constexpr std::string_view elements[] = {"draw:frame",
+                                                    "draw:object",
+                                                    "table:shapes",
+                                                    "office:annotation",
+                                                    "table:tracked-changes",
+                                                    "table:dde-links",
+                                                    "office:forms",
+                                                    "table:content-validations"};
     return std::find(std::begin(elements), std::end(elements), element) != std::end(elements);
 }
 
@@ -76,8 +81,7 @@ bool StoredReader::begins_array(const Attributes& attributes) {
     const std::string columns = attributes.get("table:number-matrix-columns-spanned");
     if (rows.empty() && columns.empty()) return false;
     std::erase_if(arrays_, [&](const Area& area) { return area.last_row < row_; });
-    arrays_.push_back(
-        {0, row_, column_, row_ + repeated(rows) - 1, column_ + repeated(columns) - 1});
+    arrays_.push_back({0, row_, column_, row_ + repeated(rows) - 1, column_ + repeated(columns) - 1});
     return true;
 }
 

@@ -68,7 +68,7 @@ private:
     std::int32_t column_ = 0;
     std::int32_t columns_ = 1;
     bool in_cell_ = false;
-    bool is_result_ = false;     ///< of a formula of its own, or inside an array formula
+    bool is_result_ = false;    ///< of a formula of its own, or inside an array formula
     std::vector<Area> arrays_;  ///< array formulas of this sheet that reach this row or a later one
     bool cell_takes_text_ = false;
     bool in_paragraph_ = false;

@@ -76,7 +76,7 @@ private:
         const std::string shows = "it shows " + addin::error_text(error);
         const bool own =
             group_.tree.kind == Node::Kind::call && addin::find_function(group_.tree.text) != nullptr;
-        if (!own) return {Verdict::cannot_tell, shows, at_};
+        if (!own || sources_.reasons_left-- <= 0) return {Verdict::cannot_tell, shows, at_};
         try {
             (void)BookValues(book(), sources_.names, group_.base, at_).value_of(group_.tree);
         } catch (const Refused& refused) {

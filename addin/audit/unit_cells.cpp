@@ -45,8 +45,13 @@ const UnitText& UnitCells::read(const std::string& text) const {
     return known->second;
 }
 
-const UnitText* UnitCells::as_unit(const BookCell* cell) const {
-    const std::string* text = cell == nullptr ? nullptr : cell->text();
+const UnitText* UnitCells::as_unit(std::int32_t sheet, const BookCell* cell) const {
+    if (cell == nullptr) return nullptr;
+    // The unit of a pure number, picked from a list of units: Calc makes a number of it.
+    const CellFormat& format = book_.sheets[static_cast<std::size_t>(sheet)].formats[cell->format];
+    if (!cell->is_formula() && format.has_list && cell->number() != nullptr && *cell->number() == 1)
+        return &read("1");
+    const std::string* text = cell->text();
     if (text == nullptr || text->empty() || text->size() > longest_unit) return nullptr;
     const UnitText& read_text = read(*text);
     return read_text.unit ? &read_text : nullptr;
@@ -61,7 +66,7 @@ bool UnitCells::is_head(std::int32_t sheet, const BookCell& cell) const {
                    .first_row == cell.row;
     const BookCell* above = book_.find({sheet, cell.row - 1, cell.column});
     return above != nullptr && above->text() != nullptr && !above->text()->empty() &&
-           as_unit(above) == nullptr;
+           as_unit(sheet, above) == nullptr;
 }
 
 void UnitCells::find_units(std::int32_t sheet, std::int32_t column) {
@@ -77,14 +82,14 @@ void UnitCells::find_units(std::int32_t sheet, std::int32_t column) {
         if (!is_figure(cell)) {
             const bool fills_table = cell.array >= 0 && cell.shows_nothing();
             if (!fills_table) {
-                const UnitText* unit = as_unit(&cell);
+                const UnitText* unit = as_unit(sheet, &cell);
                 head = unit != nullptr && is_head(sheet, cell) ? Place{unit, cell.row, cell.column} : Place{};
             }
             continue;
         }
         Place place = head;
         const BookCell* right = book_.find({sheet, cell.row, column + 1});
-        if (const UnitText* unit = as_unit(right)) place = {unit, cell.row, column + 1};
+        if (const UnitText* unit = as_unit(sheet, right)) place = {unit, cell.row, column + 1};
         places[i] = place;
         const bool goes_on = !runs.empty() && places[runs.back().cell].text == place.text;
         if (goes_on)

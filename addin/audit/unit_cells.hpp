@@ -60,7 +60,7 @@ private:
     };
 
     void find_units(std::int32_t sheet, std::int32_t column);
-    [[nodiscard]] const UnitText* as_unit(const BookCell* cell) const;
+    [[nodiscard]] const UnitText* as_unit(std::int32_t sheet, const BookCell* cell) const;
     [[nodiscard]] bool is_head(std::int32_t sheet, const BookCell& cell) const;
     void look_at_run(const Area& area, const Run& run, AreaUnits& found) const;
 

@@ -95,7 +95,9 @@ Measured UnitReader::of_name(const Node& node) {
     const NameMeaning* meaning = sources_.names.find(node.text, at_.sheet);
     if (meaning == nullptr || !meaning->readable)
         return unknown_unit("the name " + node.text + " is not defined in this workbook");
-    if (depth_ > 20) return unknown_unit("the name " + node.text + " goes round in a circle");
+    if (depth_ > 20 || names_left_ <= 0)
+        return unknown_unit("the name " + node.text + " goes round in a circle, or stands for too much");
+    --names_left_;
     ++depth_;
     const Spot outside = base_;
     base_ = meaning->defined->base;

@@ -49,6 +49,8 @@ struct UnitSources {
     const Book& book;
     const Names& names;
     const UnitCells& units;
+    /// How many more formulas that show an error may be computed again for their reason.
+    mutable int reasons_left = 500;
 };
 
 /// The units of the group's formula in the cell at `at`.
@@ -105,6 +107,7 @@ private:
     Spot base_;                ///< where the tree being read stands; inside a name, the name's own
     Spot at_;
     int depth_ = 0;
+    int names_left_ = 2000;
     std::vector<UnitSlip> slips_;
     std::optional<Spot> asked_at_;
     std::optional<UnitAnswer> lacks_;

@@ -52,18 +52,27 @@ public:
     [[nodiscard]] std::vector<Use> take() { return std::move(uses_); }
 
 private:
+    struct Guard {
+        Area area;
+        bool closed;
+    };
+
     void add(const Node& node, const Spot& base, Use use) {
         if (use.node == nullptr) use.node = &node;
         for (const Area& area : areas_of(book_, node.reference, base, at_)) {
             use.area = area;
+            use.guarded = std::any_of(guards_.begin(), guards_.end(), [&](const Guard& guard) {
+                return guard.closed || guard.area.holds(area.first());
+            });
             uses_.push_back(use);
         }
     }
 
     void follow(const Node& node, Use use) {
         const NameMeaning* meaning = names_.find(node.text, at_.sheet);
-        if (meaning == nullptr || !meaning->readable || depth_ > 20)
+        if (meaning == nullptr || !meaning->readable || depth_ > 20 || names_left_ <= 0)
             return;  // names may go round in a circle
+        --names_left_;
         ++depth_;
         if (use.node == nullptr) use.node = &node;
         if (meaning->tree.kind != Node::Kind::reference && use.role == Role::link) use.role = Role::operand;
@@ -95,9 +104,24 @@ private:
         if (is_one_of(node.text, blank_askers)) use.role = Role::compared;
         const bool observes = only_observes(node) || (use.function != nullptr && use.function->reads_cell);
         if (observes || outer.role == Role::observed) use.role = Role::observed;
+        const std::size_t uses_before = uses_.size();
+        const std::size_t guards_before = guards_.size();
         for (std::size_t i = 0; i < node.children.size(); ++i) {
             use.place = i;
             collect(node.children[i], base, use);
+            if (i == 0 && node.text == "IF") guard_by(uses_before);
+        }
+        guards_.resize(guards_before);
+    }
+
+    /// Cells that a condition asks about are no surprise to what follows. While one of them is blank, what
+    /// follows is not computed.
+    void guard_by(std::size_t first_use) {
+        for (std::size_t i = first_use; i < uses_.size(); ++i) {
+            if (uses_[i].role != Role::observed && uses_[i].role != Role::compared) continue;
+            const BookCell* cell = book_.find(uses_[i].area.first());
+            const bool blank = uses_[i].area.is_single() && (cell == nullptr || cell->shows_nothing());
+            guards_.push_back({uses_[i].area, blank});
         }
     }
 
@@ -105,7 +129,9 @@ private:
     const Names& names_;
     Spot at_;
     int depth_ = 0;
+    int names_left_ = 2000;  // that are followed for one formula
     std::vector<Use> uses_;
+    std::vector<Guard> guards_;
 };
 
 }  // namespace

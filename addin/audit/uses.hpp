@@ -27,6 +27,7 @@ struct Use {
     const addin::Node* call = nullptr;          ///< the function whose argument it is
     const addin::Function* function = nullptr;  ///< that function, when it is one of ours
     std::size_t place = 0;                      ///< which argument
+    bool guarded = false;  ///< taken only where an IF found that the cell holds something
 };
 
 /// What the formula of a group rests on, for the member at `at`; references first to last. What lies in

@@ -1,6 +1,8 @@
 #include "addin/audit/wants.hpp"
 
+#include "addin/catalogue/catalogue.hpp"
 #include "units/dimension.hpp"
+#include "units/quantity.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"
 
@@ -19,7 +21,30 @@ std::vector<std::string> parted(const std::string& text) {
     return parts;
 }
 
+/// Units of the columns of the function that a kind of table is named after.
+std::vector<std::string> columns_written(const std::string& kind) {
+    static constexpr std::string_view named = "columns of ";
+    const std::size_t at = kind.find(named);
+    const addin::Function* function =
+        at == std::string::npos ? nullptr : addin::find_function(kind.substr(at + named.size()));
+    std::vector<std::string> units;
+    if (function != nullptr)
+        for (const addin::Column& column : function->outcome.columns) units.push_back(column.unit);
+    return units;
+}
+
 }  // namespace
+
+std::vector<std::int32_t> Want::places_beside(std::int32_t width) const {
+    std::vector<std::int32_t> places;
+    std::int32_t place = 0;
+    for (const bool with_unit : units_beside) {
+        places.push_back(place);
+        place += with_unit ? 2 : 1;
+    }
+    const bool beside = place == width && place > static_cast<std::int32_t>(units_beside.size());
+    return beside ? places : std::vector<std::int32_t>{};
+}
 
 Want want_of(const addin::Parameter& parameter) {
     Want want;
@@ -34,9 +59,15 @@ Want want_of(const addin::Parameter& parameter) {
     } else if (kind.starts_with("a table") || kind.starts_with("a grid") || kind.starts_with("a column")) {
         want.kind = Kind::table;
         want.columns = parted(parameter.unit);
-    } else if (parameter.unit == run_per_rise) {
+        for (std::string& column : want.columns)
+            if (column == "-") column.clear();  // as good as none, though it reads as the unit of a number
+        want.as_written = columns_written(kind);
+        want.units_beside = parameter.units_beside;
+    } else if (kind == name_of(dimension_of<Batter>()) || kind == name_of(dimension_of<Gradient>())) {
         want.kind = Kind::plain;
         want.unit_text = std::string("1");
+        want.unit.dimension =
+            kind == name_of(dimension_of<Batter>()) ? dimension_of<Batter>() : dimension_of<Gradient>();
     } else if (!parameter.unit.empty()) {
         want.unit_text = parameter.unit;
         try {

@@ -24,7 +24,13 @@ struct Want {
     Kind kind = Kind::nothing;
     Unit unit;
     std::string unit_text;
-    std::vector<std::string> columns;  ///< default units of a table's columns; empty or `-` where none
+    std::vector<std::string> columns;  ///< default units of a table's columns; empty where none
+    std::vector<std::string>
+        as_written;                  ///< the same where the table may be one that a function of ours wrote
+    std::vector<bool> units_beside;  ///< which columns have a unit beside each number, in a range that wide
+
+    /// Where the columns stand in a range as wide as `width`; nothing for a width of one cell a column.
+    [[nodiscard]] std::vector<std::int32_t> places_beside(std::int32_t width) const;
 };
 
 [[nodiscard]] Want want_of(const addin::Parameter& parameter);

@@ -29,6 +29,8 @@ struct Parameter {
     std::string unit;      ///< default unit of a bare number; empty where there is none
     std::string fallback;  ///< the default as text; empty where there is none
     bool optional = false;
+    std::vector<bool> units_beside =
+        {};  ///< of a table's columns: whether a unit may stand beside each number
 };
 
 struct Column {
@@ -377,6 +379,7 @@ private:
     void describe_parameters(std::index_sequence<I...>) {
         ((made_.parameters[I].kind = Slot<Argument<I>>::kind(),
           made_.parameters[I].unit = Slot<Argument<I>>::unit(),
+          made_.parameters[I].units_beside = units_beside<Argument<I>>(),
           made_.parameters[I].optional = made_.parameters[I].optional || is_optional<Argument<I>>),
          ...);
     }

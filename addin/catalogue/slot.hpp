@@ -145,6 +145,8 @@ struct Slot<std::optional<T>> {
     }
     static std::string kind() { return Slot<T>::kind(); }
     static std::string unit() { return Slot<T>::unit(); }
+    static std::vector<bool> units_beside() requires requires { Slot<T>::units_beside(); }
+    { return Slot<T>::units_beside(); }
     static Reading reading(const std::optional<T>& value) {
         return value ? Slot<T>::reading(*value) : Reading{std::string("left out"), {}};
     }
@@ -249,8 +251,10 @@ struct Slot<std::vector<std::tuple<C...>>> {
         return n;
     }();
 
+    static std::vector<bool> units_beside() { return {ColumnSlot<C>::has_unit...}; }
+
     static Rows read(const Cell& cell) {
-        const OpenTable table = open_table(cell, least, most, {ColumnSlot<C>::has_unit...});
+        const OpenTable table = open_table(cell, least, most, units_beside());
         Rows rows;
         rows.reserve(table.end_row - table.first_row);
         for (std::size_t r = table.first_row; r < table.end_row; ++r)
@@ -301,6 +305,15 @@ private:
         return std::tuple<C...>{read_column<I>(table, row)...};
     }
 };
+
+/// Of a table's columns, whether a unit may stand beside each number; empty for anything else.
+template <class T>
+[[nodiscard]] std::vector<bool> units_beside() {
+    if constexpr (requires { Slot<T>::units_beside(); })
+        return Slot<T>::units_beside();
+    else
+        return {};
+}
 
 /// A grid of quantities of one kind, such as spot levels.
 template <class Q>

@@ -5,17 +5,22 @@
 #include <com/sun/star/awt/XMessageBoxFactory.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/deployment/PackageInformationProvider.hpp>
+#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XFrame.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/lang/XInitialization.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/system/SystemShellExecute.hpp>
 #include <com/sun/star/system/SystemShellExecuteFlags.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
 #include <cppuhelper/implbase4.hxx>
 #include <cppuhelper/supportsservice.hxx>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/uno/audit_document.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {
@@ -25,6 +30,7 @@ namespace {
 namespace css = com::sun::star;
 using css::uno::Reference;
 using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
 
 constexpr const char* scheme = "undercroft:";
 constexpr const char* new_workbook = "new/";
@@ -81,6 +87,8 @@ private:
     void run(const std::string& command) {
         if (command.starts_with(new_workbook))
             open_template(command.substr(std::string(new_workbook).size()));
+        else if (command == "audit")
+            audit();
         else if (command == "functions")
             open_reference();
         else if (command == "about")
@@ -100,7 +108,26 @@ private:
         how.getArray()[0].Value <<= true;
         const rtl::OUString url =
             package_folder() + "/template/Undercroft/" + to_oustring(name) + to_oustring(".ots");
-        css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how);
+        const Reference<css::document::XDocumentPropertiesSupplier> made(
+            css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how), UNO_QUERY_THROW);
+        // Else the office would ask, after each update of the extension, whether to take over changed styles.
+        made->getDocumentProperties()->setTemplateURL({});
+        made->getDocumentProperties()->setTemplateName({});
+    }
+
+    /// Audits the workbook of this window and shows the sheet Audit.
+    void audit() {
+        AuditWanted wanted;
+        const Reference<css::frame::XController> controller(frame_.is() ? frame_->getController() : nullptr);
+        if (controller.is()) wanted.document.set(controller->getModel(), UNO_QUERY);
+        if (!wanted.document.is()) return say("Audit this workbook", "There is no spreadsheet in this window.");
+        if (!Reference<css::util::XModifiable>(wanted.document, UNO_QUERY_THROW)->isModified())
+            wanted.file = controller->getModel()->getURL();
+        (void)audit_document(context_, wanted);
+        const Reference<css::sheet::XSpreadsheetView> view(controller, UNO_QUERY_THROW);
+        const Reference<css::container::XNameAccess> sheets(wanted.document->getSheets(), UNO_QUERY_THROW);
+        view->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
+            sheets->getByName(to_oustring(audit::audit_sheet_name)), UNO_QUERY_THROW));
     }
 
     void open_reference() {
@@ -133,7 +160,7 @@ private:
 
 }  // namespace
 
-css::uno::XInterface* make_commands(const Reference<css::uno::XComponentContext>& context) {
+css::uno::XInterface* make_commands(const css::uno::Reference<css::uno::XComponentContext>& context) {
     return cppu::acquire(new Commands(context));
 }
 

@@ -14,6 +14,7 @@
 #include <undercroft/XUC.hpp>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/uno/audit_job.hpp"
 #include "addin/uno/commands.hpp"
 #include "addin/uno/explain.hpp"
 #include "addin/uno/marshal.hpp"
@@ -105,6 +106,10 @@ private:
 }  // namespace undercroft::addin
 
 // The entry points of the library, one for each implementation that the package registers.
+extern "C" SAL_DLLPUBLIC_EXPORT css::uno::XInterface* undercroft_audit(
+    css::uno::XComponentContext* context, const css::uno::Sequence<css::uno::Any>&) {
+    return undercroft::addin::make_audit_job(context);
+}
 extern "C" SAL_DLLPUBLIC_EXPORT css::uno::XInterface* undercroft_commands(
     css::uno::XComponentContext* context, const css::uno::Sequence<css::uno::Any>&) {
     return undercroft::addin::make_commands(context);

@@ -1,5 +1,6 @@
 #include "sheets/builder/compose.hpp"
 
+#include "addin/audit/properties.hpp"
 #include "sheets/builder/fill.hpp"
 
 namespace undercroft::sheets {
@@ -20,6 +21,14 @@ SheetGrid blank_grid(const Sheet& sheet, int rows) {
     return grid;
 }
 
+/// Its identity as a template, which every workbook made from it keeps.
+std::vector<std::pair<std::string, std::string>> properties_of(const WorkbookText& text, System system) {
+    return {{std::string(audit::template_property), text.name},
+            {std::string(audit::system_property), system == System::us ? "US" : "SI"},
+            {std::string(audit::template_version_property), UNDERCROFT_VERSION},
+            {std::string(audit::functions_property), UNDERCROFT_VERSION}};
+}
+
 }  // namespace
 
 WorkbookGrid compose(const WorkbookText& text, const std::vector<Sheet>& sheets, System system) {
@@ -29,6 +38,7 @@ WorkbookGrid compose(const WorkbookText& text, const std::vector<Sheet>& sheets,
     workbook.name = text.name + (system == System::us ? "-us" : "");
     workbook.title = text.title + (system == System::us ? " (US customary units)" : "");
     workbook.paper = system == System::us ? "letter" : "a4";
+    workbook.properties = properties_of(text, system);
     workbook.names = layout.names();
     for (const Sheet& sheet : selection.sheets()) {
         SheetGrid grid = blank_grid(sheet, layout.height_of(sheet));

@@ -274,9 +274,12 @@ void write_sheet(xml_node spreadsheet, const SheetGrid& sheet, Sizes& sizes) {
     set(table, "table:name", sheet.name);
     set(table, "table:style-name", sheet.wide ? "taWide" : "taUpright");
     set(table, "table:protected", "true");
-    const int last_printed = sheet.printed ? std::max(sheet.rows - 1, 0) : sheet.head_rows;
-    const std::string last = cell_text(last_printed, sheet.print_columns - 1);
-    set(table, "table:print-ranges", sheet.name + ".A1:" + sheet.name + "." + last);
+    if (sheet.printed) {
+        const std::string last = cell_text(std::max(sheet.rows - 1, 0), sheet.print_columns - 1);
+        set(table, "table:print-ranges", sheet.name + ".A1:" + sheet.name + "." + last);
+    } else {
+        set(table, "table:print", "false");
+    }
     xml_node allowed = table.append_child("loext:table-protection");
     set(allowed, "loext:select-protected-cells", "true");
     set(allowed, "loext:select-unprotected-cells", "true");
@@ -332,6 +335,12 @@ std::string flat_document(const WorkbookGrid& workbook) {
     set(document, "xmlns:loext", "urn:org:documentfoundation:names:experimental:office:xmlns:loext:1.0");
     xml_node meta = document.append_child("office:meta");
     meta.append_child("dc:title").text().set(workbook.title.c_str());
+    for (const auto& [name, value] : workbook.properties) {
+        xml_node property = meta.append_child("meta:user-defined");
+        set(property, "meta:name", name);
+        set(property, "meta:value-type", "string");
+        property.text().set(value.c_str());
+    }
     add_styles(document.append_child("office:styles"));
     xml_node automatic = document.append_child("office:automatic-styles");
     xml_node master = document.append_child("office:master-styles");

@@ -9,6 +9,7 @@
 #include <com/sun/star/bridge/XUnoUrlResolver.hpp>
 #include <com/sun/star/connection/NoConnectException.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
@@ -198,7 +199,7 @@ pid_t start(const std::vector<std::string>& arguments) {
 
 }  // namespace
 
-Office::Office(const std::filesystem::path& extensions) {
+Office::Office(const std::filesystem::path& extensions, Screen screen) {
     profile_ = std::filesystem::temp_directory_path() /
                ("undercroft-office-" + std::to_string(getpid()) + "-XXXXXX");
     std::string pattern = profile_.string();
@@ -206,7 +207,7 @@ Office::Office(const std::filesystem::path& extensions) {
         throw std::runtime_error("cannot make a folder for the office's profile");
     profile_ = pattern;
     const std::string pipe = "undercroft" + profile_.filename().string();
-    process_ = start({UNDERCROFT_PROGRAM "/soffice", "--headless", "--norestore", "--nologo", "--nodefault",
+    process_ = start({UNDERCROFT_PROGRAM "/soffice", screen == Screen::none ? "--headless" : "--nofirststartwizard", "--norestore", "--nologo", "--nodefault",
                       "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp;",
                       "-env:UserInstallation=" + to_utf8(file_url(profile_)),
                       "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))});
@@ -251,20 +252,43 @@ Office::~Office() {
     std::filesystem::remove_all(profile_, ignored);
 }
 
-Document Office::load(const rtl::OUString& url) const {
+Document Office::load(const rtl::OUString& url, bool as_template) const {
     // Not hidden, though there is no window: a hidden document loses its view, and with it the frozen
     // heading.
-    Sequence<css::beans::PropertyValue> how(1);
+    // Without the last, a template becomes a new document and any other file is opened itself.
+    Sequence<css::beans::PropertyValue> how(as_template ? 3 : 2);
     how.getArray()[0] = property("MacroExecutionMode", Any(sal_Int16(0)));  // never
+    how.getArray()[1] = property("UpdateDocMode", Any(sal_Int16(0)));       // no link is followed
+    if (as_template) how.getArray()[2] = property("AsTemplate", Any(true));
     const Reference<css::lang::XComponent> component = desktop_->loadComponentFromURL(url, "_blank", 0, how);
     const Reference<css::sheet::XSpreadsheetDocument> document(component, UNO_QUERY);
     if (!document.is()) throw std::runtime_error("cannot open " + to_utf8(url) + " as a spreadsheet");
     return Document(document);
 }
 
+namespace {
+
+/// Else the office asks, whenever the workbook is opened, whether to take over the styles of the changed template.
+void forget_template(const Reference<css::uno::XInterface>& document) {
+    const Reference<css::document::XDocumentPropertiesSupplier> supplier(document, UNO_QUERY_THROW);
+    supplier->getDocumentProperties()->setTemplateURL({});
+    supplier->getDocumentProperties()->setTemplateName({});
+}
+
+}  // namespace
+
 Document Office::open(const std::filesystem::path& path) const {
     if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
-    return load(file_url(path));
+    Document document = load(file_url(path));
+    if (path.extension() == ".ots") forget_template(document.model());
+    return document;
+}
+
+Document Office::open_copy(const std::filesystem::path& path) const {
+    if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
+    Document document = load(file_url(path), true);
+    forget_template(document.model());
+    return document;
 }
 
 Document Office::blank() const {

@@ -62,9 +62,11 @@ private:
 
 class Office {
 public:
+    enum class Screen { none, window };
+
     /// Starts the office with the extensions in `extensions`, one folder each.
     /// \throws std::runtime_error when it does not answer within a minute.
-    explicit Office(const std::filesystem::path& extensions);
+    explicit Office(const std::filesystem::path& extensions, Screen screen = Screen::none);
     Office(const Office&) = delete;
     Office& operator=(const Office&) = delete;
     ~Office();
@@ -72,13 +74,16 @@ public:
     /// Opens a file; a template becomes a new document.
     /// \throws std::runtime_error when it cannot be opened as a spreadsheet.
     [[nodiscard]] Document open(const std::filesystem::path& path) const;
+    /// A new document with the content of the file, which is neither locked nor ever written.
+    /// \throws std::runtime_error when it cannot be opened as a spreadsheet.
+    [[nodiscard]] Document open_copy(const std::filesystem::path& path) const;
     /// A new, empty spreadsheet.
     [[nodiscard]] Document blank() const;
 
     [[nodiscard]] css::uno::Reference<css::uno::XComponentContext> context() const { return context_; }
 
 private:
-    [[nodiscard]] Document load(const rtl::OUString& url) const;
+    [[nodiscard]] Document load(const rtl::OUString& url, bool as_template = false) const;
 
     std::filesystem::path profile_;
     pid_t process_ = 0;

@@ -38,6 +38,8 @@ std::string read(const std::filesystem::path& path) {
     return text.str();
 }
 
+constexpr std::string_view us_ending = "-us";
+
 /// A number at the start of a text, and what stands behind it.
 bool split_number(const std::string& text, double& number, std::string& unit) {
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
@@ -122,7 +124,10 @@ public:
 private:
     template <class Visit>
     void each_row(const std::string& workbook, const Visit& visit) const {
-        for (const std::string& name : workbooks_.at(workbook).sheets)
+        // The text is the same for both systems of units.
+        const bool us = workbook.ends_with(us_ending);
+        const std::string text = workbook.substr(0, workbook.size() - (us ? us_ending.size() : 0));
+        for (const std::string& name : workbooks_.at(text).sheets)
             for (const Row& row : sheets_.at(name).rows) visit(name, row);
     }
 

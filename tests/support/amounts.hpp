@@ -1,5 +1,5 @@
 /// \file amounts.hpp
-/// Short ways to write quantities of water in a test, in SI and in US customary units.
+/// Short ways to write lengths, times and quantities of water in a test, in SI and in US customary units.
 #pragma once
 
 #include "units/types.hpp"
@@ -8,6 +8,12 @@ namespace undercroft::tests {
 
 inline Length m(double value) {
     return Length::from_value(value);
+}
+inline Length cm(double value) {
+    return m(0.01 * value);
+}
+inline Length mm(double value) {
+    return m(0.001 * value);
 }
 inline Area m2(double value) {
     return Area::from_value(value);

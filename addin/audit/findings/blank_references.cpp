@@ -36,12 +36,24 @@ public:
 
     void look(const FormulaCell& formula) {
         part_ = 0;
-        for (const Use& use : workings_.uses(formula)) {
+        const std::vector<Use> uses = workings_.uses(formula);
+        // A cell that the formula also compares with a text is known to hold one at times.
+        std::set<Area> compared;
+        for (const Use& use : uses)
+            if (use.role == Role::compared) compared.insert(use.area);
+        for (const Use& use : uses) {
             ++part_;
+            if (use.guarded || compared.contains(use.area)) continue;
             const bool takes_value = use.role == Role::operand || use.role == Role::link ||
                                      use.role == Role::argument ||
                                      (use.role == Role::passed && is_numeric(use));
             if (!takes_value) continue;
+            if (workings_.sheet(use.area.sheet).name == audit_sheet_name) {
+                tell(Kind::blank_reference, formula,
+                     "the formula refers to " + workings_.book.text_from(formula.at.sheet, use.area) +
+                         " on the sheet that every audit writes anew; take the value from elsewhere.");
+                continue;
+            }
             if (use.area.is_single())
                 look_at_cell(formula, use);
             else
@@ -99,32 +111,35 @@ private:
 
     /// Each text is looked at once, however many sums run over it.
     void look_for_text_numbers(const FormulaCell& formula, const Use& use, std::int32_t last) {
-        const auto& texts = text_numbers(use.area.sheet);
-        const auto first = texts.lower_bound({use.area.sheet, use.area.first_row, 0});
-        for (auto spot = first; spot != texts.end() && spot->row <= use.area.last_row; ++spot) {
-            if (spot->column < use.area.first_column || spot->column > last) continue;
+        for (std::int32_t column = use.area.first_column; column <= last; ++column) {
+            const std::vector<std::int32_t>& rows = text_numbers(use.area.sheet, column);
+            const auto row = std::lower_bound(rows.begin(), rows.end(), use.area.first_row);
+            if (row == rows.end() || *row > use.area.last_row) continue;
+            const Spot spot{use.area.sheet, *row, column};
             tell(Kind::text_reference, formula,
-                 workings_.text(formula.at.sheet, *spot) + " in the range " +
+                 workings_.text(formula.at.sheet, spot) + " in the range " +
                      workings_.book.text_from(formula.at.sheet, use.area) + " holds the text \"" +
-                     workings_.book.find(*spot)->text()->substr(0, 40) +
+                     workings_.book.find(spot)->text()->substr(0, 40) +
                      "\", which is passed over; type it as a number.");
             return;
         }
     }
 
-    const std::set<Spot>& text_numbers(std::int32_t sheet) {
-        const auto [known, is_new] = text_numbers_.try_emplace(sheet);
+    const std::vector<std::int32_t>& text_numbers(std::int32_t sheet, std::int32_t column) {
+        const auto [known, is_new] = text_numbers_.try_emplace({sheet, column});
         if (is_new)
-            for (const BookCell& cell : workings_.sheet(sheet).cells)
+            for (const std::uint32_t i : workings_.book.column(sheet, column)) {
+                const BookCell& cell = workings_.sheet(sheet).cells[i];
                 if (!cell.is_formula() && cell.text() != nullptr && looks_like_number(*cell.text()))
-                    known->second.insert({sheet, cell.row, cell.column});
+                    known->second.push_back(cell.row);
+            }
         return known->second;
     }
 
     const Workings& workings_;
     Grouped& grouped_;
     std::size_t part_ = 0;
-    std::map<std::int32_t, std::set<Spot>> text_numbers_;
+    std::map<std::pair<std::int32_t, std::int32_t>, std::vector<std::int32_t>> text_numbers_;
 };
 
 }  // namespace

@@ -1,7 +1,6 @@
 #include <unordered_map>
 
 #include "addin/audit/findings/findings.hpp"
-#include "addin/formula/cell_error.hpp"
 
 namespace undercroft::audit {
 
@@ -49,6 +48,12 @@ public:
         return circle;
     }
 
+    /// Calc shows an error in all that goes round, unless it is told to compute circles by repetition. Which
+    /// error, and in which of them the one for circles, depends on where it began to compute.
+    [[nodiscard]] bool can_circle(const BookCell& cell) const {
+        return workings_.book.iterates || cell.error != 0;
+    }
+
 private:
     enum class State { unseen, open, done };
 
@@ -62,7 +67,7 @@ private:
                 for (const std::uint32_t i :
                      workings_.book.column(use.area.sheet, c, use.area.first_row, use.area.last_row)) {
                     if (++steps_ > most_steps) return below;
-                    if (!cells[i].is_formula()) continue;
+                    if (!cells[i].is_formula() || !can_circle(cells[i])) continue;
                     if (const FormulaCell* found = workings_.formulas.find({use.area.sheet, cells[i].row, c}))
                         below.push_back(found);
                 }
@@ -80,8 +85,7 @@ private:
 void find_circles(const Workings& workings, Findings& findings) {
     Walker walker(workings);
     for (const FormulaCell& formula : workings.formulas.all()) {
-        // Calc marks what goes round, unless it is told to compute circles by repetition.
-        if (!workings.book.iterates && formula.cell->error != addin::circular_error) continue;
+        if (!walker.can_circle(*formula.cell)) continue;
         const std::vector<const FormulaCell*> circle = walker.circle_from(&formula);
         if (circle.empty()) continue;
         std::vector<Spot> cells;

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <map>
 #include <unordered_map>
 
@@ -13,27 +14,40 @@ namespace {
 
 using addin::Node;
 
-constexpr std::size_t most_cells_looked_at = 100000;
+/// Rows of each column in which an error shows.
+class ErrorCells {
+public:
+    explicit ErrorCells(const Book& book) {
+        for (std::size_t s = 0; s < book.sheets.size(); ++s)
+            for (const BookCell& cell : book.sheets[s].cells)
+                if (cell.error != 0) rows_[{static_cast<std::int32_t>(s), cell.column}].push_back(cell.row);
+    }
 
-/// The first cell with an error that the formula takes a value from.
-std::optional<Spot> error_below(const Workings& workings, const FormulaCell& formula) {
-    const Book& book = workings.book;
-    for (const Use& use : workings.uses(formula)) {
-        if (use.role == Role::observed) continue;
-        const auto& cells = workings.sheet(use.area.sheet).cells;
-        std::size_t looked_at = 0;
-        const std::int32_t last = std::min(use.area.last_column, book.columns(use.area.sheet) - 1);
-        for (std::int32_t c = use.area.first_column; c <= last; ++c) {
-            for (const std::uint32_t i :
-                 book.column(use.area.sheet, c, use.area.first_row, use.area.last_row)) {
-                const Spot spot{use.area.sheet, cells[i].row, c};
-                if (cells[i].error != 0 && !formula.area.holds(spot)) return spot;
-                if (++looked_at > most_cells_looked_at) return std::nullopt;
+    /// The first cell with an error that the formula takes a value from.
+    [[nodiscard]] std::optional<Spot> below(const Workings& workings, const FormulaCell& formula) const {
+        for (const Use& use : workings.uses(formula))
+            if (use.role != Role::observed)
+                if (const auto found = first_in(use.area, formula.area)) return found;
+        return std::nullopt;
+    }
+
+private:
+    [[nodiscard]] std::optional<Spot> first_in(const Area& area, const Area& but_not) const {
+        for (auto column = rows_.lower_bound({area.sheet, area.first_column});
+             column != rows_.end() && column->first <= std::pair(area.sheet, area.last_column); ++column) {
+            const std::vector<std::int32_t>& rows = column->second;
+            for (auto row = std::lower_bound(rows.begin(), rows.end(), area.first_row);
+                 row != rows.end() && *row <= area.last_row; ++row) {
+                const Spot spot{area.sheet, *row, column->first.second};
+                if (!but_not.holds(spot)) return spot;
             }
         }
+        return std::nullopt;
     }
-    return std::nullopt;
-}
+
+    std::map<std::pair<std::int32_t, std::int32_t>, std::vector<std::int32_t>>
+        rows_;  ///< by sheet and column
+};
 
 /// Why a formula shows an error: what a function of ours in it says, or what the error means.
 std::string reason_of(const Workings& workings, const FormulaCell& formula, int code) {
@@ -110,11 +124,12 @@ void find_errors(const Workings& workings, Findings& findings) {
     };
     std::map<std::pair<std::uint32_t, int>, Mistake> mistakes;  // like formulas with like errors are one
     std::vector<const FormulaCell*> caused;
+    const ErrorCells errors(workings.book);
     Roots roots;
     for (const FormulaCell& formula : workings.formulas.all()) {
         const BookCell* erring = erring_cell(workings, formula);
         if (erring == nullptr || erring->error == addin::circular_error) continue;
-        const std::optional<Spot> from = error_below(workings, formula);
+        const std::optional<Spot> from = errors.below(workings, formula);
         const FormulaCell* cause = from ? workings.formulas.find(*from) : nullptr;
         if (cause != nullptr) {
             roots.set_below(&formula, cause);

@@ -1,5 +1,6 @@
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/grouped.hpp"
+#include "addin/audit/unsteady.hpp"
 
 namespace undercroft::audit {
 
@@ -21,17 +22,6 @@ std::string outside(const Node& tree) {
     return found;
 }
 
-bool is_unsteady(const Node& tree) {
-    bool found = false;
-    walk(tree, [&](const Node& node) {
-        found = found || (node.kind == Node::Kind::call &&
-                          (node.text == "NOW" || node.text == "TODAY" || node.text == "RAND" ||
-                           node.text == "RANDBETWEEN" || node.text == "RANDARRAY" || node.text == "RAND.NV" ||
-                           node.text == "RANDBETWEEN.NV"));
-    });
-    return found;
-}
-
 }  // namespace
 
 void find_links(const Workings& workings, Findings& findings) {
@@ -40,7 +30,7 @@ void find_links(const Workings& workings, Findings& findings) {
         const FormulaGroup& group = workings.formulas.groups()[g];
         if (!group.unreadable.empty()) continue;
         const std::string source = outside(group.tree);
-        const bool unsteady = is_unsteady(group.tree);
+        const bool unsteady = changes_by_itself(group.tree);
         for (const std::uint32_t member : group.members) {
             const Spot& at = workings.formulas.all()[member].at;
             if (!source.empty())

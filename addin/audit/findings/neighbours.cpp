@@ -7,7 +7,16 @@ namespace undercroft::audit {
 
 namespace {
 
-/// The formula on both sides of a cell, where it is the same and stands at least three times.
+/// Whether two formulas differ in their cells and numbers only, and are no mere links.
+bool same_kind(const Workings& workings, std::int32_t a, std::int32_t b) {
+    if (a < 0 || b < 0) return false;
+    const FormulaGroup& one = workings.formulas.groups()[static_cast<std::size_t>(a)];
+    const FormulaGroup& other = workings.formulas.groups()[static_cast<std::size_t>(b)];
+    return !one.is_link() && !one.skeleton.empty() && one.skeleton == other.skeleton;
+}
+
+/// The formula on both sides of a cell, where it is the same. It stands at least three times, or is of the
+/// same kind as the cell's own.
 std::int32_t around(const Workings& workings, const Line& line, std::size_t i) {
     if (i == 0 || i + 1 >= line.size()) return LineCell::none;
     const std::int32_t like = line[i - 1].group;
@@ -15,9 +24,9 @@ std::int32_t around(const Workings& workings, const Line& line, std::size_t i) {
     const bool before = i >= 2 && line[i - 2].group == like;
     const bool after = i + 2 < line.size() && line[i + 2].group == like;
     // Links that happen to lie alike are no run of formulas; four of them are.
-    const bool is_link = workings.formulas.groups()[static_cast<std::size_t>(like)].is_link();
-    const bool enough = is_link ? before && after : before || after;
-    return enough ? like : LineCell::none;
+    if (workings.formulas.groups()[static_cast<std::size_t>(like)].is_link())
+        return before && after ? like : LineCell::none;
+    return before || after || same_kind(workings, like, line[i].group) ? like : LineCell::none;
 }
 
 /// The formula of the three cells before the last of a run, where the last is of the same kind.
@@ -30,10 +39,7 @@ std::int32_t before_the_end(const Workings& workings, const Line& line, std::siz
     const std::int32_t like = at(-1);
     if (line[i].group < 0 || like < 0 || line[i].group == like || at(1) == like) return LineCell::none;
     if (at(-2) != like || at(-3) != like) return LineCell::none;
-    const FormulaGroup& run = workings.formulas.groups()[static_cast<std::size_t>(like)];
-    const FormulaGroup& odd = workings.formulas.groups()[static_cast<std::size_t>(line[i].group)];
-    const bool same_kind = !run.is_link() && !run.skeleton.empty() && run.skeleton == odd.skeleton;
-    return same_kind ? like : LineCell::none;
+    return same_kind(workings, like, line[i].group) ? like : LineCell::none;
 }
 
 }  // namespace

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "addin/audit/findings/findings.hpp"
@@ -10,7 +11,8 @@ namespace {
 /// Rows of each column that some formula or chart takes a value from.
 class Used {
 public:
-    explicit Used(const Workings& workings) : rows_(workings.book.sheets.size()) {
+    /// With or without what is only joined to a text.
+    Used(const Workings& workings, bool texts_count) : rows_(workings.book.sheets.size()) {
         for (std::size_t s = 0; s < rows_.size(); ++s)
             rows_[s].resize(static_cast<std::size_t>(workings.book.columns(static_cast<std::int32_t>(s))));
         std::set<Area> seen;
@@ -19,10 +21,17 @@ public:
         };
         for (const FormulaCell& formula : workings.formulas.all())
             for (const Use& use : workings.uses(formula))
-                if (use.role != Role::observed) add_once(use.area);
+                if (use.role != Role::observed && (texts_count || use.role != Role::text)) add_once(use.area);
         for (const Area& area : workings.book.charted) add_once(area);
         for (auto& columns : rows_)
             for (auto& rows : columns) merge(rows);
+    }
+
+    /// Whether any cell of these rows is used.
+    [[nodiscard]] bool any(const Spot& first, std::int32_t last_row) const {
+        for (Spot spot = first; spot.row <= last_row; ++spot.row)
+            if (holds(spot)) return true;
+        return false;
     }
 
     [[nodiscard]] bool holds(const Spot& spot) const {
@@ -71,12 +80,76 @@ std::set<Spot> named_cells(const Workings& workings) {
     return cells;
 }
 
+/// Columns of tables that no formula looks at at all: kept for the record, such as the date of a test. A
+/// table's column is a run of typed cells under a head, with another column of the table beside it.
+class RecordColumns {
+public:
+    RecordColumns(const Workings& workings, const Used& used) : workings_(workings), used_(used) {}
+
+    [[nodiscard]] bool holds(const Spot& spot) {
+        const auto known = last_.find({spot.sheet, spot.column});
+        if (known != last_.end() && spot.row <= known->second.last_row) return known->second.is_record;
+        const std::int32_t head = end_of_run(spot, -1);
+        const std::int32_t last = end_of_run(spot, 1) - 1;
+        const bool is_record = is_table_head({spot.sheet, head, spot.column}) &&
+                               !used_.any({spot.sheet, head + 1, spot.column}, last);
+        last_[{spot.sheet, spot.column}] = {last, is_record};
+        return is_record;
+    }
+
+private:
+    struct Run {
+        std::int32_t last_row;
+        bool is_record;
+    };
+
+    /// The row in which the typed cells of a column end, upwards or downwards.
+    [[nodiscard]] std::int32_t end_of_run(Spot spot, std::int32_t step) const {
+        std::int32_t blanks = 0;
+        while (spot.row >= 0 && blanks <= most_blanks) {
+            const BookCell* cell = workings_.book.find(spot);
+            if (cell != nullptr && (cell->is_formula() || is_head(spot))) break;
+            blanks = cell == nullptr ? blanks + 1 : 0;
+            spot.row += step;
+        }
+        return spot.row;
+    }
+    /// A text that is no entry.
+    [[nodiscard]] bool is_head(const Spot& spot) const {
+        const BookCell* cell = workings_.book.find(spot);
+        if (cell == nullptr || cell->is_formula() || cell->text() == nullptr || cell->text()->empty())
+            return false;
+        const CellFormat& format = workings_.format(spot);
+        const bool entry = workings_.sheet(spot.sheet).is_protected && !format.locked;
+        return !entry && !format.has_list;
+    }
+    /// In a row of heads and of nothing else.
+    [[nodiscard]] bool is_table_head(const Spot& spot) const {
+        if (spot.row < 0 || !is_head(spot)) return false;
+        int heads = 0;
+        for (std::int32_t column = 0; column < workings_.book.columns(spot.sheet); ++column) {
+            const Spot beside{spot.sheet, spot.row, column};
+            if (workings_.book.find(beside) == nullptr) continue;
+            if (!is_head(beside)) return false;
+            ++heads;
+        }
+        return heads >= 3;
+    }
+
+    static constexpr std::int32_t most_blanks = 30;
+    const Workings& workings_;
+    const Used& used_;
+    std::map<std::pair<std::int32_t, std::int32_t>, Run> last_;
+};
+
 }  // namespace
 
 void find_unused(const Workings& workings, Findings& findings) {
     if (workings.formulas.all().empty()) return;  // a list is no calculation
-    const Used used(workings);
+    const Used used(workings, true);
+    const Used computed_with(workings, false);
     const std::set<Spot> named = named_cells(workings);
+    RecordColumns records(workings, used);
     for (std::size_t s = 0; s < workings.book.sheets.size(); ++s) {
         const BookSheet& sheet = workings.book.sheets[s];
         for (const BookCell& cell : sheet.cells) {
@@ -88,7 +161,9 @@ void find_unused(const Workings& workings, Findings& findings) {
             const bool input = (number && ((sheet.is_protected && !format.locked) || workings.units.of(at) ||
                                            named.contains(at))) ||
                                choice;
-            if (!input || used.holds(at)) continue;
+            // A quantity that is only shown in a sentence computes nothing.
+            const Used& looked_at = number && workings.units.of(at) ? computed_with : used;
+            if (!input || looked_at.holds(at) || records.holds(at)) continue;
             const std::string label = workings.labels.of(at);
             findings.add(Kind::unused, Severity::warning, at,
                          "nothing uses this input" + (label.empty() ? "" : " (" + label + ")") +

@@ -56,7 +56,8 @@ Group checker_functions() {
                             "equation, each symbol with its value, the result and the source",
                             why),
                 cell_reader("UC.STEPS",
-                            "The derivation of a cell as a table: symbol, argument, as given, in SI, unit",
+                            "The derivation of a cell as a table: symbol, argument, as given, in SI, unit, cell; "
+                            "then result, equation and source",
                             steps),
                 function("UC.SOURCE", &source_of)
                     .says("Where the equation of a function comes from")

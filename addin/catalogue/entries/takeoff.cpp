@@ -91,7 +91,7 @@ Function handling_entry() {
             "from memory)")
         .caution(
             "Two-handed lifts by a healthy adult on good footing, with recovery as the method asks; local "
-            "codes govern. Its form in inches and pounds differs by up to 3 %")
+            "codes govern. Its form in inches and pounds differs by up to 4 %")
         .takes("horizontal", "H", "Hands in front of the ankles; less than 25 cm counts as 25 cm")
         .takes("vertical", "V", "Hands above the floor where the lift starts")
         .takes("travel", "D", "Distance up or down; less than 25 cm counts as 25 cm")

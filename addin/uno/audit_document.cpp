@@ -1,0 +1,139 @@
+#include "addin/uno/audit_document.hpp"
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/deployment/PackageInformationProvider.hpp>
+#include <com/sun/star/document/XUndoManagerSupplier.hpp>
+#include <com/sun/star/frame/Desktop.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/ucb/SimpleFileAccess.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <com/sun/star/util/thePathSettings.hpp>
+
+#include <optional>
+
+#include "addin/catalogue/catalogue.hpp"
+#include "addin/uno/audit_sheet.hpp"
+#include "addin/uno/digest.hpp"
+#include "addin/uno/read_book.hpp"
+#include "addin/uno/read_stored.hpp"
+
+namespace undercroft::addin {
+
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+css::beans::PropertyValue argument(const char* name, const Any& value) {
+    css::beans::PropertyValue made;
+    made.Name = rtl::OUString::createFromAscii(name);
+    made.Value = value;
+    return made;
+}
+
+bool is_open_document(const rtl::OUString& url) {
+    return url.endsWithIgnoreAsciiCase(".ods") || url.endsWithIgnoreAsciiCase(".ots") || url.endsWithIgnoreAsciiCase(".fods");
+}
+
+/// A document that nobody sees: no macro runs in it and no link is followed.
+class HiddenDocument {
+public:
+    HiddenDocument(const Reference<css::uno::XComponentContext>& context, const rtl::OUString& url) {
+        css::uno::Sequence<css::beans::PropertyValue> how(4);
+        how.getArray()[0] = argument("Hidden", Any(true));
+        how.getArray()[1] = argument("ReadOnly", Any(true));
+        how.getArray()[2] = argument("MacroExecutionMode", Any(sal_Int16(0)));
+        how.getArray()[3] = argument("UpdateDocMode", Any(sal_Int16(0)));
+        document_.set(css::frame::Desktop::create(context)->loadComponentFromURL(url, "_blank", 0, how), UNO_QUERY);
+        if (!document_.is())
+            throw css::uno::RuntimeException("cannot open the template " + url + " as a spreadsheet");
+    }
+    HiddenDocument(const HiddenDocument&) = delete;
+    HiddenDocument& operator=(const HiddenDocument&) = delete;
+    ~HiddenDocument() {
+        try {
+            if (const Reference<css::util::XCloseable> closeable(document_, UNO_QUERY); closeable.is()) closeable->close(true);
+        } catch (const css::uno::Exception&) {  // it is gone already
+        }
+    }
+    [[nodiscard]] const Reference<css::sheet::XSpreadsheetDocument>& get() const { return document_; }
+
+private:
+    Reference<css::sheet::XSpreadsheetDocument> document_;
+};
+
+/// The template `name.ots` in one of these folders or in their folders.
+rtl::OUString found_in(const Reference<css::ucb::XSimpleFileAccess>& files, const rtl::OUString& folder,
+                       const rtl::OUString& name, int depth) {
+    if (folder.isEmpty() || !files->exists(folder) || !files->isFolder(folder)) return {};
+    for (const rtl::OUString& entry : files->getFolderContents(folder, true)) {
+        if (entry.endsWith("/" + name)) return entry;
+        if (depth > 0 && files->isFolder(entry))
+            if (const rtl::OUString below = found_in(files, entry, name, depth - 1); !below.isEmpty()) return below;
+    }
+    return {};
+}
+
+/// Where the template that a workbook was made from is: in a folder of templates of this office, or in the
+/// package. Empty where it is in none.
+rtl::OUString template_of(const Reference<css::uno::XComponentContext>& context, const audit::Book& book) {
+    const audit::Identity identity = audit::identity_of(book);
+    if (identity.name.empty() || identity.name.find_first_of("/\\%") != std::string::npos) return {};
+    const rtl::OUString name = to_oustring(identity.name + (identity.system == "US" ? "-us" : "") + ".ots");
+    const Reference<css::ucb::XSimpleFileAccess> files(css::ucb::SimpleFileAccess::create(context), UNO_QUERY_THROW);
+    const auto settings = css::util::thePathSettings::get(context);
+    rtl::OUString paths;
+    settings->getPropertyValue("Template") >>= paths;
+    for (sal_Int32 at = 0; at >= 0;)
+        if (const rtl::OUString found = found_in(files, paths.getToken(0, ';', at), name, 2); !found.isEmpty()) return found;
+    const rtl::OUString package =
+        css::deployment::PackageInformationProvider::get(context)->getPackageLocation("undercroft.addin");
+    return found_in(files, package + "/template", name, 1);
+}
+
+/// One step of the document's undo list.
+class UndoStep {
+public:
+    explicit UndoStep(const Reference<css::uno::XInterface>& document) {
+        if (const Reference<css::document::XUndoManagerSupplier> supplier(document, UNO_QUERY); supplier.is())
+            manager_ = supplier->getUndoManager();
+        if (manager_.is()) manager_->enterUndoContext("Audit this workbook");
+    }
+    UndoStep(const UndoStep&) = delete;
+    UndoStep& operator=(const UndoStep&) = delete;
+    ~UndoStep() {
+        try {
+            if (manager_.is()) manager_->leaveUndoContext();
+        } catch (const css::uno::Exception&) {  // nothing was done that could be undone
+        }
+    }
+
+private:
+    Reference<css::document::XUndoManager> manager_;
+};
+
+}  // namespace
+
+audit::Report audit_document(const Reference<css::uno::XComponentContext>& context, const AuditWanted& wanted) {
+    const std::vector<audit::Signature> signatures = read_signatures(wanted.document);
+    const audit::StoredValues stored = is_open_document(wanted.file) ? read_stored(context, wanted.file)
+                                                                     : results_of(read_book(wanted.document));
+    Reference<css::sheet::XCalculatable>(wanted.document, UNO_QUERY_THROW)->calculateAll();
+    const audit::Book book = read_book(wanted.document);
+    const rtl::OUString url = wanted.against.isEmpty() ? template_of(context, book) : wanted.against;
+    std::optional<audit::Book> against;
+    if (!url.isEmpty()) against = read_book(HiddenDocument(context, url).get());
+    const audit::Report report = audit::audit_workbook(
+        {book, &stored, against ? &*against : nullptr, office_digest(context), version(), signatures});
+    if (wanted.writes_sheet) {
+        const UndoStep step(wanted.document);
+        write_audit_sheet(wanted.document, report);
+    }
+    return report;
+}
+
+}  // namespace undercroft::addin

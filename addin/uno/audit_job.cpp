@@ -1,0 +1,66 @@
+#include "addin/uno/audit_job.hpp"
+
+#include <com/sun/star/beans/NamedValue.hpp>
+#include <com/sun/star/lang/IllegalArgumentException.hpp>
+#include <com/sun/star/lang/XServiceInfo.hpp>
+#include <com/sun/star/task/XJob.hpp>
+#include <cppuhelper/implbase2.hxx>
+#include <cppuhelper/supportsservice.hxx>
+
+#include "addin/uno/audit_document.hpp"
+
+namespace undercroft::addin {
+
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+
+namespace {
+
+class AuditJob final : public cppu::WeakImplHelper2<css::task::XJob, css::lang::XServiceInfo> {
+public:
+    explicit AuditJob(Reference<css::uno::XComponentContext> context) : context_(std::move(context)) {}
+
+    Any SAL_CALL execute(const css::uno::Sequence<css::beans::NamedValue>& arguments) override {
+        AuditWanted wanted;
+        for (const css::beans::NamedValue& argument : arguments) {
+            if (argument.Name == "Document") wanted.document.set(argument.Value, UNO_QUERY);
+            if (argument.Name == "File") argument.Value >>= wanted.file;
+            if (argument.Name == "Against") argument.Value >>= wanted.against;
+            if (argument.Name == "Writes") argument.Value >>= wanted.writes_sheet;
+        }
+        if (!wanted.document.is())
+            throw css::lang::IllegalArgumentException("Document must be an open spreadsheet", *this, 0);
+        try {
+            const audit::Report report = audit_document(context_, wanted);
+            css::uno::Sequence<css::beans::NamedValue> answer(3);
+            answer.getArray()[0] = {"Findings", Any(static_cast<sal_Int32>(report.findings.size()))};
+            answer.getArray()[1] = {"Text", Any(to_oustring(audit::console_text(report)))};
+            answer.getArray()[2] = {"Table", Any(to_oustring(audit::csv_text(report)))};
+            return Any(answer);
+        } catch (const std::exception& error) {
+            throw css::uno::RuntimeException(to_oustring(error.what()), *this);
+        }
+    }
+
+    rtl::OUString SAL_CALL getImplementationName() override { return to_oustring(audit_job_name); }
+    sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
+        return cppu::supportsService(this, name);
+    }
+    css::uno::Sequence<rtl::OUString> SAL_CALL getSupportedServiceNames() override {
+        css::uno::Sequence<rtl::OUString> names(1);
+        names.getArray()[0] = "undercroft.Audit";
+        return names;
+    }
+
+private:
+    Reference<css::uno::XComponentContext> context_;
+};
+
+}  // namespace
+
+css::uno::XInterface* make_audit_job(const Reference<css::uno::XComponentContext>& context) {
+    return cppu::acquire(new AuditJob(context));
+}
+
+}  // namespace undercroft::addin

@@ -1,0 +1,24 @@
+/// \file audit_sheet.hpp
+/// The sheet Audit of a workbook: what an audit found, the map of all formulas, and who signed.
+#pragma once
+
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+
+#include <vector>
+
+#include "addin/audit/fingerprint.hpp"
+#include "addin/audit/report.hpp"
+#include "addin/uno/marshal.hpp"
+
+namespace undercroft::addin {
+
+/// What stands in the sign-off rows of an earlier audit.
+[[nodiscard]] std::vector<audit::Signature> read_signatures(
+    const css::uno::Reference<css::sheet::XSpreadsheetDocument>& document);
+
+/// Writes the sheet behind all others, in place of that of an earlier audit.
+/// \throws css::uno::Exception where the document refuses it, as when its structure is protected
+void write_audit_sheet(const css::uno::Reference<css::sheet::XSpreadsheetDocument>& document,
+                       const audit::Report& report);
+
+}  // namespace undercroft::addin

@@ -1,0 +1,15 @@
+#!/bin/sh
+# Audits a workbook cell by cell, without a window: sh sheets/audit.sh FILE... [--against TEMPLATE] [--csv TABLE.csv]
+# [--out COPY.ods]. The file under audit is never changed. Exit status 0 when nothing was found, 1 when something
+# was, 2 when the audit could not be made.
+set -eu
+root=$(cd "$(dirname "$0")/.." && pwd)
+if [ ! -x "$root/build/sheets/audit_file" ] || [ ! -e "$root/build/undercroft.oxt" ]; then
+  (
+    cd "$root"
+    . tests/setup.sh
+    need_packages $build_packages
+    build_project
+  ) >&2 || exit 2
+fi
+exec "$root/build/sheets/audit_file" "$root/build/extensions" "$@"

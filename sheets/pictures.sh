@@ -1,0 +1,16 @@
+#!/bin/sh
+# Makes the pictures of the guide anew, from the real program on a screen of its own: sh sheets/pictures.sh
+# To be run after sheets/demo.sh.
+set -eu
+cd "$(dirname "$0")/.."
+. tests/setup.sh
+
+need_packages xvfb imagemagick xdotool
+screen=:97
+Xvfb $screen -screen 0 1080x700x24 > /dev/null 2>&1 &
+trap 'kill %1 2> /dev/null' EXIT
+sleep 1
+mkdir -p sheets/pictures
+run_in_calc env DISPLAY=$screen SAL_USE_VCLPLUGIN=gen build/sheets/take_pictures build/extensions \
+  build/demo/car-park/whole-job.ods sheets/pictures \
+  dashboard="Job!N17@90" inputs="Site!G10@90" section="Job!N90@90" storm="Flow!N150@90" checks="Ground!N11@90" audit="Audit!A1@80" menu=menu

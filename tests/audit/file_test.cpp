@@ -1,0 +1,144 @@
+// The workbook as a whole: other files, the clock, hidden parts, kinds of files, stored results, versions.
+#include "tests/audit/audited.hpp"
+
+namespace undercroft::tests {
+
+namespace {
+
+/// A sheet in which every input is used.
+BookMaker area() {
+    BookMaker maker;
+    maker.sheet("Pit");
+    maker.row(2, "Length", 40, "m").row(3, "Width", 12, "m").row(4, "Area", "=C2*C3", 480, "m2");
+    return maker;
+}
+
+audit::StoredValues stored_of(const audit::Book& book) {
+    audit::StoredValues stored;
+    for (const audit::BookSheet& sheet : book.sheets)
+        for (const audit::BookCell& cell : sheet.cells)
+            if (cell.is_formula())
+                stored.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
+    return stored;
+}
+
+}  // namespace
+
+TEST_CASE("values from other files and other programs are found") {
+    for (const std::string formula :
+         {"='file:///tmp/a.ods'#$Levels.B2", "=C2+'file:///tmp/a.ods'#$Levels.B2",
+          "=WEBSERVICE(\"http://localhost/\")", "=DDE(\"soffice\";\"a.ods\";\"A1\")"}) {
+        CAPTURE(formula);
+        BookMaker maker = area();
+        maker.formula("C5", formula, 1.0);
+        CHECK((found(audited(maker), Kind::link, "C5") != nullptr));
+    }
+    BookMaker named = area();
+    named.name("levels", "'file:///tmp/a.ods'#$Levels.$B$2");
+    CHECK(count_of(audited(named), Kind::link) == 1);
+    BookMaker listed = area();
+    listed.book().links = {"file:///tmp/a.ods"};
+    CHECK(count_of(audited(listed), Kind::link) == 1);
+    CHECK(audited(area()).findings.empty());
+}
+
+TEST_CASE("values that change by themselves are found, a clock that is only compared with zero is not") {
+    for (const std::string formula : {"=NOW()", "=TODAY()-C2", "=C2*(1+RAND()/100)", "=RANDBETWEEN(C2;C3)"}) {
+        CAPTURE(formula);
+        BookMaker maker = area();
+        maker.formula("C5", formula, 1.0);
+        CHECK((found(audited(maker), Kind::unsteady, "C5") != nullptr));
+    }
+    BookMaker maker = area();
+    maker.formula("C5", "=IF(OR(ISERROR(C4);NOW()=0);\"error\";\"\")", "");
+    CHECK(audited(maker).findings.empty());
+}
+
+TEST_CASE("hidden formulas are found, hidden inputs and notes are not") {
+    BookMaker row = area();
+    row.raw().hidden_rows = {3};
+    CHECK((found(audited(row), Kind::hidden, "C4") != nullptr));
+    BookMaker column = area();
+    column.raw().hidden_columns = {2};
+    CHECK((found(audited(column), Kind::hidden, "C4") != nullptr));
+    BookMaker sheet = area();
+    sheet.raw().hidden = true;
+    CHECK((found(audited(sheet), Kind::hidden, "C4") != nullptr));
+    BookMaker input = area();
+    input.raw().hidden_rows = {1};
+    CHECK(audited(input).findings.empty());
+}
+
+TEST_CASE("what a kind of file loses, and settings that change results") {
+    BookMaker maker = area();
+    maker.book().kind = audit::FileKind::excel_2007;
+    CHECK(audited(maker).findings.empty());  // no function of ours in it
+    maker.formula("C5", "=UC.PRODUCT(C2:D2;C3:D3;\"m2\")", 480.0);
+    CHECK(count_of(audited(maker), Kind::file) == 1);
+    maker.book().kind = audit::FileKind::excel_97;
+    const Report old = audited(maker);
+    CHECK(count_of(old, Kind::file) == 1);
+    CHECK(old.counts.errors == 1);
+    BookMaker settings = area();
+    settings.book().iterates = settings.book().rounds_to_shown = true;
+    settings.book().computes_by_itself = false;
+    settings.book().has_macros = true;
+    CHECK(count_of(audited(settings), Kind::file) == 3);
+    CHECK(count_of(audited(settings), Kind::macros) == 1);
+}
+
+TEST_CASE("a stored result that is not the computed one is found") {
+    BookMaker maker = area();
+    maker.formula("C5", "=IF(C4>1;\"large\";\"small\")", "large").formula("C6", "=C4/0", Error{532});
+    maker.formula("C7", "=\"\"", "");
+    const audit::Book book = maker.made();
+    const auto audit_with = [&](const std::string& cell, audit::StoredValue value) {
+        audit::StoredValues stored = stored_of(book);
+        const audit::Spot at = spot_of(cell);
+        stored.add("Pit", at.row, at.column, std::move(value));
+        return audit::audit_workbook({.book = book, .stored = &stored});
+    };
+    CHECK((found(audit_with("C4", {470.0, false}), Kind::stale, "C4") != nullptr));
+    CHECK((found(audit_with("C4", {480.0 * (1 + 1e-6), false}), Kind::stale, "C4") != nullptr));
+    CHECK((found(audit_with("C5", {std::string("small"), false}), Kind::stale, "C5") != nullptr));
+    CHECK((found(audit_with("C6", {7.0, false}), Kind::stale, "C6") != nullptr));
+    CHECK((found(audit_with("C4", {{}, true}), Kind::stale, "C4") != nullptr));
+    CHECK(count_of(audit_with("C4", {480.0 * (1 + 1e-13), false}), Kind::stale) == 0);
+    CHECK(count_of(audit_with("C7", {{}, false}), Kind::stale) == 0);
+    CHECK(count_of(audit_with("C6", {{}, true}), Kind::stale) == 0);
+}
+
+TEST_CASE("results that rest on the clock may differ from those stored") {
+    BookMaker maker = area();
+    maker.formula("E2", "=E3", 2.0)
+        .formula("E3", "=E4+1", 2.0)
+        .formula("E4", "=RAND()", 1.0)
+        .formula("E5", "=SUM(E2:E4)", 5.0);
+    const audit::Book book = maker.made();
+    audit::StoredValues stored = stored_of(book);
+    for (int row = 1; row <= 4; ++row) stored.add("Pit", row, 4, {9.0, false});
+    const Report report = audit::audit_workbook({.book = book, .stored = &stored});
+    CHECK(count_of(report, Kind::stale) == 0);
+    CHECK(count_of(report, Kind::unsteady) == 1);
+}
+
+TEST_CASE(
+    "functions of another version are told by the cell that shows it, or by the workbook's properties") {
+    BookMaker maker = area();
+    maker.formula("C5", "=UC.VERSION()", "0.2.0");
+    const audit::Book book = maker.made();
+    audit::StoredValues stored = stored_of(book);
+    const auto with = [&](const audit::Book& audited_book, const std::string& installed) {
+        return count_of(
+            audit::audit_workbook({.book = audited_book, .stored = &stored, .installed_version = installed}),
+            Kind::version);
+    };
+    CHECK(with(book, "0.2.0") == 0);
+    CHECK(with(book, "0.3.0") == 1);
+    BookMaker by_property = area();
+    by_property.book().properties["Undercroft functions"] = "0.1.0";
+    CHECK(with(by_property.made(), "0.1.0") == 0);
+    CHECK(with(by_property.made(), "0.3.0") == 1);
+}
+
+}  // namespace undercroft::tests

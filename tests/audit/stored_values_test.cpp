@@ -1,0 +1,121 @@
+// Results as an OpenDocument file holds them, read from the events of an XML parser.
+#include <catch2/catch.hpp>
+#include <map>
+
+#include "addin/audit/stored_values.hpp"
+
+namespace undercroft::tests {
+
+using audit::StoredReader;
+using audit::StoredValues;
+
+namespace {
+
+class Listed final : public audit::Attributes {
+public:
+    explicit Listed(std::map<std::string, std::string> values) : values_(std::move(values)) {}
+    [[nodiscard]] std::string get(std::string_view name) const override {
+        const auto found = values_.find(std::string(name));
+        return found == values_.end() ? "" : found->second;
+    }
+
+private:
+    std::map<std::string, std::string> values_;
+};
+
+class Events {
+public:
+    explicit Events(StoredReader& reader) : reader_(reader) {}
+    Events& begin(const char* element, std::map<std::string, std::string> attributes = {}) {
+        reader_.start(element, Listed(std::move(attributes)));
+        return *this;
+    }
+    Events& end(const char* element) {
+        reader_.end(element);
+        return *this;
+    }
+    Events& cell(std::map<std::string, std::string> attributes, const std::string& text = "") {
+        begin("table:table-cell", std::move(attributes));
+        if (!text.empty()) {
+            begin("text:p");
+            reader_.text(text);
+            end("text:p");
+        }
+        return end("table:table-cell");
+    }
+
+private:
+    StoredReader& reader_;
+};
+
+const std::string formula = "table:formula";
+const std::string type = "office:value-type";
+
+}  // namespace
+
+TEST_CASE("results of formulas are kept by sheet, row and column; typed cells are not") {
+    StoredValues values;
+    StoredReader reader(values);
+    Events events(reader);
+    events.begin("table:table", {{"table:name", "Pit"}});
+    events.begin("table:table-row", {{"table:number-rows-repeated", "3"}}).cell({}).end("table:table-row");
+    events.begin("table:table-row");
+    events.cell({{"table:number-columns-repeated", "2"}});
+    events.cell({{formula, "of:=1+1"}, {type, "float"}, {"office:value", "2"}}, "2.000");
+    events.cell({{type, "float"}, {"office:value", "5"}}, "5");
+    events.cell({{formula, "of:=\"a\""}, {type, "string"}}, "a text");
+    events.cell({{formula, "of:=1/0"}, {type, "string"}, {"calcext:value-type", "error"}}, "#DIV/0!");
+    events.cell({{formula, "of:=1=1"}, {type, "boolean"}, {"office:boolean-value", "true"}}, "TRUE");
+    events.cell({{formula, "of:=2"}});
+    events.end("table:table-row").end("table:table");
+    CHECK(values.size() == 4);
+    REQUIRE(values.find("Pit", 3, 2) != nullptr);
+    CHECK((values.find("Pit", 3, 2)->value == audit::CellValue(2.0)));
+    CHECK(values.find("Pit", 3, 3) == nullptr);
+    REQUIRE(values.find("Pit", 3, 4) != nullptr);
+    CHECK((values.find("Pit", 3, 4)->value == audit::CellValue(std::string("a text"))));
+    CHECK(values.find("Pit", 3, 5)->is_error);
+    CHECK((values.find("Pit", 3, 6)->value == audit::CellValue(1.0)));
+    CHECK(values.find("Pit", 3, 7) == nullptr);  // the file holds no result
+    CHECK(values.find("Other", 3, 2) == nullptr);
+}
+
+TEST_CASE("all results of an array formula are kept, and cells of charts are not taken for the sheet's") {
+    StoredValues values;
+    StoredReader reader(values);
+    Events events(reader);
+    events.begin("table:table", {{"table:name", "Pit"}}).begin("table:table-row");
+    events.begin("draw:frame")
+        .cell({{formula, "of:=1"}, {type, "float"}, {"office:value", "9"}})
+        .end("draw:frame");
+    events.cell({{formula, "of:=A1:B2"},
+                 {"table:number-matrix-rows-spanned", "2"},
+                 {"table:number-matrix-columns-spanned", "1"},
+                 {type, "float"},
+                 {"office:value", "1"}});
+    events.end("table:table-row").begin("table:table-row");
+    events.cell({{type, "float"}, {"office:value", "2"}});
+    events.cell({{type, "float"}, {"office:value", "3"}});
+    events.end("table:table-row").end("table:table");
+    CHECK(values.size() == 2);
+    REQUIRE(values.find("Pit", 1, 0) != nullptr);
+    CHECK((values.find("Pit", 1, 0)->value == audit::CellValue(2.0)));
+}
+
+TEST_CASE("attributes that make no sense end in no value, not in trouble") {
+    StoredValues values;
+    StoredReader reader(values);
+    Events events(reader);
+    events.end("table:table-cell").end("table:table-row");
+    events.begin("table:table", {{"table:name", "Pit"}});
+    events.begin("table:table-row", {{"table:number-rows-repeated", "99999999999999"}});
+    events.cell({{"table:number-columns-repeated", "-5"},
+                 {formula, "of:=1"},
+                 {type, "float"},
+                 {"office:value", "x"}});
+    events.cell({{"table:number-columns-repeated", "many"}, {formula, "of:=1"}, {type, "float"}});
+    events.end("table:table-row").end("table:table");
+    CHECK(values.size() == 0);
+}
+
+}  // namespace undercroft::tests
