@@ -16,7 +16,8 @@ std::string arguments_text(const Function& function) {
 
 std::string source_of(std::string name) {
     const Function* function = find_function(name);
-    if (function == nullptr) no_answer("'" + name + "' is no function of this add-in");
+    if (function == nullptr)
+        no_answer("function name: '" + name.substr(0, 60) + "' is no function of this add-in");
     const std::string caution = function->caution.empty() ? "" : ". " + function->caution;
     return function->source + caution;
 }
