@@ -120,6 +120,9 @@ void skip_space(std::string_view& text) {
 }
 
 void refuse_comma(const std::string& text) {
+    constexpr std::size_t longest_to_repeat = 80;
+    if (text.find(',') != std::string::npos && text.size() > longest_to_repeat)
+        refuse_value("a long text with a comma is no quantity: use the point for decimals");
     if (text.find(',') != std::string::npos && text.find('.') != std::string::npos)
         refuse_value("'" + text + "' has a comma: use the point for decimals and no mark between thousands");
     for (std::size_t i = 1; i + 1 < text.size(); ++i) {

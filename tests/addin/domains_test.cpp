@@ -1,5 +1,6 @@
-// What every argument says to less than nothing and to nothing, beside tests/data/domains.txt: a bound that is moved
-// or dropped shows. To renew the file: UNDERCROFT_RENEW=1 build/tests/addin_test "[domains]", and read what changed.
+// What every argument says to less than nothing and to nothing, beside tests/data/domains.txt: a bound that
+// is moved or dropped shows. To renew the file: UNDERCROFT_RENEW=1 build/tests/addin_test "[domains]", and
+// read what changed.
 #include <cstdlib>
 #include <fstream>
 
@@ -12,8 +13,10 @@ using namespace addin;
 namespace {
 
 const char* const head =
-    "# function | argument | at -1 | at 0 (bare numbers, the other arguments as in the first worked example)\n"
-    "# taken: a number comes; refused: by the argument's name; refused otherwise: for what it no longer goes with\n";
+    "# function | argument | at -1 | at 0 (bare numbers, the other arguments as in the first worked "
+    "example)\n"
+    "# taken: a number comes; refused: by the argument's name; refused otherwise: for what it no longer goes "
+    "with\n";
 
 std::string reply(const Function& function, std::vector<Cell> cells, std::size_t i, double number) {
     cells[i] = number;
