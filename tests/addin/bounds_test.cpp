@@ -50,6 +50,10 @@ TEST_CASE("chambers that just fill the plan of a bed fit, whatever their shape")
                refuses_domain("must fit in the plan"));
     CHECK_NOTHROW(
         desk.value("UC.STAGE.STORAGE(10000; 20; 10; 0; 0.2; 0.2; 0.4; \"rectangle\"; 1; 0.5; 100)"));
+    CHECK(desk.number("UC.BED.VOLUME(1; 20; 10; 0; 999999; 0; 0.4; \"rectangle\"; 1; 1; 1)") ==
+          Approx(80).epsilon(1e-12));
+    CHECK_THAT(refusal_of("UC.BED.VOLUME(1; 20; 10; 0; 1000000; 0; 0.4; \"rectangle\"; 1; 1; 1)"),
+               refuses_domain("must be at most 1e+06 m"));
     CHECK_THAT(refusal_of("UC.STAGE.STORAGE(10001; 20; 10; 0; 0.2; 0.2; 0.4; \"rectangle\"; 1; 0.5; 100)"),
                refuses_domain("at most 10000"));
 }

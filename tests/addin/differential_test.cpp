@@ -60,8 +60,8 @@ public:
         for (std::size_t i = 0; i < function.parameters.size(); ++i)
             taken_.push_back(taken_apart(arguments[i], function.parameters[i]));
         const double reach = random.whole(0, 2) == 0 ? 0.3 : 0.02;
-        for (std::size_t i = 0; i < taken_.size(); ++i)
-            if (random.whole(0, 3) != 0) change(taken_[i], random, reach);
+        for (Taken& taken : taken_)
+            if (random.whole(0, 3) != 0) change(taken, random, reach);
     }
 
     Plain in(UnitSystem system) {

@@ -195,6 +195,9 @@ TEST_CASE("the law of the first span is read from its upper end and the next row
                                 {m(3), m3_per_s(0.1)}};
     const StorageTable prism = {{{m(0), m3(0)}, {m(3), m3(30)}}};
     CHECK_THAT(drain_time(prism, rating, m(1), m(0)), is_near(s(1000 / 0.7), 1e-12));
+    const RatingTable three_rows(rating.begin(), rating.end() - 1);
+    const StorageTable lower = {{{m(0), m3(0)}, {m(2), m3(20)}}};
+    CHECK_THAT(drain_time(lower, three_rows, m(1), m(0)), is_near(s(1000 / 0.7), 1e-12));
 }
 
 }  // namespace undercroft::tests

@@ -21,7 +21,7 @@ public:
 /// `name a="x" b="y"` between the brackets.
 std::string read_tag(std::string_view tag, TagAttributes& attributes) {
     const std::size_t name_end = std::min(tag.find_first_of(" \n\t/"), tag.size());
-    const std::string name(tag.substr(0, name_end));
+    std::string name(tag.substr(0, name_end));
     for (std::size_t at = name_end; at < tag.size();) {
         const std::size_t start = tag.find_first_not_of(" \n\t", at);
         const std::size_t equals = tag.find("=\"", at);
