@@ -36,7 +36,7 @@ double sign_with_tolerance(double a, double b) {
 }  // namespace
 
 Quantity sum(const std::vector<Quantity>& amounts) {
-    require(!amounts.empty(), "there is nothing to sum up");
+    require(!amounts.empty(), "the range holds nothing to sum up");
     Quantity total = amounts.front();
     for (std::size_t i = 1; i < amounts.size(); ++i)
         total.value += in_dimension(amounts[i], total.dimension).value;
@@ -49,7 +49,7 @@ namespace {
 /// The place of the first before which no other comes.
 template <class Before>
 std::size_t first_of(const std::vector<Quantity>& amounts, const Before& before) {
-    require(!amounts.empty(), "there is nothing to choose from");
+    require(!amounts.empty(), "the range holds nothing to choose from");
     std::size_t first = 0;
     for (std::size_t i = 1; i < amounts.size(); ++i)
         if (before(in_dimension(amounts[i], amounts[first].dimension).value, amounts[first].value)) first = i;
@@ -67,7 +67,7 @@ Quantity smallest(const std::vector<Quantity>& amounts) {
 }
 
 Quantity at_largest(const std::vector<Quantity>& amounts, const std::vector<Quantity>& other) {
-    require(amounts.size() == other.size(), "the two columns have ", std::to_string(amounts.size()), " and ",
+    require(amounts.size() == other.size(), "range and other have ", std::to_string(amounts.size()), " and ",
             std::to_string(other.size()), " figures; they must have the same number");
     return other[first_of(amounts, std::greater<>{})];
 }
@@ -119,7 +119,7 @@ bool within(const Quantity& value, const Quantity& target, const Quantity& toler
     const double allowed = relative ? tolerance.value * std::abs(right.value)
                            : right.form == Quantity::Form::bare
                                ? as_pure(tolerance).value
-                               : in_dimension(tolerance, right.dimension).value;
+                               : in_dimension_of("tolerance", tolerance, right.dimension).value;
     const double deviation = std::abs(left.value - right.value);
     return deviation <= allowed + slack(left.value, right.value);
 }
@@ -136,7 +136,7 @@ Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const 
         points.x.push_back(right.value);
         points.y.push_back(alike(first_y, row_y, "table:").second.value);
         const std::size_t n = points.x.size();
-        require(n < 2 || points.x[n - 1] > points.x[n - 2],
+        require(n < 2 || is_above(points.x[n - 1], points.x[n - 2]),
                 "the first column must rise from row to row, but row ", std::to_string(n), " does not");
     }
     const double low = points.x.front();

@@ -65,6 +65,8 @@ Share drawing_scale(Length width, Length height, Length paper_width, Length pape
 }
 
 Outline drawn_pit(Length base_width, Length depth, Batter batter, bool closed, Share scale) {
+    require_positive("base width", base_width);
+    require_not_negative("depth", depth);
     const Length half = base_width / 2.0;
     const Length half_top = pit_side(base_width, depth, batter) / 2.0;
     Pen pen(scale);
@@ -74,6 +76,7 @@ Outline drawn_pit(Length base_width, Length depth, Batter batter, bool closed, S
 }
 
 Outline drawn_level(Length base_width, Batter batter, Length height, Length overhang, Share scale) {
+    require_positive("base width", base_width);
     require_not_negative("overhang", overhang);
     const Length half = pit_side(base_width, std::max(height, none), batter) / 2.0 + overhang;
     return Pen(scale).to(-half, height).to(half, height).outline();
@@ -126,7 +129,7 @@ Outline drawn_ends(const RowPlan& plan, Length row_length, Length end_unit, Shar
 
 Outline drawn_ports(const RowPlan& plan, Count units, Count interval, Length end_unit, Length middle_unit,
                     Length joint_overlap, Share scale) {
-    const double in_row = require_whole("units", units, 2);
+    const double in_row = require_whole("units in row", units, 2);
     const Length length = row_length(units, end_unit, middle_unit, joint_overlap);
     const auto middle_of = [&](double unit) {  // units from 0
         if (unit == 0) return -length / 2.0 + end_unit / 2.0;

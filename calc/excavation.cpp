@@ -95,7 +95,7 @@ Volume pit_sections(const Table<Length, Area>& sections, SectionMethod method) {
     require(sections.size() >= 2, "at least two sections are needed");
     for (std::size_t i = 0; i < sections.size(); ++i) {
         require_not_negative("area", std::get<1>(sections[i]));
-        require(i == 0 || std::get<0>(sections[i]) > std::get<0>(sections[i - 1]),
+        require(i == 0 || is_above(std::get<0>(sections[i]).value(), std::get<0>(sections[i - 1]).value()),
                 "chainages must rise from row to row");
     }
     Volume total = Volume::from_value(0);

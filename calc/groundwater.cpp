@@ -54,13 +54,14 @@ Flow pit_seepage(Speed permeability, Length water_depth_outside, Length water_de
                  Length influence_radius, Length equivalent_radius) {
     require_positive("permeability", permeability);
     require_not_negative("water depth inside", water_depth_inside);
-    require(water_depth_outside >= water_depth_inside, shown("water depth outside", water_depth_outside),
-            " must not be below that inside (", amount(water_depth_inside), ")");
+    require(!is_above(water_depth_inside.value(), water_depth_outside.value()),
+            shown("water depth outside", water_depth_outside), " must not be below that inside (",
+            amount(water_depth_inside), ")");
+    const Length inside = std::min(water_depth_inside, water_depth_outside);
     require_positive("equivalent radius", equivalent_radius);
     require(influence_radius > equivalent_radius, shown("influence radius", influence_radius),
             " must reach beyond the equivalent radius (", amount(equivalent_radius), ")");
-    return std::numbers::pi * permeability *
-           (water_depth_outside * water_depth_outside - water_depth_inside * water_depth_inside) /
+    return std::numbers::pi * permeability * (water_depth_outside * water_depth_outside - inside * inside) /
            std::log(influence_radius / equivalent_radius);
 }
 

@@ -33,7 +33,9 @@ namespace {
 
 constexpr double initial_abstraction_ratio = 0.2;
 constexpr double longest_step_per_peak_time = 0.25;
-constexpr double most_steps = 1e5;  // the convolution grows with their square
+constexpr double most_steps = 2e4;  // the convolution grows with their square: 0.1 s at most
+
+const Length most_rain = Length::from_value(1000);  // beyond any storm; a slip of units
 
 /// Cumulative rain against time, in SI.
 Points checked_storm(const Table<Time, Length>& storm) {
@@ -44,13 +46,15 @@ Points checked_storm(const Table<Time, Length>& storm) {
             require(rain == Length::from_value(0), shown("cumulative rain", rain),
                     " must be 0 in the first row");
         } else {
-            require(time.value() > points.x.back(), shown("time", time),
+            require(is_above(time.value(), points.x.back()), shown("time", time),
                     " must be later than that of the row before");
-            require(rain.value() >= points.y.back(), shown("cumulative rain", rain),
+            require(!is_above(points.y.back(), rain.value()), shown("cumulative rain", rain),
                     " must not be below that of the row before");
         }
+        require(rain <= most_rain, shown("cumulative rain", rain), " must be at most ", amount(most_rain),
+                ": is it in mm?");
         points.x.push_back(time.value());
-        points.y.push_back(rain.value());
+        points.y.push_back(points.y.empty() ? 0 : std::max(rain.value(), points.y.back()));
     }
     return points;
 }
@@ -84,7 +88,7 @@ Hydrograph storm_hydrograph(const Table<Time, Length>& storm, Area area, Share c
     const double storm_steps = whole_up((rain.x.back() - rain.x.front()) / step.value());
     const double tail_steps = dimensionless_unit_hydrograph().x.back() * peak_time / step;
     require(storm_steps + tail_steps <= most_steps, shown("step", step),
-            " is too short: more than 100000 rows");
+            " is too short: more than 20000 rows");
 
     const auto steps = static_cast<std::size_t>(storm_steps);
     const std::vector<Length> runoff = runoff_by_step(rain, curve_number, step, steps);

@@ -2,6 +2,7 @@
 /// Figures that a standard reports in percent: sieve passing, liquid and plastic limits, CBR.
 #pragma once
 
+#include <compare>
 #include <string>
 #include <string_view>
 

@@ -73,6 +73,8 @@ Length pipe_depth(Flow flow, Length diameter, Gradient slope, Share roughness) {
     require_not_negative("flow", flow);
     const double fullest = theta_of_greatest_flow();
     const Flow greatest = flow_at(fullest, diameter, slope, roughness);
+    require(std::isfinite(greatest.value()),
+            "the flow of a pipe of that diameter, slope and roughness is too large for a number");
     require(flow.value() <= greatest.value() * (1 + limit_tolerance), shown("flow", flow),
             " must be at most the greatest flow of the pipe (", amount(greatest),
             ", at 0.938 of its diameter)");

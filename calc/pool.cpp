@@ -16,8 +16,8 @@ Points checked_columns(const Table<Length, Q>& rows, const std::string& table, c
     for (const auto& [depth, value] : rows) {
         require_not_negative(name, value);
         if (!std::isfinite(depth.value())) refuse_domain("a depth of the " + table + " is not finite");
-        require(points.x.empty() || depth.value() > points.x.back(), table, ": ", shown("depth", depth),
-                " must be above that of the row before");
+        require(points.x.empty() || is_above(depth.value(), points.x.back()), table, ": ",
+                shown("depth", depth), " must be above that of the row before");
         points.x.push_back(depth.value());
         points.y.push_back(value.value());
     }
@@ -27,7 +27,7 @@ Points checked_columns(const Table<Length, Q>& rows, const std::string& table, c
 Points checked_storage(const StorageTable& storage) {
     Points points = checked_columns(storage.rows, "storage table", "volume");
     for (std::size_t i = 1; i < points.y.size(); ++i)
-        require(points.y[i] > points.y[i - 1],
+        require(is_above(points.y[i], points.y[i - 1]),
                 "storage table: ", shown("volume", Volume::from_value(points.y[i])),
                 " must be above that of the row before");
     return points;

@@ -9,14 +9,16 @@ RainCurve::RainCurve(const RainTable& rain) {
     for (const auto& [duration, intensity] : rain) {
         require_positive("duration", duration);
         require_positive("intensity", intensity);
+        double falling = intensity.value();
         if (!points_.x.empty()) {
-            require(duration.value() > points_.x.back(), shown("duration", duration),
+            require(is_above(duration.value(), points_.x.back()), shown("duration", duration),
                     " must be longer than that of the row before");
-            require(intensity.value() <= points_.y.back(), shown("intensity", intensity),
+            require(!is_above(intensity.value(), points_.y.back()), shown("intensity", intensity),
                     " must not be above that of the shorter duration before");
+            falling = std::min(falling, points_.y.back());
         }
         points_.x.push_back(duration.value());
-        points_.y.push_back(intensity.value());
+        points_.y.push_back(falling);
     }
 }
 

@@ -105,6 +105,17 @@ inline void require_porosity(const char* name, Share value) {
             " must be between 0 and 1 (0 % and 100 %)");
 }
 
+/// The quantity in that dimension. \throws Refused(value) that names the argument.
+[[nodiscard]] inline Quantity in_dimension_of(std::string_view name, const Quantity& quantity,
+                                              const Dimension& wanted) {
+    try {
+        return in_dimension(quantity, wanted);
+    } catch (const Refused& refused) {
+        throw Refused(refused.cause(),
+                      std::string(name) + ": " + text_of(quantity) + " " + std::string(refused.what()));
+    }
+}
+
 // --- whole numbers --------------------------------------------------------------------------------
 
 /// How far a ratio may be from a whole number and still be that number: 8.10 / 4.05 is 2, not 3.
@@ -135,6 +146,12 @@ inline constexpr double limit_tolerance = 1e-9;
 
 [[nodiscard]] inline double slack(double a, double b) {
     return limit_tolerance * std::max(std::abs(a), std::abs(b));
+}
+
+/// Above by more than a conversion between units can make: 1 h is not above 60 min.
+[[nodiscard]] inline bool is_above(double a, double b) {
+    constexpr double conversion = 1e-14;  // some last digits of a double
+    return a - b > conversion * std::max(std::abs(a), std::abs(b));
 }
 
 }  // namespace undercroft::calc

@@ -16,8 +16,9 @@ void require_inflow(const Hydrograph& inflow) {
     for (std::size_t i = 0; i < inflow.size(); ++i) {
         const auto& [time, flow] = inflow[i];
         require_not_negative("inflow", flow);
-        require(i == 0 ? std::isfinite(time.value()) : time > std::get<0>(inflow[i - 1]), shown("time", time),
-                " of inflow must be later than that of the row before");
+        require(
+            i == 0 ? std::isfinite(time.value()) : is_above(time.value(), std::get<0>(inflow[i - 1]).value()),
+            shown("time", time), " of inflow must be later than that of the row before");
     }
 }
 

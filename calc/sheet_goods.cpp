@@ -7,6 +7,7 @@ namespace undercroft::calc {
 
 Area wrap_area(Length base_length, Length base_width, Length height, Batter batter, Faces faces,
                Length lap_at_top) {
+    require_not_negative("height", height);
     require_not_negative("lap at top", lap_at_top);
     require(faces.base || faces.walls || faces.top, "faces must name at least one of base, walls, top");
     const Area walls = pit_walls(base_length, base_width, height, batter);

@@ -16,6 +16,9 @@ Length widest(const Arch& arch) {
     return bulges ? (arch.span * arch.span / 4.0 + arch.rise * arch.rise) / arch.rise : arch.span;
 }
 
+/// Beyond any bed; a depth to be searched for stays a number below it.
+const Length highest_bed = Length::from_value(1e6);
+
 void require_bed(const Bed& bed) {
     require_positive("length", bed.length);
     require_positive("width", bed.width);
@@ -25,6 +28,8 @@ void require_bed(const Bed& bed) {
     require_porosity("porosity", bed.porosity);
     require_arch(bed.arch);
     require_not_negative("chamber length", bed.chamber_length);
+    require(bed.top() <= highest_bed, "base stone, rise and cover stone (", amount(bed.top()),
+            " together) must be at most ", amount(highest_bed));
     const Area chambers = widest(bed.arch) * bed.chamber_length;
     const Area plan = pit_area(bed.length, bed.width, bed.chamber_base(), bed.batter);
     require(chambers.value() <= plan.value() * (1 + whole_tolerance),
@@ -66,6 +71,8 @@ Length bed_depth(Volume volume, const Bed& bed) {
     require_bed(bed);
     require_not_negative("volume", volume);
     const Volume full = held(bed, bed.top());
+    require(std::isfinite(full.value()),
+            "the bed's length, width, batter, rise or stone is too large for its volume to be a number");
     if (volume.value() - full.value() > slack(volume.value(), full.value()))
         refuse_domain(shown("volume", volume) + " must be at most what the bed holds (" +
                       text_of(as_quantity(full)) + ")");

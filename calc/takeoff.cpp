@@ -12,8 +12,9 @@ Quantity order(const Quantity& net, Share waste, const std::optional<Quantity>& 
     if (!pack) return ordered;
     require(pack->value > 0, "pack (", amount(*pack), ") must be above 0");
     const bool both_bare = net.form == Quantity::Form::bare && pack->form == Quantity::Form::bare;
-    if (net.form == Quantity::Form::bare && !both_bare) ordered = in_dimension(ordered, pack->dimension);
-    const double size = both_bare ? pack->value : in_dimension(*pack, ordered.dimension).value;
+    if (net.form == Quantity::Form::bare && !both_bare)
+        ordered = in_dimension_of("net", ordered, pack->dimension);
+    const double size = both_bare ? pack->value : in_dimension_of("pack", *pack, ordered.dimension).value;
     ordered.value = whole_up(ordered.value / size) * size;
     return ordered;
 }
@@ -26,7 +27,7 @@ Quantity cost(const Quantity& quantity, const Quantity& rate) {
     if (rate.dimension.sixths(Base::money) != Dimension::parts)
         refuse_value("the rate must be money per unit, such as 85 AUD/t");
     const Dimension priced_by = money.per(rate.dimension);
-    return {in_dimension(quantity, priced_by).value * rate.value, money};
+    return {in_dimension_of("quantity", quantity, priced_by).value * rate.value, money};
 }
 
 Time crew_time(const Quantity& quantity, const Quantity& output_rate, Count crews) {
@@ -35,7 +36,7 @@ Time crew_time(const Quantity& quantity, const Quantity& output_rate, Count crew
         refuse_value("the output rate needs a unit, such as 12 each/h or 40 m3/d");
     require(output_rate.value > 0, "output rate (", amount(output_rate), ") must be above 0");
     const Dimension work = output_rate.dimension.times(Dimension::of(Base::time));
-    const Quantity done = in_dimension(quantity, work);
+    const Quantity done = in_dimension_of("units", quantity, work);
     require(done.value >= 0, "units (", amount(quantity), ") must be 0 or more");
     return Time::from_value(done.value / (output_rate.value * n));
 }

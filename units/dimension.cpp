@@ -23,6 +23,16 @@ Currency common_currency(const Dimension& a, const Dimension& b) {
     return a.is_money() ? a.currency() : b.currency();
 }
 
+[[noreturn]] void refuse_power() {
+    refuse_value("the power of a unit must be a whole number, a half or a third, and small");
+}
+
+/// An exponent as it is kept; one that is too large to be kept would come back as another.
+std::int8_t kept(int sixths) {
+    if (std::abs(sixths) > 120) refuse_power();
+    return static_cast<std::int8_t>(sixths);
+}
+
 }  // namespace
 
 Dimension Dimension::of_currency(Currency code) {
@@ -34,8 +44,7 @@ Dimension Dimension::of_currency(Currency code) {
 Dimension Dimension::times(const Dimension& other) const {
     Dimension product;
     const Currency code = common_currency(*this, other);
-    for (std::size_t i = 0; i < base_count; ++i)
-        product.sixths_[i] = static_cast<std::int8_t>(sixths_[i] + other.sixths_[i]);
+    for (std::size_t i = 0; i < base_count; ++i) product.sixths_[i] = kept(sixths_[i] + other.sixths_[i]);
     if (product.is_money()) product.currency_ = code;
     return product;
 }
@@ -48,9 +57,8 @@ Dimension Dimension::to_the(int numerator, int denominator) const {
     Dimension power;
     for (std::size_t i = 0; i < base_count; ++i) {
         const int scaled = sixths_[i] * numerator;
-        if (scaled % denominator != 0 || std::abs(scaled / denominator) > 120)
-            refuse_value("the power of a unit must be a whole number, a half or a third, and small");
-        power.sixths_[i] = static_cast<std::int8_t>(scaled / denominator);
+        if (scaled % denominator != 0) refuse_power();
+        power.sixths_[i] = kept(scaled / denominator);
     }
     if (power.is_money()) power.currency_ = currency_;
     return power;

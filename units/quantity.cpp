@@ -20,13 +20,21 @@ std::string examples_of(const Dimension& dimension) {
     return named == nullptr ? std::string() : ", such as " + std::string(named->examples);
 }
 
+/// Whether one dimension is the other times an acceleration.
+bool is_force_of(const Dimension& force, const Dimension& mass) {
+    static const Dimension acceleration = dimension_of<Acceleration>();
+    bool is = force.currency() == mass.currency();
+    for (std::size_t i = 0; i < base_count; ++i) {
+        const Base base = static_cast<Base>(i);
+        is = is && force.sixths(base) == mass.sixths(base) + acceleration.sixths(base);
+    }
+    return is;
+}
+
 /// A mass where a force is wanted is the classic slip; the sentence says it.
 std::string mass_is_not_force(const Dimension& wanted, const Dimension& got) {
-    const Dimension acceleration = dimension_of<Acceleration>();
-    if (wanted == got.times(acceleration))
-        return " (a mass is not a force: write kN, lbf or kip, not kg, lb or t)";
-    if (got == wanted.times(acceleration))
-        return " (a force is not a mass: write kg, t or lb, not kN or lbf)";
+    if (is_force_of(wanted, got)) return " (a mass is not a force: write kN, lbf or kip, not kg, lb or t)";
+    if (is_force_of(got, wanted)) return " (a force is not a mass: write kg, t or lb, not kN or lbf)";
     return {};
 }
 
@@ -112,6 +120,9 @@ void skip_space(std::string_view& text) {
 }
 
 void refuse_comma(const std::string& text) {
+    constexpr std::size_t longest_to_repeat = 80;
+    if (text.find(',') != std::string::npos && text.size() > longest_to_repeat)
+        refuse_value("a long text with a comma is no quantity: use the point for decimals");
     if (text.find(',') != std::string::npos && text.find('.') != std::string::npos)
         refuse_value("'" + text + "' has a comma: use the point for decimals and no mark between thousands");
     for (std::size_t i = 1; i + 1 < text.size(); ++i) {

@@ -62,9 +62,11 @@ public:
     [[nodiscard]] std::vector<std::string> near(std::string_view text) const {
         const std::string wanted = lower_case(text);
         std::multimap<std::size_t, std::string> by_distance;
+        const std::size_t allowed = wanted.size() < 3 ? 0 : wanted.size() < 6 ? 1 : 2;
         for (const std::string& spelling : all_) {
+            if (spelling.size() > wanted.size() + allowed || wanted.size() > spelling.size() + allowed)
+                continue;
             const std::size_t distance = edit_distance(wanted, lower_case(spelling));
-            const std::size_t allowed = wanted.size() < 3 ? 0 : wanted.size() < 6 ? 1 : 2;
             if (distance <= allowed) by_distance.emplace(distance, spelling);
         }
         std::vector<std::string> nearest;
@@ -339,7 +341,12 @@ Unit parse_unit(std::string_view text) {
     const std::string lower = lower_case(folded);
     for (const AmbiguousUnit& ambiguous : ambiguous_units())
         if (lower == ambiguous.spelling) refuse_unknown(folded);
-    return UnitParser(folded).parse();
+    const Unit unit = UnitParser(folded).parse();
+    const double size = unit.scale.to_coherent(1);
+    const double inverse = unit.scale.from_coherent(1);
+    if (!(size > 0 && std::isfinite(size) && inverse > 0 && std::isfinite(inverse)))
+        refuse_value("the unit '" + folded + "' is too large or too small for any number");
+    return unit;
 }
 
 Unit default_unit(const Dimension& dimension) {

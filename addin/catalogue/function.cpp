@@ -50,7 +50,7 @@ std::size_t table_height(const Cell& wanted, std::size_t rows) {
 double finite_result(double number) {
     if (!std::isfinite(number))
         refuse_domain("the result is not a finite number: an argument is too large or too small");
-    return number;
+    return number == 0 ? 0 : number;  // never minus nothing
 }
 
 namespace {
@@ -74,7 +74,7 @@ std::vector<std::string> unit_texts(const Cell& cell, const std::vector<Dimensio
     if (std::holds_alternative<std::monostate>(cell)) return texts;
     const std::vector<std::string> asked = parted(read_text(cell, "units parted by ';', such as \"m; m3\""));
     if (asked.size() > columns.size())
-        refuse_value("units: " + std::to_string(asked.size()) + " units are asked for a table of " +
+        refuse_value(std::to_string(asked.size()) + " units are asked for a table of " +
                      std::to_string(columns.size()) + " columns");
     for (std::size_t i = 0; i < asked.size(); ++i)
         if (!asked[i].empty()) texts[i] = asked[i];
@@ -94,7 +94,7 @@ std::vector<Unit> read_units(const Cell& cell, const std::vector<Dimension>& col
                           (columns[i] == Dimension::of(Base::count) && unit.dimension.is_number()) ||
                           (columns[i] == Dimension::of(Base::gradient) && unit.dimension.is_number());
         if (!same)
-            refuse_value("units: '" + texts[i] + "' is a unit of " + name_of(unit.dimension) + "; column " +
+            refuse_value("'" + texts[i] + "' is a unit of " + name_of(unit.dimension) + "; column " +
                          std::to_string(i + 1) + " is " + name_of(columns[i]));
         units.push_back({unit.scale, columns[i], unit.percent});
     }
@@ -137,23 +137,24 @@ double number_of(const Quantity& value, const Cell& unit_cell) {
     try {
         return number_in(result, unit);
     } catch (const Refused& refused) {
-        throw Refused(refused.cause(), "unit: the result " + std::string(refused.what()));
+        throw Refused(refused.cause(), "the result " + std::string(refused.what()));
     }
 }
 
 }  // namespace
 
-Answer Result<Quantity>::write(const Quantity& value, Cells asked) {
-    return finite_result(number_of(value, asked_cell(asked, 0)));
+Answer Result<Quantity>::write(const Quantity& value, const Asked& asked) {
+    return finite_result(asked.read(0, [&](const Cell& unit) { return number_of(value, unit); }));
 }
 
-std::string Result<Quantity>::text(const Quantity& value, Cells asked) {
+std::string Result<Quantity>::text(const Quantity& value, const Asked& asked) {
     const std::string standard =
         value.form == Quantity::Form::bare ? std::string() : default_unit_text(value.dimension);
-    return amount_text_of(number_of(value, asked_cell(asked, 0)), asked_cell(asked, 0), standard);
+    const double number = asked.read(0, [&](const Cell& unit) { return number_of(value, unit); });
+    return amount_text_of(number, asked.cell(0), standard);
 }
 
-std::string Result<calc::Percent>::text(const calc::Percent& value, Cells) {
+std::string Result<calc::Percent>::text(const calc::Percent& value, const Asked&) {
     return rounded_text(value.value) + " %";
 }
 

@@ -97,9 +97,21 @@ struct Function {
 
 /// What a call asks of its result beyond the arguments of the C++ function: the unit or units, and of a
 /// table its height.
-[[nodiscard]] inline Cell asked_cell(Cells asked, std::size_t i) {
-    return i < asked.size() ? asked[i] : Cell();
-}
+struct Asked {
+    Cells cells;
+    std::span<const Parameter> parameters;
+
+    [[nodiscard]] Cell cell(std::size_t i) const { return i < cells.size() ? cells[i] : Cell(); }
+    /// What `reader` makes of the cell; a refusal names its argument.
+    template <class Reader>
+    [[nodiscard]] auto read(std::size_t i, const Reader& reader) const {
+        try {
+            return reader(cell(i));
+        } catch (const Refused& refused) {
+            throw refused.at(i < parameters.size() ? parameters[i].name : "unit");
+        }
+    }
+};
 
 /// The trailing arguments that shape the result.
 enum class UnitArgument { none, unit, units };
@@ -130,12 +142,11 @@ struct Result<Measure<D>> {
         outcome.kind = Slot<Q>::kind();
         outcome.unit = Slot<Q>::unit();
     }
-    static Answer write(const Q& value, Cells asked) {
-        return finite_result(number_in(as_quantity(value), unit_of(asked_cell(asked, 0))));
+    static Answer write(const Q& value, const Asked& asked) {
+        return finite_result(number_in(as_quantity(value), asked.read(0, unit_of)));
     }
-    static std::string text(const Q& value, Cells asked) {
-        const double number = number_in(as_quantity(value), unit_of(asked_cell(asked, 0)));
-        return amount_text(number, asked_cell(asked, 0));
+    static std::string text(const Q& value, const Asked& asked) {
+        return amount_text(number_in(as_quantity(value), asked.read(0, unit_of)), asked.cell(0));
     }
     static std::string amount_text(double number, const Cell& unit);
 
@@ -145,8 +156,8 @@ private:
         if (std::holds_alternative<std::monostate>(unit)) return standard;
         const Unit asked = Slot<Unit>::read(unit);
         if (!(asked.dimension == dimension_of<Q>()))
-            refuse_value("unit: '" + Slot<std::string>::read(unit) + "' is a unit of " +
-                         name_of(asked.dimension) + "; the result is " + Slot<Q>::kind());
+            refuse_value("'" + Slot<std::string>::read(unit) + "' is a unit of " + name_of(asked.dimension) +
+                         "; the result is " + Slot<Q>::kind());
         return asked;
     }
 };
@@ -159,8 +170,8 @@ struct Result<Quantity> {
         outcome.shape = Outcome::Shape::quantity;
         outcome.kind = "a quantity";
     }
-    static Answer write(const Quantity& value, Cells asked);
-    static std::string text(const Quantity& value, Cells asked);
+    static Answer write(const Quantity& value, const Asked& asked);
+    static std::string text(const Quantity& value, const Asked& asked);
 };
 
 template <>
@@ -170,8 +181,8 @@ struct Result<bool> {
         outcome.shape = Outcome::Shape::verdict;
         outcome.kind = "TRUE or FALSE (1 or 0)";
     }
-    static Answer write(bool value, Cells) { return value ? 1.0 : 0.0; }
-    static std::string text(bool value, Cells) { return value ? "TRUE" : "FALSE"; }
+    static Answer write(bool value, const Asked&) { return value ? 1.0 : 0.0; }
+    static std::string text(bool value, const Asked&) { return value ? "TRUE" : "FALSE"; }
 };
 
 template <>
@@ -181,8 +192,8 @@ struct Result<std::string> {
         outcome.shape = Outcome::Shape::text;
         outcome.kind = "a text";
     }
-    static Answer write(const std::string& value, Cells) { return value; }
-    static std::string text(const std::string& value, Cells) { return value; }
+    static Answer write(const std::string& value, const Asked&) { return value; }
+    static std::string text(const std::string& value, const Asked&) { return value; }
 };
 
 template <>
@@ -193,8 +204,8 @@ struct Result<calc::Percent> {
         outcome.kind = "a percentage";
         outcome.unit = "%";
     }
-    static Answer write(const calc::Percent& value, Cells) { return finite_result(value.value); }
-    static std::string text(const calc::Percent& value, Cells);
+    static Answer write(const calc::Percent& value, const Asked&) { return finite_result(value.value); }
+    static std::string text(const calc::Percent& value, const Asked&);
 };
 
 /// Rows already made of numbers and words, without a unit row.
@@ -202,8 +213,10 @@ template <>
 struct Result<ResultRows> {
     static constexpr UnitArgument unit_argument = UnitArgument::none;
     static void describe(Outcome& outcome) { outcome.shape = Outcome::Shape::table; }
-    static Answer write(const ResultRows& value, Cells) { return value; }
-    static std::string text(const ResultRows& value, Cells) { return std::to_string(value.size()) + " rows"; }
+    static Answer write(const ResultRows& value, const Asked&) { return value; }
+    static std::string text(const ResultRows& value, const Asked&) {
+        return std::to_string(value.size()) + " rows";
+    }
 };
 
 /// The dimension of a column, whose cells may be blank.
@@ -226,19 +239,21 @@ struct Result<std::vector<std::tuple<C...>>> {
         outcome.kind = "a table";
         outcome.columns = {Column{{}, {}, Slot<C>::kind(), Slot<C>::unit()}...};
     }
-    static Answer write(const Rows& rows, Cells asked) {
-        const std::size_t height = table_height(asked_cell(asked, 1), rows.size());
+    static Answer write(const Rows& rows, const Asked& asked) {
+        const std::size_t height =
+            asked.read(1, [&](const Cell& cell) { return table_height(cell, rows.size()); });
         const std::vector<Dimension> dimensions = {dimension_of<typename ColumnOf<C>::type>()...};
-        const std::vector<Unit> chosen = read_units(asked_cell(asked, 0), dimensions);
+        const std::vector<Unit> chosen =
+            asked.read(0, [&](const Cell& cell) { return read_units(cell, dimensions); });
         ResultRows result;
         result.reserve(height + 1);
-        result.push_back(unit_row(asked_cell(asked, 0), dimensions));
+        result.push_back(unit_row(asked.cell(0), dimensions));
         for (const auto& row : rows) result.push_back(numbers(row, chosen, std::index_sequence_for<C...>{}));
         const std::vector<ResultItem> blank(sizeof...(C), std::string());
         while (result.size() < height + 1) result.push_back(blank);
         return result;
     }
-    static std::string text(const Rows& rows, Cells) {
+    static std::string text(const Rows& rows, const Asked&) {
         return "table of " + std::to_string(rows.size()) + " rows";
     }
 
@@ -450,13 +465,14 @@ private:
     }
 
     /// The cells beyond the arguments of the C++ function.
-    static Cells asked(Cells cells, const Function& function) {
+    static Asked asked(Cells cells, const Function& function) {
         for (std::size_t i = arity; i < function.parameters.size(); ++i) {
             const bool left_out = i >= cells.size() || std::holds_alternative<std::monostate>(cells[i]);
             if (left_out && !function.parameters[i].optional)
                 refuse_value(function.parameters[i].name + ": is left out");
         }
-        return cells.size() > arity ? cells.subspan(arity) : Cells();
+        return {cells.size() > arity ? cells.subspan(arity) : Cells(),
+                std::span(function.parameters).subspan(arity)};
     }
 
     template <class Bound, std::size_t... I>

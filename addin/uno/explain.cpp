@@ -1,9 +1,13 @@
 #include "addin/uno/explain.hpp"
 
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XSheetCellRange.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/table/CellContentType.hpp>
 #include <com/sun/star/table/XCell.hpp>
+
+#include <optional>
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/formula.hpp"
@@ -84,9 +88,56 @@ Explanation explain_call(const SheetValues& sheet, const Node& call) {
     const Function& function = *explanation.function;
     const std::vector<FormulaValue> values = sheet.arguments(call, function);
     explanation.derivation = function.derive(cells_of(values));
-    explanation.text = good_text(function, explanation.derivation, places_of(call));
+    explanation.places = places_of(call);
+    explanation.text = good_text(function, explanation.derivation, explanation.places);
     explanation.good = true;
     return explanation;
+}
+
+/// A cell inside the table that its formula gives.
+struct PlaceInTable {
+    std::string range;
+    std::int32_t row = 0;
+    std::int32_t column = 0;
+};
+
+std::optional<PlaceInTable> place_in_table(const Reference<css::table::XCellRange>& cell,
+                                           const Reference<css::sheet::XSpreadsheet>& sheet) {
+    const Reference<css::sheet::XSheetCellCursor> cursor =
+        sheet->createCursorByRange(Reference<css::sheet::XSheetCellRange>(cell, UNO_QUERY));
+    cursor->collapseToCurrentArray();
+    const css::table::CellRangeAddress all =
+        Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY)->getRangeAddress();
+    const css::table::CellRangeAddress own =
+        Reference<css::sheet::XCellRangeAddressable>(cell, UNO_QUERY)->getRangeAddress();
+    return PlaceInTable{column_letters(all.StartColumn) + std::to_string(all.StartRow + 1) + ":" +
+                            column_letters(all.EndColumn) + std::to_string(all.EndRow + 1),
+                        own.StartRow - all.StartRow, own.StartColumn - all.StartColumn};
+}
+
+/// "in this cell: row 3 of the table, storage = 12.5 m3"
+std::string text_in_table(const SheetValues& sheet, const Node& call, const PlaceInTable& place) {
+    const Function& function = *find_function(call.text);
+    const std::vector<FormulaValue> values = sheet.arguments(call, function);
+    const Answer answer = function.call(cells_of(values));
+    const ResultRows* rows = std::get_if<ResultRows>(&answer);
+    const auto row = static_cast<std::size_t>(place.row);
+    const auto column = static_cast<std::size_t>(place.column);
+    const std::string start = "\nThe table fills " + place.range + "; ";
+    if (rows == nullptr) return start + "it repeats one result";
+    if (row >= rows->size() || column >= (*rows)[row].size()) return start + "this cell lies outside what the function gives";
+    const auto& columns = function.outcome.columns;
+    const std::string name = column < columns.size() ? columns[column].name : "column " + std::to_string(column + 1);
+    const auto shown = [](const ResultItem& item) {
+        if (const double* number = std::get_if<double>(&item)) return rounded_text(*number);
+        const std::string* text = std::get_if<std::string>(&item);
+        return text == nullptr ? std::string() : *text;
+    };
+    const std::string unit = shown(rows->front()[column]);
+    if (row == 0 && std::holds_alternative<std::string>(rows->front()[column]))
+        return start + "in this cell: " + name + ", whose unit is " + unit;
+    return start + "in this cell: row " + std::to_string(row) + ", " + name + " = " + shown((*rows)[row][column]) +
+           (std::holds_alternative<std::string>(rows->front()[column]) ? " " + unit : "");
 }
 
 Explanation explain_formula(const SheetValues& sheet, const std::string& name, const std::string& formula,
@@ -136,7 +187,15 @@ Explanation explain(const Reference<css::uno::XComponentContext>& context,
     const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
     const SheetValues sheet(context, document, on_sheet->getSpreadsheet());
     try {
-        return explain_formula(sheet, name, to_string(cell->getFormula()), cell->getError());
+        std::string formula = to_string(cell->getFormula());
+        if (!formula.starts_with("{=")) return explain_formula(sheet, name, formula, cell->getError());
+        formula = formula.substr(1, formula.size() - 2);
+        explanation = explain_formula(sheet, name, formula, cell->getError());
+        const Node tree = parse_formula(formula);
+        const bool own = tree.kind == Node::Kind::call && find_function(tree.text) != nullptr;
+        if (const auto place = place_in_table(range, on_sheet->getSpreadsheet()); own && place && explanation.good)
+            explanation.text += text_in_table(sheet, tree, *place);
+        return explanation;
     } catch (const Refused& refused) {
         explanation.text = refused.what();
         return explanation;
@@ -145,15 +204,22 @@ Explanation explain(const Reference<css::uno::XComponentContext>& context,
 
 ResultRows steps_table(const Explanation& explanation) {
     ResultRows rows = {{std::string("symbol"), std::string("argument"), std::string("as given"),
-                        std::string("in SI"), std::string("unit")}};
-    for (const Step& step : explanation.derivation.steps) {
+                        std::string("in SI"), std::string("unit"), std::string("cell")}};
+    const auto line = [&rows](const std::string& what, const std::string& text) {
+        rows.push_back({std::string(), what, text, std::string(), std::string(), std::string()});
+    };
+    const auto& steps = explanation.derivation.steps;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
         const ResultItem value =
-            std::visit([](const auto& held) { return ResultItem(held); }, step.reading.value);
-        rows.push_back({step.symbol, step.argument, step.given, value, step.reading.unit});
+            std::visit([](const auto& held) { return ResultItem(held); }, steps[i].reading.value);
+        rows.push_back({steps[i].symbol, steps[i].argument, steps[i].given, value, steps[i].reading.unit,
+                        i < explanation.places.size() ? explanation.places[i] : std::string()});
     }
-    if (!explanation.good)
-        rows.push_back(
-            {std::string(), std::string("reason"), explanation.text, std::string(), std::string()});
+    if (!explanation.good) line("reason", explanation.text);
+    if (explanation.function == nullptr) return rows;
+    line("result", explanation.derivation.result);
+    line("equation", explanation.function->equation);
+    line("source", explanation.function->source);
     return rows;
 }
 

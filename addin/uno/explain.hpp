@@ -8,6 +8,7 @@
 #include <com/sun/star/uno/XComponentContext.hpp>
 
 #include <string>
+#include <vector>
 
 #include "addin/catalogue/function.hpp"
 
@@ -19,6 +20,7 @@ struct Explanation {
     std::string text;                    ///< the answer of UC.WHY
     const Function* function = nullptr;  ///< the function that computed the cell, when it is one of ours
     Derivation derivation;               ///< of a good cell
+    std::vector<std::string> places;     ///< where each argument was read; empty for one that stands in the formula
     bool good = false;
 };
 
@@ -27,7 +29,7 @@ struct Explanation {
                                   const css::uno::Reference<css::beans::XPropertySet>& document,
                                   const css::uno::Reference<css::table::XCellRange>& cell);
 
-/// The answer of UC.STEPS: symbol, argument, as given, in SI, unit.
+/// The answer of UC.STEPS: symbol, argument, as given, in SI, unit, cell; then result, equation and source.
 [[nodiscard]] ResultRows steps_table(const Explanation& explanation);
 
 }  // namespace undercroft::addin

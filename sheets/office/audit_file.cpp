@@ -12,7 +12,7 @@
 #include <iostream>
 #include <map>
 
-#include "sheets/office/office.hpp"
+#include "sheets/office/tool.hpp"
 
 namespace undercroft::sheets {
 
@@ -126,13 +126,12 @@ int audit_all(const std::filesystem::path& extensions, const Wanted& wanted) {
 
 }  // namespace undercroft::sheets
 
-int main(int argc, char** argv) try {
-    if (argc < 2) throw std::runtime_error(undercroft::sheets::usage);
-    return undercroft::sheets::audit_all(argv[1], undercroft::sheets::read_arguments(argc, argv));
-} catch (const std::exception& error) {
-    std::cerr << error.what() << "\n";
-    return 2;
-} catch (const com::sun::star::uno::Exception& error) {
-    std::cerr << "the audit could not be made: " << undercroft::sheets::to_utf8(error.Message) << "\n";
-    return 2;
+int main(int argc, char** argv) {
+    using namespace undercroft::sheets;
+    constexpr int not_audited = 2;
+    const auto tool = [&] {
+        if (argc < 2) throw std::runtime_error(usage);
+        return audit_all(argv[1], read_arguments(argc, argv));
+    };
+    return run_tool(tool, not_audited);
 }

@@ -6,13 +6,15 @@
 #include <vector>
 
 #include "sheets/office/errors.hpp"
-#include "sheets/office/office.hpp"
+#include "sheets/office/tool.hpp"
+
+namespace undercroft::sheets {
 
 namespace {
-constexpr int heading_rows = 4;  // of our sheets, which each page repeats
-}  // namespace
 
-int main(int argc, char** argv) try {
+constexpr int heading_rows = 4;  // of our sheets, which each page repeats
+
+int convert(int argc, char** argv) {
     std::vector<const char*> last;
     int first = 2;
     for (; first + 1 < argc && std::string(argv[first]) == "--last"; first += 2)
@@ -21,24 +23,26 @@ int main(int argc, char** argv) try {
         std::cerr << "usage: sheet_office EXTENSIONS [--last SHEET]... FROM TO [FROM TO ...]\n";
         return 2;
     }
-    const undercroft::sheets::Office office(argv[1]);
+    const Office office(argv[1]);
     bool good = true;
     for (int i = first; i + 1 < argc; i += 2) {
-        const undercroft::sheets::Document document = office.open(argv[i]);
+        const Document document = office.open(argv[i]);
         for (const char* sheet : last) document.move_to_end(sheet);
         document.recalculate();
         if (std::filesystem::path(argv[i + 1]).extension() == ".ots")
             document.keep_rows_in_sight(heading_rows);
         document.store(argv[i + 1]);
-        const auto errors = undercroft::sheets::errors_of(document);
-        undercroft::sheets::print_errors(errors, std::cerr, std::string(argv[i]) + ": ");
+        const auto errors = errors_of(document);
+        print_errors(errors, std::cerr, std::string(argv[i]) + ": ");
         good = good && errors.empty();
     }
     return good ? 0 : 1;
-} catch (const std::exception& error) {
-    std::cerr << error.what() << "\n";
-    return 1;
-} catch (const com::sun::star::uno::Exception& error) {
-    std::cerr << undercroft::sheets::to_utf8(error.Message) << "\n";
-    return 1;
+}
+
+}  // namespace
+
+}  // namespace undercroft::sheets
+
+int main(int argc, char** argv) {
+    return undercroft::sheets::run_tool([&] { return undercroft::sheets::convert(argc, argv); });
 }

@@ -95,9 +95,9 @@ const char* filter_of(const std::string& ending) {
 Document::Document(Reference<css::sheet::XSpreadsheetDocument> document) : document_(std::move(document)) {}
 
 Document::~Document() {
-    const Reference<css::util::XCloseable> closeable(document_, UNO_QUERY);
     try {
-        if (closeable.is()) closeable->close(true);
+        if (const Reference<css::util::XCloseable> closeable(document_, UNO_QUERY); closeable.is())
+            closeable->close(true);
     } catch (const css::uno::Exception&) {  // it is gone already
     }
 }

@@ -83,6 +83,8 @@ public:
     [[nodiscard]] Document blank() const;
 
     [[nodiscard]] css::uno::Reference<css::uno::XComponentContext> context() const { return context_; }
+    /// The process group of the office.
+    [[nodiscard]] pid_t process() const { return process_; }
 
 private:
     [[nodiscard]] Document load(const rtl::OUString& url, bool as_template = false) const;

@@ -22,7 +22,7 @@
 #include "sheets/builder/lines.hpp"
 #include "sheets/builder/sheet_text.hpp"
 #include "sheets/office/errors.hpp"
-#include "sheets/office/office.hpp"
+#include "sheets/office/tool.hpp"
 
 namespace undercroft::sheets {
 
@@ -299,12 +299,6 @@ int run(int argc, char** argv) {
 
 }  // namespace undercroft::sheets
 
-int main(int argc, char** argv) try {
-    return undercroft::sheets::run(argc, argv);
-} catch (const std::exception& error) {
-    std::cerr << error.what() << "\n";
-    return 1;
-} catch (const com::sun::star::uno::Exception& error) {
-    std::cerr << undercroft::sheets::to_utf8(error.Message) << "\n";
-    return 1;
+int main(int argc, char** argv) {
+    return undercroft::sheets::run_tool([&] { return undercroft::sheets::run(argc, argv); });
 }

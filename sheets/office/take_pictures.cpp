@@ -13,7 +13,7 @@
 #include <iostream>
 #include <thread>
 
-#include "sheets/office/office.hpp"
+#include "sheets/office/tool.hpp"
 
 namespace undercroft::sheets {
 
@@ -106,12 +106,6 @@ int take(int argc, char** argv) {
 
 }  // namespace undercroft::sheets
 
-int main(int argc, char** argv) try {
-    return undercroft::sheets::take(argc, argv);
-} catch (const std::exception& error) {
-    std::cerr << error.what() << "\n";
-    return 1;
-} catch (const com::sun::star::uno::Exception& error) {
-    std::cerr << undercroft::sheets::to_utf8(error.Message) << "\n";
-    return 1;
+int main(int argc, char** argv) {
+    return undercroft::sheets::run_tool([&] { return undercroft::sheets::take(argc, argv); });
 }

@@ -52,12 +52,14 @@ TEST_CASE("outlets come in three to six columns, or in ten with units beside the
     const double plain =
         desk.number("INDEX(UC.OUTLET.RATING({\"weir\";\"0.5 m\";\"1 m\";1.84;2;1}; 1; 2); 4; 2)");
     const double paired = desk.number(
-        "INDEX(UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\";1.84;\"m^0.5/s\";2;1;\"each\"}; 1; 2); 4; 2)");
+        "INDEX(UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\";1.84;\"m^0.5/s\";2;1;\"each\"}; 1; 2); 4; "
+        "2)");
     CHECK(plain == Approx(paired).epsilon(1e-14));
     CHECK_THAT(refusal("UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\"}; 1; 2)"),
                refuses_value("row 1, column 3"));
     CHECK_THAT(refusal("UC.OUTLET.RATING({\"weir\";0.5;1;1.84;2;1;7}; 1; 2)"), refuses_value("7 columns"));
-    CHECK_THAT(refusal("UC.OUTLET.RATING({\"sluice\";0.5;1}; 1; 2)"), refuses_value("is not a kind of outlet"));
+    CHECK_THAT(refusal("UC.OUTLET.RATING({\"sluice\";0.5;1}; 1; 2)"),
+               refuses_value("is not a kind of outlet"));
 }
 
 TEST_CASE("storage is taken with two columns or with the five of the stage-storage table") {
@@ -69,6 +71,29 @@ TEST_CASE("storage is taken with two columns or with the five of the stage-stora
     const double volume = 0.5 * 10 * 5 * 0.4 + 0.25 * 20 * 0.6;
     CHECK(five == Approx(volume * 1000 / 60).epsilon(1e-9));
     CHECK_THAT(refusal("UC.DRAIN.TIME({0;0;0|1;1;1}; {0;1|1;1}; 1; 0.5)"), refuses_value("3 columns"));
+}
+
+TEST_CASE("rows in different units are compared with a tolerance: equal is neither above nor below") {
+    const Desk desk;
+    // A conversion leaves these a last digit apart, one way or the other.
+    for (const char* same : {"3 cm/h", "8.333333333333333e-06 m/s", "1.1811023622047245 in/h"}) {
+        const std::string rain = "{\"30 min\";\"30 mm/h\"|\"1 h\";\"" + std::string(same) + "\"}";
+        CHECK(desk.number("UC.RAIN.INTENSITY(" + rain + "; 45)") == Approx(30).epsilon(1e-12));
+    }
+    for (const char* same : {"60 min", "3600 s", "0.041666666666666667 d", "0.0059523809523809521 wk"}) {
+        const std::string rows = "{\"1 h\";1|\"" + std::string(same) + "\";0.5|\"2 h\";0.25}";
+        CHECK_THAT(refusal("UC.RAIN.INTENSITY(" + rows + "; 90)"), refuses_domain("must be longer"));
+        CHECK_THAT(refusal("UC.LOOKUP(" + rows + "; 90)"), refuses_domain("must rise"));
+        CHECK_THAT(refusal("UC.ROUTE.DEPTH(" + rows + "; {0;0|1;100}; {0;0|1;1})"), refuses_domain("later"));
+    }
+    for (const char* same :
+         {"1 m", "39.370078740157481 in", "3.2808398950131235 ft", "1.0936132983377078 yd"}) {
+        const std::string depth = "\"" + std::string(same) + "\"";
+        CHECK(desk.number("UC.PIT.SEEPAGE(\"1 mm/h\"; \"1 m\"; " + depth + "; 20; 5)") ==
+              Approx(0).margin(1e-12));
+        CHECK(desk.number("UC.DRAIN.TIME({0;0|2;10}; {0;1|2;1}; \"1 m\"; " + depth + ")") ==
+              Approx(0).margin(1e-9));
+    }
 }
 
 }  // namespace undercroft::tests

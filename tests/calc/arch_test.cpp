@@ -165,4 +165,11 @@ TEST_CASE("a section that is none is refused") {
     CHECK_THROWS_AS(arch_length({Shape::ellipse, m(std::nan("")), m(1)}), Refused);
 }
 
+TEST_CASE("the outline of a box and of a pipe") {
+    const auto length = [](double value) { return Length::from_value(value); };
+    CHECK(arch_length({Shape::rectangle, length(1), length(0.5)}).value() == Approx(2).epsilon(1e-14));
+    CHECK(arch_length({Shape::circle, length(2), length(2)}).value() ==
+          Approx(2 * std::numbers::pi).epsilon(1e-14));
+}
+
 }  // namespace undercroft::tests

@@ -142,4 +142,14 @@ TEST_CASE("a lookup answers inside its table only") {
                          refuses_domain("two rows"));
 }
 
+TEST_CASE("a share looked up between percentages is a share like any other") {
+    const auto metres = [](double value) { return Quantity::of(value, parse_unit("m")); };
+    const auto percent = [](double value) { return Quantity::of(value, parse_unit("%")); };
+    const Quantity found =
+        lookup({{metres(1), percent(40)}, {metres(2), percent(60)}}, metres(1.5), Interpolation::linear);
+    CHECK(found.value == Approx(0.5).epsilon(1e-14));
+    CHECK(found.form == Quantity::Form::with_unit);
+    CHECK(total(percent(40), percent(10)).form == Quantity::Form::with_unit);
+}
+
 }  // namespace undercroft::tests

@@ -103,4 +103,78 @@ TEST_CASE("the scale is the first usual one that fits", "[published]") {
                          refuses_domain("half of the row"));
 }
 
+TEST_CASE("ends of rows, ports and water lines stand where they are measured") {
+    const RowPlan plan{count(2), m(1.3), m(0.15)};  // 2.75 m wide: edges at -1.375 m and 0.075 m
+    const Outline ends = drawn_ends(plan, m(20), m(2.4), share(1));
+    const double expected[][2] = {{-7.6, -1.375}, {-7.6, -0.075}, {7.6, -1.375}, {7.6, -0.075},
+                                  {-7.6, 0.075},  {-7.6, 1.375},  {7.6, 0.075},  {7.6, 1.375}};
+    std::size_t at = 0;
+    for (const auto& [x, y] : ends) {
+        if (!x) continue;
+        REQUIRE(at < std::size(expected));
+        CHECK(x->value() == Approx(expected[at][0]).epsilon(1e-12));
+        CHECK(y->value() == Approx(expected[at][1]).epsilon(1e-12));
+        ++at;
+    }
+    CHECK(at == std::size(expected));
+    CHECK_NOTHROW(drawn_ends(plan, m(4), m(2), share(1)));  // two ends and nothing between
+
+    // Units of 2.4, 2.3, 2.3 and 2.4 m with laps of 0.1 m: 9.1 m; middles 1.2, 3.45, 5.65 and 7.9 m from one
+    // end.
+    const Outline ports = drawn_ports(plan, count(4), count(1), m(2.4), m(2.3), m(0.1), share(1));
+    std::vector<std::pair<double, double>> points;
+    for (const auto& [x, y] : ports)
+        if (x) points.emplace_back(x->value(), y->value());
+    REQUIRE(points.size() == 8);
+    const double middles[] = {-3.35, -1.1, 1.1, 3.35};
+    for (std::size_t i = 0; i < 8; ++i) {
+        CHECK(points[i].first == Approx(middles[i % 4]).epsilon(1e-12));
+        CHECK(points[i].second == Approx(i < 4 ? -0.725 : 0.725).epsilon(1e-12));
+    }
+
+    const Outline level = drawn_level(m(12), batter(1), m(2), m(0.5), share(100));
+    CHECK(std::get<0>(level.front())->value() == Approx(-0.085).epsilon(1e-12));
+    CHECK(std::get<0>(level.back())->value() == Approx(0.085).epsilon(1e-12));
+    CHECK(std::get<1>(level.back())->value() == Approx(0.02).epsilon(1e-12));
+    // Below the base the pit is no narrower.
+    CHECK(std::get<0>(drawn_level(m(12), batter(1), m(-1), m(0), share(1)).back())->value() == Approx(6));
+}
+
+TEST_CASE("what cannot be drawn is refused by the name of its argument") {
+    const RowPlan flat{count(2), m(0), m(0.15)};
+    CHECK_THROWS_MATCHES(drawn_rows(flat, m(20), share(1)), Refused, refuses_domain("width (0 m)"));
+    CHECK_THROWS_MATCHES(drawn_rows({count(2), m(1), m(-0.1)}, m(20), share(1)), Refused,
+                         refuses_domain("row gap (-0.1 m)"));
+    CHECK_THROWS_MATCHES(drawn_rows({count(1001), m(1), m(0)}, m(20), share(1)), Refused,
+                         refuses_domain("at most 1000"));
+    CHECK_NOTHROW(drawn_rows({count(1000), m(1), m(0)}, m(20), share(1)));
+    CHECK_THROWS_MATCHES(drawn_pit(m(0), m(1), batter(1), true, share(1)), Refused,
+                         refuses_domain("base width"));
+    CHECK_THROWS_MATCHES(drawn_pit(m(1), m(-1), batter(1), true, share(1)), Refused,
+                         refuses_domain("depth (-1 m)"));
+    CHECK_THROWS_MATCHES(drawn_level(m(0), batter(1), m(1), m(0), share(1)), Refused,
+                         refuses_domain("base width"));
+    CHECK_THROWS_MATCHES(drawn_level(m(1), batter(1), m(1), m(-1), share(1)), Refused,
+                         refuses_domain("overhang"));
+    CHECK_THROWS_MATCHES(drawn_arches({count(1), m(1), m(0)}, {Shape::ellipse, m(1), m(1)}, m(-1), share(1)),
+                         Refused, refuses_domain("base height"));
+    CHECK_THROWS_MATCHES(drawn_box(m(0), m(1), share(1)), Refused, refuses_domain("length (0 m)"));
+    CHECK_THROWS_MATCHES(drawn_box(m(1), m(0), share(1)), Refused, refuses_domain("width (0 m)"));
+    CHECK_THROWS_MATCHES(drawn_rows({count(1), m(1), m(0)}, m(0), share(1)), Refused,
+                         refuses_domain("row length"));
+    CHECK_THROWS_MATCHES(drawn_ends({count(1), m(1), m(0)}, m(0), m(1), share(1)), Refused,
+                         refuses_domain("row length"));
+    CHECK_THROWS_MATCHES(drawn_ends({count(1), m(1), m(0)}, m(4), m(0), share(1)), Refused,
+                         refuses_domain("end unit"));
+    CHECK_THROWS_MATCHES(drawn_ports({count(1), m(1), m(0)}, count(1), count(1), m(2), m(2), m(0), share(1)),
+                         Refused, refuses_domain("units in row (1 each)"));
+    for (int side = 0; side < 4; ++side) {
+        Length sides[] = {m(1), m(1), m(1), m(1)};
+        sides[side] = m(-1);
+        const char* names[] = {"width (-1 m)", "height (-1 m)", "paper width (-1 m)", "paper height (-1 m)"};
+        CHECK_THROWS_MATCHES(drawing_scale(sides[0], sides[1], sides[2], sides[3]), Refused,
+                             refuses_domain(names[side]));
+    }
+}
+
 }  // namespace undercroft::tests

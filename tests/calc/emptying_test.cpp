@@ -186,4 +186,18 @@ TEST_CASE("depths outside the storage table are refused") {
     CHECK_NOTHROW(drained(tank, rating, 2 * (1 + 1e-12), 0));  // the top, in another unit
 }
 
+TEST_CASE("the law of the first span is read from its upper end and the next row, whatever comes then") {
+    // Q = 0.01 m3/s (h/1 m)^0.3 up to 2 m; the row at 3 m is of another law. A prism of 10 m3 a metre empties
+    // its first metre in the integral of 10/(0.01 h^0.3): 1000 s/0.7.
+    const RatingTable rating = {{m(0), m3_per_s(0)},
+                                {m(1), m3_per_s(0.01)},
+                                {m(2), m3_per_s(0.01 * std::pow(2, 0.3))},
+                                {m(3), m3_per_s(0.1)}};
+    const StorageTable prism = {{{m(0), m3(0)}, {m(3), m3(30)}}};
+    CHECK_THAT(drain_time(prism, rating, m(1), m(0)), is_near(s(1000 / 0.7), 1e-12));
+    const RatingTable three_rows(rating.begin(), rating.end() - 1);
+    const StorageTable lower = {{{m(0), m3(0)}, {m(2), m3(20)}}};
+    CHECK_THAT(drain_time(lower, three_rows, m(1), m(0)), is_near(s(1000 / 0.7), 1e-12));
+}
+
 }  // namespace undercroft::tests

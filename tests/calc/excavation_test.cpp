@@ -201,4 +201,15 @@ TEST_CASE("sections and grids that are none are refused") {
     CHECK_THROWS_MATCHES(pit_volume(m(1), m(1), m(1), batter(-1)), Refused, refuses_domain("batter"));
 }
 
+TEST_CASE("a slant or a side of what is no pit is refused") {
+    const auto length = [](double value) { return Length::from_value(value); };
+    CHECK_THROWS_MATCHES(pit_side(length(0), length(1), batter(1)), Refused,
+                         refuses_domain("base side (0 m)"));
+    CHECK_THROWS_MATCHES(pit_side(length(1), length(-1), batter(1)), Refused,
+                         refuses_domain("height (-1 m)"));
+    CHECK_THROWS_MATCHES(pit_side(length(1), length(1), batter(-1)), Refused, refuses_domain("batter (-1"));
+    CHECK_THROWS_MATCHES(pit_slant(length(-1), batter(1)), Refused, refuses_domain("depth (-1 m)"));
+    CHECK_THROWS_MATCHES(pit_slant(length(1), batter(-1)), Refused, refuses_domain("batter (-1"));
+}
+
 }  // namespace undercroft::tests

@@ -244,4 +244,19 @@ TEST_CASE("groundwater that none could be is refused") {
     CHECK_THROWS_MATCHES(pump_time(m3(1), m3_per_s(1), m3_per_s(-1)), Refused, refuses_domain("inflow"));
 }
 
+TEST_CASE("each figure of a falling-head test must be above 0") {
+    const auto permeability = [](int wrong, double value) {
+        double figures[] = {1e-4, 0.1, 1e-2, 600, 0.8, 0.4};
+        figures[wrong] = value;
+        return falling_head_permeability(Area::from_value(figures[0]), Length::from_value(figures[1]),
+                                         Area::from_value(figures[2]), Time::from_value(figures[3]),
+                                         Length::from_value(figures[4]), Length::from_value(figures[5]));
+    };
+    CHECK(permeability(4, 0.8).value() == Approx(1e-4 * 0.1 / (1e-2 * 600) * std::log(2)).epsilon(1e-12));
+    const char* names[] = {"tube area", "sample length", "sample area", "time", "head start", "head end"};
+    for (int wrong = 0; wrong < 6; ++wrong)
+        for (const double value : {0.0, -1.0})
+            CHECK_THROWS_MATCHES(permeability(wrong, value), Refused, refuses_domain(names[wrong]));
+}
+
 }  // namespace undercroft::tests

@@ -190,7 +190,7 @@ TEST_CASE("a hydrograph that cannot be is refused") {
     CHECK_NOTHROW(storm(rain, 80, 10, 1.714));
     // USDA NEH Part 630, ch. 16: D at most 0.25 Tp, which is 0.1714 tc.
     CHECK_THROWS_MATCHES(storm(rain, 80, 10, 1.72), Refused, refuses_domain("a quarter of the time to peak"));
-    CHECK_THROWS_MATCHES(storm(rain, 80, 10, 1e-4), Refused, refuses_domain("more than 100000 rows"));
+    CHECK_THROWS_MATCHES(storm(rain, 80, 10, 1e-4), Refused, refuses_domain("more than 20000 rows"));
     CHECK_THROWS_MATCHES(storm(rain, 0, 10, 1), Refused, refuses_domain("curve number (0)"));
     CHECK_THROWS_MATCHES(storm({rain[0]}, 80, 10, 1), Refused, refuses_domain("at least two rows"));
     CHECK_THROWS_MATCHES(storm({rain[1], {minutes(20), m(0.02)}}, 80, 10, 1), Refused,

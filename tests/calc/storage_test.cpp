@@ -197,4 +197,46 @@ TEST_CASE("a bed that is none is refused") {
     CHECK_THROWS_MATCHES(row_units(m(10), m(2), m(2), m(2)), Refused, refuses_domain("shorter than a unit"));
 }
 
+TEST_CASE("a row or bed of units that are none is refused") {
+    const auto length = [](double value) { return Length::from_value(value); };
+    // A lap must be shorter than either unit.
+    CHECK_THROWS_MATCHES(row_length(count(4), length(2), length(0.1), length(0.15)), Refused,
+                         refuses_domain("joint overlap (0.15 m)"));
+    CHECK_THROWS_MATCHES(row_length(count(4), length(0.1), length(2), length(0.15)), Refused,
+                         refuses_domain("joint overlap (0.15 m)"));
+    CHECK_THROWS_MATCHES(row_length(count(4), length(0), length(2), length(0)), Refused,
+                         refuses_domain("end unit"));
+    CHECK_THROWS_MATCHES(row_length(count(4), length(2), length(0), length(0)), Refused,
+                         refuses_domain("middle unit"));
+    CHECK_THROWS_MATCHES(row_length(count(4), length(2), length(2), length(-0.1)), Refused,
+                         refuses_domain("joint overlap"));
+    CHECK_THROWS_MATCHES(row_length(count(1), length(2), length(2), length(0)), Refused,
+                         refuses_domain("units"));
+    CHECK_THROWS_MATCHES(row_units(length(0), length(2), length(2), length(0)), Refused,
+                         refuses_domain("available length"));
+    CHECK_THROWS_MATCHES(bed_rows(length(0), length(1), length(0), length(0)), Refused,
+                         refuses_domain("available width"));
+    for (const double span : {0.0, -1.0}) {
+        CHECK_THROWS_MATCHES(bed_rows(length(9), length(span), length(0.1), length(0)), Refused,
+                             refuses_domain("span"));
+        CHECK_THROWS_MATCHES(bed_width(count(2), length(span), length(0.1), length(0)), Refused,
+                             refuses_domain("span"));
+    }
+    CHECK_THROWS_MATCHES(bed_rows(length(9), length(1), length(-0.1), length(0)), Refused,
+                         refuses_domain("row gap"));
+    CHECK_THROWS_MATCHES(bed_rows(length(9), length(1), length(0.1), length(-1)), Refused,
+                         refuses_domain("side margin"));
+    CHECK_THROWS_MATCHES(bed_width(count(2), length(1), length(-0.1), length(0)), Refused,
+                         refuses_domain("row gap"));
+    CHECK_THROWS_MATCHES(bed_width(count(2), length(1), length(0.1), length(-1)), Refused,
+                         refuses_domain("side margin"));
+    CHECK_THROWS_MATCHES(bed_width(count(0), length(1), length(0.1), length(0)), Refused,
+                         refuses_domain("rows"));
+    CHECK_THROWS_MATCHES(bed_length(length(0), length(0)), Refused, refuses_domain("row length"));
+    CHECK_THROWS_MATCHES(bed_length(length(1), length(-1)), Refused, refuses_domain("end margin"));
+    CHECK_THROWS_MATCHES(bed_ports(count(0), count(2), count(1)), Refused, refuses_domain("rows"));
+    CHECK_THROWS_MATCHES(bed_ports(count(1), count(0), count(1)), Refused, refuses_domain("units"));
+    CHECK_THROWS_MATCHES(bed_ports(count(1), count(2), count(-1)), Refused, refuses_domain("interval"));
+}
+
 }  // namespace undercroft::tests

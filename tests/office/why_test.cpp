@@ -79,13 +79,42 @@ TEST_CASE("a cell on another sheet, a typed cell, a blank, and a cell of Calc's 
 TEST_CASE("the derivation as a table") {
     Desk desk;
     desk.put("A1", 305).put("B1", "mm").put("C1", "=UC.LIFTS(A1:B1;\"6 in\")");
-    desk.put_array("E1:I3", "=UC.STEPS(C1)");
+    desk.put_array("E1:J6", "=UC.STEPS(C1)");
     CHECK(desk.text("E1") == "symbol");
     CHECK(desk.text("E2") == "T");
     CHECK(desk.text("G2") == "305 mm");
     CHECK(desk.number("H2") == 0.305);
     CHECK(desk.text("I2") == "m");
+    CHECK(desk.text("J2") == "A1:B1");
     CHECK(desk.number("H3") == Approx(0.1524).epsilon(1e-15));
+    CHECK(desk.text("F4") == "result");
+    CHECK(desk.text("G4") == "N = 3 each");  // 305 mm in lifts of 152.4 mm
+    CHECK(desk.text("F5") == "equation");
+    CHECK(desk.text("F6") == "source");
+}
+
+TEST_CASE("a cell inside a table that a function gives") {
+    Desk desk;
+    desk.put("A1", "m").put("B1", "m2").put("A2", 0.).put("B2", 10.).put("A3", 1.).put("B3", 10.);
+    desk.put_array("D1:E4", "=UC.CATALOGUE()");
+    CHECK_THAT(desk.why("E3"), Catch::Contains("The table fills D1:E4"));
+    desk.put_array("G1:I7",
+                   "=UC.STAGE.STORAGE(4;\"10 m\";\"5 m\";\"0H:1V\";\"0.2 m\";\"0.2 m\";0.4;\"ellipse\";\"1 m\";"
+                   "\"0.6 m\";\"30 m\")");
+    INFO(desk.why("H3"));
+    CHECK_THAT(desk.why("H3"), Catch::Contains("The table fills G1:I7; in this cell: row 2, "));
+    CHECK_THAT(desk.why("H3"), Catch::Contains(" = ") && Catch::Contains("Source: "));
+    CHECK_THAT(desk.why("H1"), Catch::Contains("whose unit is "));
+}
+
+TEST_CASE("pairs by name and cells of other sheets are said where they stand") {
+    Desk desk;
+    const auto sheets = desk.document().model()->getSheets();
+    sheets->insertNewByName("Site data", 1);
+    desk.document().cell("Site data", "B3")->setValue(305);
+    desk.document().cell("Site data", "C3")->setFormula("mm");
+    desk.put("C1", "=UC.LIFTS($'Site data'.B3:C3;\"6 in\")");
+    CHECK_THAT(desk.why("C1"), Catch::Contains("305 mm = 0.305 m") && Catch::Contains("'Site data'.B3:C3"));
 }
 
 TEST_CASE("UC.WHY follows when an input changes") {

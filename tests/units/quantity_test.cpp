@@ -203,4 +203,15 @@ TEST_CASE("numbers do not depend on the locale") {
     std::setlocale(LC_ALL, before);
 }
 
+TEST_CASE("a power or a factor that cannot be kept is refused, and never comes back as another") {
+    // 129 lengths multiplied would be one length again in eight bits of sixths.
+    CHECK_THROWS_MATCHES(parse_quantity("5 m20 m20 m20 m20 m20 m20 m9"), Refused, refuses_value("power"));
+    CHECK_THROWS_MATCHES(parse_unit("m20 m"), Refused, refuses_value("power"));
+    CHECK(parse_unit("m20").dimension == Dimension::of(Base::length, 20));
+    CHECK_THROWS_MATCHES(parse_quantity("5 m %^1000"), Refused, refuses_value("too large or too small"));
+    CHECK_THROWS_MATCHES(parse_unit("%^-1000"), Refused, refuses_value("too large or too small"));
+    CHECK_THROWS_MATCHES(number_in(parse_quantity("5 m20"), parse_unit("kg")), Refused,
+                         refuses_value("a mass is wanted"));
+}
+
 }  // namespace undercroft::tests

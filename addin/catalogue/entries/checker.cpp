@@ -16,7 +16,8 @@ std::string arguments_text(const Function& function) {
 
 std::string source_of(std::string name) {
     const Function* function = find_function(name);
-    if (function == nullptr) no_answer("'" + name + "' is no function of this add-in");
+    if (function == nullptr)
+        no_answer("function name: '" + name.substr(0, 60) + "' is no function of this add-in");
     const std::string caution = function->caution.empty() ? "" : ". " + function->caution;
     return function->source + caution;
 }
@@ -55,7 +56,8 @@ Group checker_functions() {
                             "equation, each symbol with its value, the result and the source",
                             why),
                 cell_reader("UC.STEPS",
-                            "The derivation of a cell as a table: symbol, argument, as given, in SI, unit",
+                            "The derivation of a cell as a table: symbol, argument, as given, in SI, unit, cell; "
+                            "then result, equation and source",
                             steps),
                 function("UC.SOURCE", &source_of)
                     .says("Where the equation of a function comes from")

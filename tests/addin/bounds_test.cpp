@@ -1,0 +1,75 @@
+// Bounds and branches of the functions that only a figure at their edge shows.
+#include "tests/addin/desk.hpp"
+#include "tests/support/near.hpp"
+
+namespace undercroft::tests {
+
+namespace {
+
+Refused refusal_of(const std::string& formula) {
+    try {
+        (void)Desk().value(formula);
+    } catch (const Refused& refused) {
+        return refused;
+    }
+    FAIL("not refused: " << formula);
+    throw std::logic_error("unreachable");
+}
+
+}  // namespace
+
+TEST_CASE("storage must rise from each row to the next, not only over all") {
+    CHECK_THAT(refusal_of("UC.ROUTE.DEPTH({0;0|1;0}; {0;0|1;10|2;5}; {0;0|2;1})"),
+               refuses_domain("volume (5 m3)"));
+    CHECK_THAT(refusal_of("UC.ROUTE.DEPTH({0;0|1;0}; {0;0|1;10|2;10}; {0;0|2;1})"), refuses_domain("volume"));
+}
+
+TEST_CASE("where the rating falls in its last span a long step gives what a short one gives") {
+    const Desk desk;
+    const std::string pool = "{0;0|1;10|2;20}; {0;0|1;50|2;10}";  // m and m3; m and L/s
+    const std::string rain = "{0;0|5;90|10;0}";                   // min and L/s
+    const double fine = desk.number("UC.ROUTE.DEPTH(" + rain + "; " + pool + "; \"1 s\")");
+    CHECK(fine > 1);  // the falling span is reached
+    CHECK(desk.number("UC.ROUTE.DEPTH(" + rain + "; " + pool + "; \"5 min\")") == Approx(fine).epsilon(0.05));
+}
+
+TEST_CASE("loads are the more of those by volume and by mass, rounded up") {
+    const Desk desk;
+    // 16 t in loads of 5 t are four, though one truck has the room.
+    CHECK(desk.number("UC.SPOIL.LOADS(10; 100; 1600; 5000)") == 4);
+    CHECK(desk.number("UC.SPOIL.LOADS(10; 100)") == 1);
+    CHECK_THAT(refusal_of("UC.SPOIL.LOADS(10; 100; 0; 5000)"), refuses_domain("density (0"));
+    CHECK_THAT(refusal_of("UC.SPOIL.LOADS(10; 100; 1600; 0)"), refuses_domain("payload (0"));
+}
+
+TEST_CASE("chambers that just fill the plan of a bed fit, whatever their shape") {
+    const Desk desk;
+    for (const char* arch : {"\"segment\"; 1; 0.48", "\"segment\"; 1; 0.5", "\"ellipse\"; 1; 0.7"})
+        CHECK(desk.number("UC.BED.VOLUME(0.1; 20; 10; 0; 0; 0; 0.4; " + std::string(arch) + "; 200)") > 0);
+    CHECK_THAT(refusal_of("UC.BED.VOLUME(0.1; 20; 10; 0; 0; 0; 0.4; \"segment\"; 1; 0.55; 200)"),
+               refuses_domain("must fit in the plan"));
+    CHECK_NOTHROW(
+        desk.value("UC.STAGE.STORAGE(10000; 20; 10; 0; 0.2; 0.2; 0.4; \"rectangle\"; 1; 0.5; 100)"));
+    CHECK(desk.number("UC.BED.VOLUME(1; 20; 10; 0; 999999; 0; 0.4; \"rectangle\"; 1; 1; 1)") ==
+          Approx(80).epsilon(1e-12));
+    CHECK_THAT(refusal_of("UC.BED.VOLUME(1; 20; 10; 0; 1000000; 0; 0.4; \"rectangle\"; 1; 1; 1)"),
+               refuses_domain("must be at most 1e+06 m"));
+    CHECK_THAT(refusal_of("UC.STAGE.STORAGE(10001; 20; 10; 0; 0.2; 0.2; 0.4; \"rectangle\"; 1; 0.5; 100)"),
+               refuses_domain("at most 10000"));
+}
+
+TEST_CASE("a pack without a unit is in the default unit of what is ordered, and pure where both are") {
+    const Desk desk;
+    CHECK(desk.number("UC.ORDER(\"10 min\"; 0; 3; \"min\")") == Approx(12).epsilon(1e-12));
+    CHECK(desk.number("UC.ORDER(10; 0; \"3 min\"; \"min\")") == Approx(12).epsilon(1e-12));
+    CHECK(desk.number("UC.ORDER(10; 0; 3)") == Approx(12).epsilon(1e-12));
+}
+
+TEST_CASE("a refusal tells the bound itself") {
+    CHECK_THAT(refusal_of("UC.WEIR.FLOW(1; 7; 1.84; 1)"), refuses_domain("6 L/n (6 m)"));
+    CHECK_THAT(refusal_of("UC.WEIR.FLOW(1; 7; 1.84; 2)"), refuses_domain("6 L/n (3 m)"));
+    CHECK_THAT(refusal_of("UC.OUTLET.RATING({\"soakage\";0;10;36;1;\"-1 m\"}; 1; 2)"),
+               refuses_domain("sides (-1 m)"));
+}
+
+}  // namespace undercroft::tests

@@ -1,0 +1,76 @@
+# Prints one mutant a line for a C++ file: number of the line, tab, what is changed, tab, the changed line.
+# Left alone: comments, includes, texts, template arguments, declarations without an expression.
+
+# The code of a line with its texts and comments blanked, so that places stay the same.
+function blanked(line,    out, i, c, inside) {
+    out = ""
+    inside = 0
+    for (i = 1; i <= length(line); ++i) {
+        c = substr(line, i, 1)
+        if (!inside && substr(line, i, 2) == "//") {
+            while (i++ <= length(line)) out = out " "
+            break
+        }
+        if (c == "\"" && substr(line, i - 1, 1) != "\\" && substr(line, i - 1, 1) != "'") inside = !inside
+        out = out (inside || c == "\"" ? " " : c)
+    }
+    return out
+}
+
+function mutant(at, len, into, what) {
+    print NR "\t" what "\t" substr($0, 1, at - 1) into substr($0, at + len)
+}
+
+function each_of(code, token, into, what,    from, at) {
+    from = 1
+    while ((at = index(substr(code, from), token)) > 0) {
+        mutant(from + at - 1, length(token), into, what)
+        from += at - 1 + length(token)
+    }
+}
+
+/^ *#/ || /^ *\/\// || /^ *\*/ || /^ *$/ || /^namespace|^}|^template|^ *using / || /static_assert/ { next }
+
+{
+    code = blanked($0)
+    each_of(code, " + ", " - ", "sign")
+    each_of(code, " - ", " + ", "sign")
+    each_of(code, " += ", " -= ", "sign")
+    each_of(code, " -= ", " += ", "sign")
+    each_of(code, " * ", " / ", "factor")
+    each_of(code, " / ", " * ", "factor")
+    each_of(code, " < ", " > ", "bound")
+    each_of(code, " > ", " < ", "bound")
+    each_of(code, " <= ", " > ", "bound")
+    each_of(code, " >= ", " < ", "bound")
+    each_of(code, " == ", " != ", "bound")
+    each_of(code, " != ", " == ", "bound")
+    each_of(code, " && ", " || ", "bound")
+    each_of(code, " || ", " && ", "bound")
+    each_of(code, "std::min(", "std::max(", "bound")
+    each_of(code, "std::max(", "std::min(", "bound")
+    each_of(code, "whole_up(", "whole_down(", "bound")
+    each_of(code, "whole_down(", "whole_up(", "bound")
+    each_of(code, "require_positive(", "(void)std::tuple(", "bound")
+    each_of(code, "require_not_negative(", "(void)std::tuple(", "bound")
+    each_of(code, "return -", "return ", "sign")
+    each_of(code, "std::sin(", "std::cos(", "factor")
+    each_of(code, "std::cos(", "std::sin(", "factor")
+    each_of(code, "std::sqrt(", "std::cbrt(", "factor")
+    # A factor: each number but those in subscripts, fractions of template arguments and from_value(0).
+    rest = code
+    offset = 0
+    while (match(rest, /[0-9]+\.?[0-9]*(e-?[0-9]+)?/)) {
+        at = offset + RSTART
+        number = substr(rest, RSTART, RLENGTH)
+        before = substr(code, at - 1, 1)
+        if (before !~ /[A-Za-z0-9_.<\[]/ && code !~ /static_rational|iterations|tolerance<|get</ && number + 0 != 0 && number !~ /e-/) {  # a tolerance is no factor
+            if (number ~ /[.e]/)
+                mutant(at, length(number), "(" number " * 1.1)", "factor")
+            else
+                mutant(at, length(number), "(" number " + 1)", "factor")
+        }
+        offset += RSTART + RLENGTH - 1
+        rest = substr(rest, RSTART + RLENGTH)
+    }
+}

@@ -1,0 +1,53 @@
+#!/bin/sh
+# Breaks the functions of calc/ in one place at a time - a sign, a factor, a bound - and lists the breaks that no
+# test without an office notices. Works on copies in build/mutate/; the sources are not touched.
+#   sh tests/mutate.sh [EVERY [FILE...]]     every EVERYth break (1: all) of the files (all of calc/)
+set -eu
+cd "$(dirname "$0")/.."
+scratch=build/mutate
+
+# One break: FILE NUMBER. Its mutant is line NUMBER of the list of the file.
+if [ "${1:-}" = --one ]; then
+  name=$(basename "$2" .cpp)
+  made=$scratch/$name-$3
+  result=$scratch/results/$name-$3
+  mutant=$(sed -n "$3p" "$scratch/$name.mutants")
+  place=$(printf '%s' "$mutant" | cut -f 1)
+  mkdir -p "$made"
+  MUTANT=$(printf '%s' "$mutant" | cut -f 3-) awk -v place="$place" \
+    'NR == place { print ENVIRON["MUTANT"]; next } { print }' "$2" > "$made/$name.cpp"
+  say() { printf '%s\t%s:%s\n' "$1" "$2" "$mutant" > "$result"; rm -rf "$made"; exit 0; }
+  g++ -std=c++20 -I. -O0 -w -c "$made/$name.cpp" -o "$made/mutant.o" 2> /dev/null || say "no build" "$2"
+  for program in calc_test addin_test; do
+    # The mutant stands before the library, so that the library's own object is not taken.
+    link=$(sed "s| -o $program | $PWD/$made/mutant.o -o $PWD/$made/$program |" build/tests/CMakeFiles/$program.dir/link.txt)
+    (cd build/tests && eval "$link") > /dev/null 2>&1 || say "no link" "$2"
+    timeout 60 "$made/$program" --abort "~[sweep]~[differential]" > /dev/null 2>&1 || say "noticed" "$2"
+  done
+  say "SURVIVED" "$2"
+fi
+
+every=${1:-1}
+[ $# -gt 0 ] && shift
+[ $# -gt 0 ] || set -- calc/*.cpp
+cmake -B build > /dev/null
+cmake --build build -j "$(nproc)" --target calc_test addin_test > /dev/null
+for program in calc_test addin_test; do
+  build/tests/$program "~[sweep]~[differential]" > /dev/null || { echo "the tests do not pass unbroken" >&2; exit 1; }
+done
+rm -rf $scratch
+mkdir -p $scratch/results
+for file in "$@"; do
+  name=$(basename "$file" .cpp)
+  awk -f tests/mutants.awk "$file" > "$scratch/$name.mutants"
+  awk -v every="$every" -v file="$file" 'NR % every == 0 || every == 1 { print file, NR }' "$scratch/$name.mutants"
+done > $scratch/list
+xargs -P "$(nproc)" -L 1 sh tests/mutate.sh --one < $scratch/list
+cat $scratch/results/* | sort -t ':' -k 1,1 -k 2,2n > $scratch/all
+grep '^SURVIVED' $scratch/all || true
+awk -F '\t' '{ ++n[$1] } END {
+  tried = n["noticed"] + n["SURVIVED"]
+  printf "%d breaks: %d no longer compile, %d ran, %d noticed, %d survived: %.1f %%\n",
+         NR, n["no build"], tried, n["noticed"], n["SURVIVED"], tried ? 100 * n["noticed"] / tried : 100
+  if (n["no link"]) print n["no link"] " could not be linked"
+}' $scratch/all
