@@ -13,6 +13,10 @@ void require_pit(Length base_length, Length base_width, Batter batter) {
     require_not_negative("batter", batter);
 }
 
+Length slant(Length depth, Length run) {
+    return sqrt(depth * depth + run * run);
+}
+
 }  // namespace
 
 Volume pit_volume(Length base_length, Length base_width, Length depth, Batter batter) {
@@ -33,7 +37,7 @@ Area pit_walls(Length base_length, Length base_width, Length depth, Batter batte
     require_pit(base_length, base_width, batter);
     require_not_negative("depth", depth);
     const Length run = horizontal_run(batter, depth);
-    return pit_slant(depth, batter) * (2.0 * base_length + 2.0 * base_width + 4.0 * run);
+    return slant(depth, run) * (2.0 * base_length + 2.0 * base_width + 4.0 * run);
 }
 
 Length pit_side(Length base_side, Length height, Batter batter) {
@@ -46,8 +50,7 @@ Length pit_side(Length base_side, Length height, Batter batter) {
 Length pit_slant(Length depth, Batter batter) {
     require_not_negative("depth", depth);
     require_not_negative("batter", batter);
-    const Length run = horizontal_run(batter, depth);
-    return sqrt(depth * depth + run * run);
+    return slant(depth, horizontal_run(batter, depth));
 }
 
 namespace {

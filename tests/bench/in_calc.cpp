@@ -242,7 +242,7 @@ void measure_takeoff(const Office& office, const std::filesystem::path& folder) 
                 });
                 fill_down(list, "F", rows, "=UC.ORDER(A1:B1;C1;D1:E1;\"m3\")");
             }));
-            times["recalc"].push_back(seconds([&] { list.recalculate(); }));
+            for (int i = 0; i < 3; ++i) times["recalc"].push_back(seconds([&] { list.recalculate(); }));
             times["save"].push_back(seconds([&] { list.store(file); }));
             times["load"].push_back(seconds([&] { (void)office.open(file); }));
         }

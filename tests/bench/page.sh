@@ -8,7 +8,7 @@ here=$(dirname "$0")
 value() { awk -F '\t' -v key="$1" '$1 == key { found = $2 } END { print found == "" ? "-" : found }' "$results"; }
 # reached VALUE LIMIT: whether the value is at most the limit
 reached() { awk -v a="$1" -v b="$2" 'BEGIN { print a == "-" ? "not measured" : a + 0 <= b + 0 ? "reached" : "**not reached**" }'; }
-least() { awk -v a="$1" -v b="$2" 'BEGIN { print a == "-" ? "not measured" : a + 0 >= b + 0 ? "reached" : "**not reached**" }'; }
+least() { awk -v a="$1" -v b="$2" 'BEGIN { print (a == "-" ? "not measured" : a + 0 >= b + 0 ? "reached" : "**not reached**") }'; }
 row() { printf '| %s | %s | %s | %s | %s | %s |\n' "$@"; }
 # The greatest of some values.
 greatest() { for key in "$@"; do value "$key"; done | sort -g | tail -n 1; }
