@@ -67,9 +67,8 @@ Quantity smallest(const std::vector<Quantity>& amounts) {
 }
 
 Quantity at_largest(const std::vector<Quantity>& amounts, const std::vector<Quantity>& other) {
-    require(amounts.size() == other.size(), "range and other have " + std::to_string(amounts.size()) +
-                                                " and " + std::to_string(other.size()) +
-                                                " figures; they must have the same number");
+    require(amounts.size() == other.size(), "range and other have ", std::to_string(amounts.size()), " and ",
+            std::to_string(other.size()), " figures; they must have the same number");
     return other[first_of(amounts, std::greater<>{})];
 }
 
@@ -114,7 +113,7 @@ bool at_most(const Quantity& value, const Quantity& limit) {
 }
 
 bool within(const Quantity& value, const Quantity& target, const Quantity& tolerance) {
-    require(tolerance.value >= 0, "tolerance (" + text_of(tolerance) + ") must be 0 or more");
+    require(tolerance.value >= 0, "tolerance (", amount(tolerance), ") must be 0 or more");
     const auto [left, right] = alike(value, target, "target:");
     const bool relative = tolerance.form == Quantity::Form::percent && !right.is_pure_number();
     const double allowed = relative ? tolerance.value * std::abs(right.value)
@@ -138,7 +137,7 @@ Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const 
         points.y.push_back(alike(first_y, row_y, "table:").second.value);
         const std::size_t n = points.x.size();
         require(n < 2 || is_above(points.x[n - 1], points.x[n - 2]),
-                "the first column must rise from row to row, but row " + std::to_string(n) + " does not");
+                "the first column must rise from row to row, but row ", std::to_string(n), " does not");
     }
     const double low = points.x.front();
     const double high = points.x.back();
@@ -158,8 +157,8 @@ Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const 
             return result;
         case Interpolation::logarithmic:
             for (std::size_t i = 0; i < points.x.size(); ++i)
-                require(points.x[i] > 0 && points.y[i] > 0,
-                        "row " + std::to_string(i + 1) + ": the method log needs values above 0");
+                require(points.x[i] > 0 && points.y[i] > 0, "row ", std::to_string(i + 1),
+                        ": the method log needs values above 0");
             result.value = log_log(points, at);
             return result;
         case Interpolation::monotone:

@@ -34,9 +34,8 @@ Pressure bearing_capacity(Pressure cohesion, Angle friction_angle, UnitWeight un
     require_not_negative("depth", depth);
     require_positive("width", width);
     if (length)
-        require(*length >= width * (1 - limit_tolerance),
-                shown("length", *length) + " must be at least the " + shown("width", width) +
-                    "; leave it out for a long strip");
+        require(*length >= width * (1 - limit_tolerance), shown("length", *length), " must be at least the ",
+                shown("width", width), "; leave it out for a long strip");
     const BearingFactors n = bearing_factors(method, friction_angle);
     require(cohesion.value() > 0 || friction_angle.value() > 0,
             "cohesion and friction angle are both 0: ground without strength bears nothing");

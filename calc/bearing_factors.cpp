@@ -39,8 +39,8 @@ double terzaghi_weight_factor(Angle friction_angle) {
 
 BearingFactors bearing_factors(BearingMethod method, Angle friction_angle) {
     require(friction_angle >= degrees(0) && friction_angle <= degrees(45) * (1 + limit_tolerance),
-            shown("friction angle", friction_angle) +
-                " must be from 0 deg to 45 deg, where the published factors end");
+            shown("friction angle", friction_angle),
+            " must be from 0 deg to 45 deg, where the published factors end");
     const Angle wedge = degrees(45) + friction_angle / 2.0;
     if (method == BearingMethod::terzaghi) {
         const double a = std::exp((0.75 * pi - friction_angle.value() / 2) * tangent(friction_angle));

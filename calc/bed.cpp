@@ -10,8 +10,8 @@ void require_units(Length end_unit, Length middle_unit, Length joint_overlap) {
     require_positive("end unit", end_unit);
     require_positive("middle unit", middle_unit);
     require_not_negative("joint overlap", joint_overlap);
-    require(joint_overlap < std::min(end_unit, middle_unit),
-            shown("joint overlap", joint_overlap) + " must be shorter than a unit");
+    require(joint_overlap < std::min(end_unit, middle_unit), shown("joint overlap", joint_overlap),
+            " must be shorter than a unit");
 }
 
 }  // namespace

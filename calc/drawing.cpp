@@ -42,7 +42,7 @@ void for_rows(const RowPlan& plan, const Draw& draw) {
     const double rows = require_whole("rows", plan.rows, 1);
     require_positive("width", plan.width);
     require_not_negative("row gap", plan.row_gap);
-    require(rows <= 1000, shown("rows", plan.rows) + " must be at most 1000 to be drawn");
+    require(rows <= 1000, shown("rows", plan.rows), " must be at most 1000 to be drawn");
     Length edge = -bed_width(plan.rows, plan.width, plan.row_gap, none) / 2.0;
     for (double row = 0; row < rows; ++row, edge += plan.width + plan.row_gap) draw(edge);
 }
@@ -116,8 +116,8 @@ Outline drawn_rows(const RowPlan& plan, Length row_length, Share scale) {
 Outline drawn_ends(const RowPlan& plan, Length row_length, Length end_unit, Share scale) {
     require_positive("row length", row_length);
     require_positive("end unit", end_unit);
-    require(2.0 * end_unit <= row_length * (1 + whole_tolerance),
-            shown("end unit", end_unit) + " must be at most half of the row");
+    require(2.0 * end_unit <= row_length * (1 + whole_tolerance), shown("end unit", end_unit),
+            " must be at most half of the row");
     Pen pen(scale);
     const Length x = row_length / 2.0 - end_unit;
     for_rows(plan, [&](Length edge) {

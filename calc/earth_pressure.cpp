@@ -18,8 +18,7 @@ bool is_vertical(Angle back) {
 }
 
 void require_vertical(std::string_view theory, Angle back) {
-    require(is_vertical(back),
-            shown("wall angle", back) + " must be 90 deg, a vertical wall, for " + std::string(theory));
+    require(is_vertical(back), shown("wall angle", back), " must be 90 deg, a vertical wall, for ", theory);
 }
 
 double rankine(EarthState state, Angle p, Angle b) {
@@ -37,22 +36,19 @@ Angle inner_slip_plane(Angle p, Angle b) {
 
 double coulomb_active(Angle p, Angle d, Angle a, Angle b) {
     const Angle flattest = inner_slip_plane(p, b);
-    require(a >= flattest - same_angle, shown("wall angle", a) + " must be at least " +
-                                            text_of(as_quantity(flattest)) +
-                                            ": on a flatter back the ground slides along a plane of its own");
-    require(a < degrees(180) - p, shown("wall angle", a) + " must be less than " +
-                                      text_of(as_quantity(degrees(180) - p)) +
-                                      ": ground so flat stands by itself");
+    require(a >= flattest - same_angle, shown("wall angle", a), " must be at least ", amount(flattest),
+            ": on a flatter back the ground slides along a plane of its own");
+    require(a < degrees(180) - p, shown("wall angle", a), " must be less than ", amount(degrees(180) - p),
+            ": ground so flat stands by itself");
     const double root = std::sqrt(std::max(0.0, sine(p + d) * sine(p - b) / (sine(a - d) * sine(a + b))));
     return std::pow(sine(a + p), 2) / (std::pow(sine(a), 2) * sine(a - d) * std::pow(1 + root, 2));
 }
 
 double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
     require_vertical("Coulomb's passive pressure", a);
-    require(d <= p / 3.0 + same_angle,
-            shown("wall friction", d) + " must be at most a third of the friction angle (" +
-                text_of(as_quantity(p / 3.0)) +
-                ") for passive pressure: beyond it Coulomb's plane slip surface overstates the resistance");
+    require(d <= p / 3.0 + same_angle, shown("wall friction", d),
+            " must be at most a third of the friction angle (", amount(p / 3.0),
+            ") for passive pressure: beyond it Coulomb's plane slip surface overstates the resistance");
     const double root = std::sqrt(sine(p + d) * sine(p + b) / (cosine(d) * cosine(b)));
     require(root < 1, "the ground rises too steeply for a plane slip surface");
     return std::pow(cosine(p), 2) / (cosine(d) * std::pow(1 - root, 2));
@@ -62,22 +58,20 @@ double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
 
 Share earth_coefficient(EarthState state, Angle friction_angle, const EarthWall& wall) {
     const Angle p = friction_angle;
-    require(p >= degrees(0) && p <= degrees(50) + same_angle,
-            shown("friction angle", p) + " must be from 0 deg to 50 deg");
+    require(p >= degrees(0) && p <= degrees(50) + same_angle, shown("friction angle", p),
+            " must be from 0 deg to 50 deg");
     require_not_negative("slope", wall.slope);
     const Angle b = Angle::from_value(std::atan(wall.slope.value()));
-    require(b <= p + same_angle, "slope (" + text_of(as_quantity(b)) +
-                                     ") must be at most the friction angle (" + text_of(as_quantity(p)) +
-                                     "): steeper ground slides");
+    require(b <= p + same_angle, "slope (", amount(b), ") must be at most the friction angle (", amount(p),
+            "): steeper ground slides");
     if (wall.friction) {
         require_not_negative("wall friction", *wall.friction);
-        require(*wall.friction <= p + same_angle, shown("wall friction", *wall.friction) +
-                                                      " must be at most the friction angle (" +
-                                                      text_of(as_quantity(p)) + ")");
+        require(*wall.friction <= p + same_angle, shown("wall friction", *wall.friction),
+                " must be at most the friction angle (", amount(p), ")");
     }
     if (state == EarthState::rest) {
         require_vertical("pressure at rest", wall.back);
-        require(b <= same_angle, "slope (" + text_of(as_quantity(b)) + ") must be 0 for pressure at rest");
+        require(b <= same_angle, "slope (", amount(b), ") must be 0 for pressure at rest");
         require(!wall.friction || *wall.friction <= same_angle,
                 "wall friction has no part in pressure at rest: leave it out");
         return share(1 - sine(p));
@@ -97,10 +91,10 @@ LineLoad earth_thrust(Share coefficient, UnitWeight unit_weight, Length height, 
     require_positive("height", height);
     require_not_negative("surcharge", surcharge);
     require_not_negative("water depth", water_depth);
-    require(water_depth <= height * (1 + limit_tolerance),
-            shown("water depth", water_depth) + " must be at most the " + shown("height", height));
-    require(water_depth.value() == 0 || unit_weight > water_unit_weight,
-            shown("unit weight", unit_weight) + " must be above that of water where the ground is wet");
+    require(water_depth <= height * (1 + limit_tolerance), shown("water depth", water_depth),
+            " must be at most the ", shown("height", height));
+    require(water_depth.value() == 0 || unit_weight > water_unit_weight, shown("unit weight", unit_weight),
+            " must be above that of water where the ground is wet");
     const LineLoad water = 0.5 * water_unit_weight * water_depth * water_depth;
     return coefficient * (0.5 * unit_weight * height * height + surcharge * height - water) + water;
 }

@@ -74,8 +74,8 @@ Time drain_time(const StorageTable& storage, const RatingTable& rating, Length f
     const Pool pool(storage, rating);
     const Length from = pool.inside("from depth", from_depth);
     const Length to = pool.inside("to depth", to_depth);
-    require(!is_above(to.value(), from.value()),
-            shown("to depth", to) + " must not be above the from depth (" + text_of(as_quantity(from)) + ")");
+    require(!is_above(to.value(), from.value()), shown("to depth", to), " must not be above the from depth (",
+            amount(from), ")");
     if (from <= to) return Time::from_value(0);
     std::vector<Length> depths = {to, from};
     add_kinks(depths, pool.depth);

@@ -114,9 +114,8 @@ Volume pit_sections(const Table<Length, Area>& sections, SectionMethod method) {
         const auto& [chainage_m, area_m] = sections[i - 1];
         const auto& [chainage_2, area_2] = sections[i];
         const double skew = (chainage_m - chainage_1) / (chainage_2 - chainage_1) - 0.5;
-        require(std::abs(skew) < 1e-6,
-                shown("chainage", chainage_m) +
-                    " must be half-way between its neighbours for the prismoidal formula");
+        require(std::abs(skew) < 1e-6, shown("chainage", chainage_m),
+                " must be half-way between its neighbours for the prismoidal formula");
         total += (chainage_2 - chainage_1) * (area_1 + 4.0 * area_m + area_2) / 6.0;
     }
     return total;

@@ -12,14 +12,14 @@ Grading from_finest(const Grading& grading) {
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const auto& [sieve, passing] = rows[i];
         require_positive("sieve", sieve);
-        require(sieve <= metre, shown("sieve", sieve) + " must be at most 1 m: is it in mm?");
+        require(sieve <= metre, shown("sieve", sieve), " must be at most 1 m: is it in mm?");
         require_percentage("passing", passing);
         if (i == 0) continue;
         const auto& [finer, passing_finer] = rows[i - 1];
-        require(sieve > finer, shown("sieve", sieve) + " is in the table twice");
-        require(passing.value >= passing_finer.value - whole_tolerance,
-                shown("sieve", sieve) + " passes less (" + shown(passing) + ") than the finer " +
-                    text_of(as_quantity(finer)) + " (" + shown(passing_finer) + ")");
+        require(sieve > finer, shown("sieve", sieve), " is in the table twice");
+        require(passing.value >= passing_finer.value - whole_tolerance, shown("sieve", sieve),
+                " passes less (", amount(passing), ") than the finer ", amount(finer), " (",
+                amount(passing_finer), ")");
     }
     return rows;
 }
@@ -37,8 +37,8 @@ Length grading_size(const Grading& grading, Percent percent) {
         const double t = (wanted - passing_finer.value) / (passing.value - passing_finer.value);
         return finer * std::pow(static_cast<double>(sieve / finer), t);
     }
-    no_answer("the grading runs from " + shown(std::get<1>(rows.front())) + " to " +
-              shown(std::get<1>(rows.back())) + " passing and does not reach " + shown(percent));
+    no_answer("the grading runs from " + in_words(std::get<1>(rows.front())) + " to " +
+              in_words(std::get<1>(rows.back())) + " passing and does not reach " + in_words(percent));
 }
 
 Share grading_uniformity(const Grading& grading) {

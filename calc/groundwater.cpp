@@ -45,8 +45,8 @@ Speed falling_head_permeability(Area tube_area, Length sample_length, Area sampl
     require_positive("sample area", sample_area);
     require_positive("time", time);
     require_positive("head end", head_end);
-    require(head_start > head_end, shown("head start", head_start) + " must be above the head at the end (" +
-                                       text_of(as_quantity(head_end)) + ")");
+    require(head_start > head_end, shown("head start", head_start), " must be above the head at the end (",
+            amount(head_end), ")");
     return tube_area * sample_length / (sample_area * time) * std::log(head_start / head_end);
 }
 
@@ -55,13 +55,12 @@ Flow pit_seepage(Speed permeability, Length water_depth_outside, Length water_de
     require_positive("permeability", permeability);
     require_not_negative("water depth inside", water_depth_inside);
     require(!is_above(water_depth_inside.value(), water_depth_outside.value()),
-            shown("water depth outside", water_depth_outside) + " must not be below that inside (" +
-                text_of(as_quantity(water_depth_inside)) + ")");
+            shown("water depth outside", water_depth_outside), " must not be below that inside (",
+            amount(water_depth_inside), ")");
     const Length inside = std::min(water_depth_inside, water_depth_outside);
     require_positive("equivalent radius", equivalent_radius);
-    require(influence_radius > equivalent_radius, shown("influence radius", influence_radius) +
-                                                      " must reach beyond the equivalent radius (" +
-                                                      text_of(as_quantity(equivalent_radius)) + ")");
+    require(influence_radius > equivalent_radius, shown("influence radius", influence_radius),
+            " must reach beyond the equivalent radius (", amount(equivalent_radius), ")");
     return std::numbers::pi * permeability * (water_depth_outside * water_depth_outside - inside * inside) /
            std::log(influence_radius / equivalent_radius);
 }

@@ -43,16 +43,16 @@ Points checked_storm(const Table<Time, Length>& storm) {
     Points points;
     for (const auto& [time, rain] : storm) {
         if (points.x.empty()) {
-            require(rain == Length::from_value(0),
-                    shown("cumulative rain", rain) + " must be 0 in the first row");
+            require(rain == Length::from_value(0), shown("cumulative rain", rain),
+                    " must be 0 in the first row");
         } else {
-            require(is_above(time.value(), points.x.back()),
-                    shown("time", time) + " must be later than that of the row before");
-            require(!is_above(points.y.back(), rain.value()),
-                    shown("cumulative rain", rain) + " must not be below that of the row before");
+            require(is_above(time.value(), points.x.back()), shown("time", time),
+                    " must be later than that of the row before");
+            require(!is_above(points.y.back(), rain.value()), shown("cumulative rain", rain),
+                    " must not be below that of the row before");
         }
-        require(rain <= most_rain, shown("cumulative rain", rain) + " must be at most " +
-                                       text_of(as_quantity(most_rain)) + ": is it in mm?");
+        require(rain <= most_rain, shown("cumulative rain", rain), " must be at most ", amount(most_rain),
+                ": is it in mm?");
         points.x.push_back(time.value());
         points.y.push_back(points.y.empty() ? 0 : std::max(rain.value(), points.y.back()));
     }
@@ -83,12 +83,12 @@ Hydrograph storm_hydrograph(const Table<Time, Length>& storm, Area area, Share c
     require_positive("step", step);
     const Time peak_time = unit_hydrograph_peak_time(step, time_of_concentration);
     require(step.value() <= longest_step_per_peak_time * peak_time.value() * (1 + limit_tolerance),
-            shown("step", step) + " must be at most a quarter of the time to peak (" +
-                text_of(as_quantity(longest_step_per_peak_time * peak_time)) + ")");
+            shown("step", step), " must be at most a quarter of the time to peak (",
+            amount(longest_step_per_peak_time * peak_time), ")");
     const double storm_steps = whole_up((rain.x.back() - rain.x.front()) / step.value());
     const double tail_steps = dimensionless_unit_hydrograph().x.back() * peak_time / step;
-    require(storm_steps + tail_steps <= most_steps,
-            shown("step", step) + " is too short: more than 20000 rows");
+    require(storm_steps + tail_steps <= most_steps, shown("step", step),
+            " is too short: more than 20000 rows");
 
     const auto steps = static_cast<std::size_t>(storm_steps);
     const std::vector<Length> runoff = runoff_by_step(rain, curve_number, step, steps);

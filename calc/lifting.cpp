@@ -74,8 +74,8 @@ Mass handling_limit(const Lift& lift) {
     require_not_negative("asymmetry", lift.asymmetry);
     require_positive("lifts per minute", lift.per_minute);
     require_positive("duration", lift.duration);
-    require(!is_beyond(lift.duration, 8.0 * hour),
-            shown("duration", lift.duration) + " must be at most 8 h, where the method ends");
+    require(!is_beyond(lift.duration, 8.0 * hour), shown("duration", lift.duration),
+            " must be at most 8 h, where the method ends");
     const bool beyond = is_beyond(lift.horizontal, 63.0 * centimetre) ||
                         is_beyond(lift.vertical, 175.0 * centimetre) ||
                         is_beyond(lift.travel, 175.0 * centimetre) || is_beyond(lift.asymmetry, degrees(135));

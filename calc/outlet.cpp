@@ -10,7 +10,7 @@ namespace undercroft::calc {
 
 namespace {
 
-void require_coefficient(Share coefficient) {
+inline void require_coefficient(Share coefficient) {
     require_positive("coefficient", coefficient);
     require_share("coefficient", coefficient);
 }
@@ -62,15 +62,15 @@ Flow weir_flow(Length crest_length, Length head, WeirCoefficient coefficient, Co
     require_not_negative("head", head);
     require_positive("coefficient", coefficient);
     const double n = require_whole("end contractions", end_contractions);
-    require(n * head <= 6.0 * crest_length, shown("head", head) + " must be at most 6 L/n (" +
-                                                text_of(as_quantity(6.0 / std::max(n, 1.0) * crest_length)) +
-                                                "): beyond, the contractions take more than the head gives");
+    if (n * head > 6.0 * crest_length)
+        refuse_because(shown("head", head), " must be at most 6 L/n (", amount(6.0 / n * crest_length),
+                       "): beyond, the contractions take more than the head gives");
     return coefficient * (crest_length - 0.1 * n * head) * head * sqrt(head);
 }
 
 Flow notch_flow(Angle angle, Length head, WeirCoefficient coefficient) {
     require_positive("angle", angle);
-    require(angle < degrees(180), shown("angle", angle) + " must be less than 180 deg");
+    require(angle < degrees(180), shown("angle", angle), " must be less than 180 deg");
     require_not_negative("head", head);
     require_positive("coefficient", coefficient);
     return coefficient * tangent(angle / 2.0) * head * head * sqrt(head);

@@ -17,20 +17,17 @@ struct Percent {
     friend auto operator<=>(const Percent&, const Percent&) = default;
 };
 
-[[nodiscard]] inline std::string shown(Percent value) {
+[[nodiscard]] inline std::string in_words(Percent value) {
     return rounded_text(value.value) + " %";
-}
-[[nodiscard]] inline std::string shown(std::string_view name, Percent value) {
-    return std::string(name) + " (" + shown(value) + ")";
 }
 
 /// Percentages that differ by less are the same.
 inline constexpr double same_percent = 100 * limit_tolerance;
 
 /// A percentage of a whole: 0 to 100.
-inline void require_percentage(std::string_view name, Percent value) {
-    require(value.value >= 0 && value.value <= 100 + same_percent,
-            shown(name, value) + " must be from 0 % to 100 %");
+inline void require_percentage(const char* name, Percent value) {
+    require(value.value >= 0 && value.value <= 100 + same_percent, shown(name, value),
+            " must be from 0 % to 100 %");
 }
 
 }  // namespace undercroft::calc

@@ -25,7 +25,7 @@ void require_pipe(Length diameter, Gradient slope, Share roughness) {
 }
 
 /// Flow where the water line is seen from the centre at `theta` (radians, 2 pi when full).
-Flow flow_at(double theta, Length diameter, Gradient slope, Share roughness) {
+inline Flow flow_at(double theta, Length diameter, Gradient slope, Share roughness) {
     const Area area = diameter * diameter / 8.0 * (theta - std::sin(theta));
     const Length wetted = diameter / 2.0 * theta;
     const auto conveyance = area * bu::pow<bu::static_rational<2, 3>>(area / wetted);
@@ -60,9 +60,8 @@ Flow pipe_flow(Length diameter, Gradient slope, Share roughness, std::optional<L
     require_pipe(diameter, slope, roughness);
     if (!depth) return flow_at(2 * std::numbers::pi, diameter, slope, roughness);
     require_not_negative("depth", *depth);
-    require(
-        depth->value() <= diameter.value() * (1 + limit_tolerance),
-        shown("depth", *depth) + " must be at most the diameter (" + text_of(as_quantity(diameter)) + ")");
+    require(depth->value() <= diameter.value() * (1 + limit_tolerance), shown("depth", *depth),
+            " must be at most the diameter (", amount(diameter), ")");
     if (depth->value() == 0) return Flow::from_value(0);
     const double filled = *depth / diameter;
     const double theta = filled >= full ? 2 * std::numbers::pi : 4 * std::asin(std::sqrt(filled));
@@ -76,9 +75,9 @@ Length pipe_depth(Flow flow, Length diameter, Gradient slope, Share roughness) {
     const Flow greatest = flow_at(fullest, diameter, slope, roughness);
     require(std::isfinite(greatest.value()),
             "the flow of a pipe of that diameter, slope and roughness is too large for a number");
-    require(flow.value() <= greatest.value() * (1 + limit_tolerance),
-            shown("flow", flow) + " must be at most the greatest flow of the pipe (" +
-                text_of(as_quantity(greatest)) + ", at 0.938 of its diameter)");
+    require(flow.value() <= greatest.value() * (1 + limit_tolerance), shown("flow", flow),
+            " must be at most the greatest flow of the pipe (", amount(greatest),
+            ", at 0.938 of its diameter)");
     if (flow >= greatest) return depth_at(fullest, diameter);
     if (flow.value() == 0) return Length::from_value(0);
     const auto excess = [&](double theta) {

@@ -11,13 +11,13 @@ namespace {
 /// The two columns of a table whose depths rise.
 template <class Q>
 Points checked_columns(const Table<Length, Q>& rows, const std::string& table, const char* name) {
-    require(rows.size() >= 2, "the " + table + " needs at least two rows");
+    require(rows.size() >= 2, "the ", table, " needs at least two rows");
     Points points;
     for (const auto& [depth, value] : rows) {
         require_not_negative(name, value);
         if (!std::isfinite(depth.value())) refuse_domain("a depth of the " + table + " is not finite");
-        require(points.x.empty() || is_above(depth.value(), points.x.back()),
-                table + ": " + shown("depth", depth) + " must be above that of the row before");
+        require(points.x.empty() || is_above(depth.value(), points.x.back()), table, ": ",
+                shown("depth", depth), " must be above that of the row before");
         points.x.push_back(depth.value());
         points.y.push_back(value.value());
     }
@@ -28,8 +28,8 @@ Points checked_storage(const StorageTable& storage) {
     Points points = checked_columns(storage.rows, "storage table", "volume");
     for (std::size_t i = 1; i < points.y.size(); ++i)
         require(is_above(points.y[i], points.y[i - 1]),
-                "storage table: " + shown("volume", Volume::from_value(points.y[i])) +
-                    " must be above that of the row before");
+                "storage table: ", shown("volume", Volume::from_value(points.y[i])),
+                " must be above that of the row before");
     return points;
 }
 
@@ -41,10 +41,8 @@ Pool::Pool(const StorageTable& storage, const RatingTable& rating) {
     for (const double x : volumes.x) depth.push_back(Length::from_value(x));
     const double hair = slack(volumes.x.front(), volumes.x.back());
     require(flows.x.front() <= volumes.x.front() + hair && flows.x.back() >= volumes.x.back() - hair,
-            "the rating (" + text_of(as_quantity(std::get<0>(rating.front()))) + " to " +
-                text_of(as_quantity(std::get<0>(rating.back()))) +
-                ") must reach over the depths of the storage (" + text_of(as_quantity(bottom())) + " to " +
-                text_of(as_quantity(top())) + ")");
+            "the rating (", amount(std::get<0>(rating.front())), " to ", amount(std::get<0>(rating.back())),
+            ") must reach over the depths of the storage (", amount(bottom()), " to ", amount(top()), ")");
 
     std::vector<Length> kinks;
     for (const double x : flows.x) kinks.push_back(Length::from_value(x));
@@ -57,9 +55,8 @@ Pool::Pool(const StorageTable& storage, const RatingTable& rating) {
 
 Length Pool::inside(const char* name, Length at) const {
     const double hair = slack(bottom().value(), top().value());
-    require(at.value() >= bottom().value() - hair && at.value() <= top().value() + hair,
-            shown(name, at) + " must be within the storage table (" + text_of(as_quantity(bottom())) +
-                " to " + text_of(as_quantity(top())) + ")");
+    require(at.value() >= bottom().value() - hair && at.value() <= top().value() + hair, shown(name, at),
+            " must be within the storage table (", amount(bottom()), " to ", amount(top()), ")");
     return std::clamp(at, bottom(), top());
 }
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <optional>
 #include <utility>
 
 #include "calc/stops.hpp"
@@ -63,8 +62,11 @@ public:
 
 private:
     [[nodiscard]] bool is_empty() const;
-    void advance(Time time, Flow inflow, int halvings = 0);
-    [[nodiscard]] std::optional<State> step_to(Time time, Flow inflow);
+    void advance(Time time, Flow inflow, int halvings = 0) {
+        if (!step_to(time, inflow)) advance_by_halves(time, inflow, halvings);
+    }
+    void advance_by_halves(Time time, Flow inflow, int halvings);
+    [[nodiscard]] bool step_to(Time time, Flow inflow);
     [[nodiscard]] State overflow(Time time, Flow inflow, Volume spill);
     [[nodiscard]] State state_in_place(Time time, Flow inflow, double way) const;
     void note(const State& state);
@@ -79,10 +81,57 @@ private:
     PoolRun made_;
 };
 
+inline State Runner::state_in_place(Time time, Flow inflow, double way) const {
+    const std::size_t i = place_;
+    return {time, inflow, between(pool_.depth[i], pool_.depth[i + 1], way),
+            between(pool_.stored[i], pool_.stored[i + 1], way),
+            between(pool_.outflow[i], pool_.outflow[i + 1], way)};
+}
+
+inline void Runner::note(const State& state) {
+    now_ = state;
+    require_rows(static_cast<double>(made_.rows.size() + 1));
+    made_.rows.emplace_back(state.time, state.inflow, state.depth, state.stored, state.outflow);
+    made_.greatest_stored = std::max(made_.greatest_stored, state.stored);
+    made_.greatest_outflow = std::max(made_.greatest_outflow, state.outflow);
+}
+
+/// Notes the state at that time; false when the step is too long. Inlined, as this is where the time goes.
+inline bool Runner::step_to(Time time, Flow inflow) {
+    const Time dt = time - now_.time;
+    if (dt > longest_step_) return false;
+    const auto per_step = 2.0 / dt;
+    const auto indication_at = [&](std::size_t i) { return per_step * pool_.stored[i] + pool_.outflow[i]; };
+    const Flow both_inflows = now_.inflow + inflow;
+    const Flow indication = both_inflows + (per_step * now_.stored - now_.outflow);
+    while (place_ + 2 < pool_.depth.size() && indication > indication_at(place_ + 1)) ++place_;
+    while (place_ > 0 && indication < indication_at(place_)) --place_;
+
+    const Flow low = indication_at(place_);
+    const Flow high = indication_at(place_ + 1);
+    const double way = (indication - low) / (high - low);
+    // More would flow out than is there.
+    if (indication < low - rounding * per_step * now_.stored) return false;
+    if (indication > high) {
+        note(overflow(time, inflow, (indication - high) / per_step));
+        return true;
+    }
+    const State next = state_in_place(time, inflow, way > nothing ? way : 0);
+    // A pool that rises lets out no more than flows in, one that falls no less.
+    const Flow mean_inflow = both_inflows / 2.0;
+    const bool rises = both_inflows > now_.outflow + next.outflow;
+    const Flow past = rises ? next.outflow - mean_inflow : mean_inflow - next.outflow;
+    if (past > same_flow * (next.outflow + mean_inflow)) return false;
+    note(next);
+    return true;
+}
+
 PoolRun Runner::run() {
     const Time start = now_.time;
     const Time end = start + longest_run * (std::get<0>(inflow_.back()) - start);
     const Time hair = same_time * step_;
+    const double most = (end - start) / step_ + static_cast<double>(inflow_.size());
+    made_.rows.reserve(static_cast<std::size_t>(std::min(most, static_cast<double>(most_rows))));
     double steps = 1;  // the next row at a step is at start + steps * step
     for (std::size_t i = 1; i < inflow_.size();) {
         const auto& [time, flow] = inflow_[i];
@@ -106,8 +155,7 @@ bool Runner::is_empty() const {
     return now_.stored - dead_storage_ <= emptied * drained;
 }
 
-void Runner::advance(Time time, Flow inflow, int halvings) {
-    if (const std::optional<State> next = step_to(time, inflow)) return note(*next);
+void Runner::advance_by_halves(Time time, Flow inflow, int halvings) {
     if (halvings == most_halvings)
         throw Refused(Cause::no_convergence,
                       "at " + text_of(as_quantity(now_.time)) + " no step is short enough for this rating");
@@ -117,32 +165,6 @@ void Runner::advance(Time time, Flow inflow, int halvings) {
     advance(time, inflow, halvings + 1);
 }
 
-/// The state at that time, or nothing when the step is too long.
-std::optional<State> Runner::step_to(Time time, Flow inflow) {
-    const Time dt = time - now_.time;
-    if (dt > longest_step_) return std::nullopt;
-    const auto per_step = 2.0 / dt;
-    const auto indication_at = [&](std::size_t i) { return per_step * pool_.stored[i] + pool_.outflow[i]; };
-    const Flow both_inflows = now_.inflow + inflow;
-    const Flow indication = both_inflows + (per_step * now_.stored - now_.outflow);
-    while (place_ + 2 < pool_.depth.size() && indication > indication_at(place_ + 1)) ++place_;
-    while (place_ > 0 && indication < indication_at(place_)) --place_;
-
-    const Flow low = indication_at(place_);
-    const Flow high = indication_at(place_ + 1);
-    const double way = (indication - low) / (high - low);
-    // More would flow out than is there.
-    if (indication < low - rounding * per_step * now_.stored) return std::nullopt;
-    if (indication > high) return overflow(time, inflow, (indication - high) / per_step);
-    const State next = state_in_place(time, inflow, way > nothing ? way : 0);
-    // A pool that rises lets out no more than flows in, one that falls no less.
-    const Flow mean_inflow = both_inflows / 2.0;
-    const bool rises = both_inflows > now_.outflow + next.outflow;
-    const Flow past = rises ? next.outflow - mean_inflow : mean_inflow - next.outflow;
-    if (past > same_flow * (next.outflow + mean_inflow)) return std::nullopt;
-    return next;
-}
-
 State Runner::overflow(Time time, Flow inflow, Volume spill) {
     if (made_.spilled.value() == 0) {
         const Volume room = pool_.stored.back() - now_.stored;
@@ -150,21 +172,6 @@ State Runner::overflow(Time time, Flow inflow, Volume spill) {
     }
     made_.spilled += spill;
     return state_in_place(time, inflow, 1);
-}
-
-State Runner::state_in_place(Time time, Flow inflow, double way) const {
-    const std::size_t i = place_;
-    return {time, inflow, between(pool_.depth[i], pool_.depth[i + 1], way),
-            between(pool_.stored[i], pool_.stored[i + 1], way),
-            between(pool_.outflow[i], pool_.outflow[i + 1], way)};
-}
-
-void Runner::note(const State& state) {
-    now_ = state;
-    require_rows(static_cast<double>(made_.rows.size() + 1));
-    made_.rows.emplace_back(state.time, state.inflow, state.depth, state.stored, state.outflow);
-    made_.greatest_stored = std::max(made_.greatest_stored, state.stored);
-    made_.greatest_outflow = std::max(made_.greatest_outflow, state.outflow);
 }
 
 }  // namespace

@@ -11,10 +11,10 @@ RainCurve::RainCurve(const RainTable& rain) {
         require_positive("intensity", intensity);
         double falling = intensity.value();
         if (!points_.x.empty()) {
-            require(is_above(duration.value(), points_.x.back()),
-                    shown("duration", duration) + " must be longer than that of the row before");
-            require(!is_above(intensity.value(), points_.y.back()),
-                    shown("intensity", intensity) + " must not be above that of the shorter duration before");
+            require(is_above(duration.value(), points_.x.back()), shown("duration", duration),
+                    " must be longer than that of the row before");
+            require(!is_above(intensity.value(), points_.y.back()), shown("intensity", intensity),
+                    " must not be above that of the shorter duration before");
             falling = std::min(falling, points_.y.back());
         }
         points_.x.push_back(duration.value());

@@ -37,7 +37,7 @@ using RatingTable = Table<Length, Flow>;
 
 /// A flow that starts at full strength, that of a pump or of soakage through a base, is reached over this
 /// rise above its level, so that a table that is straight between its rows can hold it.
-inline const Length switching_rise = 0.001 * metre;
+inline constexpr Length switching_rise = 0.001 * metre;
 
 /// Flow of all outlets together at depths from 0 to `depth` in equal steps.
 ///

@@ -8,6 +8,7 @@
 #include <string>
 #include <string_view>
 #include <tuple>
+#include <type_traits>
 #include <vector>
 
 #include "units/quantity.hpp"
@@ -20,37 +21,88 @@ namespace undercroft::calc {
 template <class... Columns>
 using Table = std::vector<std::tuple<Columns...>>;
 
+// --- sentences, put into words only when they are needed --------------------------------------------
+
+/// A value in words: 0.305 m.
 template <class Q>
-[[nodiscard]] std::string shown(std::string_view name, const Q& value) {
-    return std::string(name) + " (" + text_of(as_quantity(value)) + ")";
+[[nodiscard]] std::string in_words(const Q& value) {
+    return text_of(as_quantity(value));
+}
+
+/// A name and its value: depth (0.305 m). Small enough to be handed over in registers.
+template <class Q>
+struct Shown {
+    const char* name;
+    Q value;
+
+    operator std::string() const {  // NOLINT(google-explicit-constructor): it stands where its text stands
+        return std::string(name) + " (" + in_words(value) + ")";
+    }
+};
+template <class Q>
+[[nodiscard]] Shown<Q> shown(const char* name, const Q& value) {
+    return {name, value};
+}
+template <class Q>
+[[nodiscard]] std::string operator+(const Shown<Q>& shown, std::string_view text) {
+    return std::string(shown).append(text);
+}
+template <class Q>
+[[nodiscard]] std::string operator+(std::string_view text, const Shown<Q>& shown) {
+    return std::string(text) + std::string(shown);
+}
+
+/// A value alone: 0.305 m.
+template <class Q>
+struct Amount {
+    Q value;
+
+    operator std::string() const {  // NOLINT(google-explicit-constructor): it stands where its text stands
+        return in_words(value);
+    }
+};
+template <class Q>
+[[nodiscard]] Amount<Q> amount(const Q& value) {
+    return {value};
+}
+
+/// Refuses with a sentence of parts; apart from the checks, so that a check that holds costs its comparison.
+template <class... Parts>
+[[noreturn, gnu::cold, gnu::noinline]] void refuse_because(Parts... parts) {
+    std::string sentence;
+    ((sentence += std::string(parts)), ...);
+    refuse_domain(sentence);
+}
+
+// --- preconditions --------------------------------------------------------------------------------
+
+/// Refuses when it does not hold, with a sentence of texts, `shown` and `amount`.
+template <class... Parts>
+void require(bool holds, const Parts&... parts) {
+    if (!holds) refuse_because<std::decay_t<const Parts&>...>(parts...);
 }
 
 template <class Q>
-void require_positive(std::string_view name, const Q& value) {
-    if (!(value > Q::from_value(0)) || !std::isfinite(value.value()))
-        refuse_domain(shown(name, value) + " must be above 0");
+void require_positive(const char* name, const Q& value) {
+    require(value > Q::from_value(0) && std::isfinite(value.value()), shown(name, value), " must be above 0");
 }
 
 template <class Q>
-void require_not_negative(std::string_view name, const Q& value) {
-    if (!(value >= Q::from_value(0)) || !std::isfinite(value.value()))
-        refuse_domain(shown(name, value) + " must be 0 or more");
+void require_not_negative(const char* name, const Q& value) {
+    require(value >= Q::from_value(0) && std::isfinite(value.value()), shown(name, value),
+            " must be 0 or more");
 }
 
 /// A share of a whole: 0 to 1.
-inline void require_share(std::string_view name, Share value) {
-    if (!(value >= share(0) && value <= share(1)))
-        refuse_domain(shown(name, value) + " must be from 0 to 1 (0 % to 100 %)");
+inline void require_share(const char* name, Share value) {
+    require(value >= share(0) && value <= share(1), shown(name, value),
+            " must be from 0 to 1 (0 % to 100 %)");
 }
 
 /// A share that is neither nothing nor all, such as a porosity.
-inline void require_porosity(std::string_view name, Share value) {
-    if (!(value > share(0) && value < share(1)))
-        refuse_domain(shown(name, value) + " must be between 0 and 1 (0 % and 100 %)");
-}
-
-inline void require(bool holds, const std::string& sentence) {
-    if (!holds) refuse_domain(sentence);
+inline void require_porosity(const char* name, Share value) {
+    require(value > share(0) && value < share(1), shown(name, value),
+            " must be between 0 and 1 (0 % and 100 %)");
 }
 
 /// The quantity in that dimension. \throws Refused(value) that names the argument.
@@ -81,10 +133,9 @@ inline constexpr double whole_tolerance = 1e-9;
 }
 
 /// A count of things that must be whole and at least `least`.
-inline double require_whole(std::string_view name, Count value, double least = 0) {
-    if (!is_whole(number(value)) || number(value) < least || number(value) > 1e9)
-        refuse_domain(shown(name, value) + " must be a whole number, at least " +
-                      text_of(as_quantity(share(least))));
+inline double require_whole(const char* name, Count value, double least = 0) {
+    require(is_whole(number(value)) && number(value) >= least && number(value) <= 1e9, shown(name, value),
+            " must be a whole number, at least ", amount(share(least)));
     return std::round(number(value));
 }
 

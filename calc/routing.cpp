@@ -18,7 +18,7 @@ void require_inflow(const Hydrograph& inflow) {
         require_not_negative("inflow", flow);
         require(
             i == 0 ? std::isfinite(time.value()) : is_above(time.value(), std::get<0>(inflow[i - 1]).value()),
-            shown("time", time) + " of inflow must be later than that of the row before");
+            shown("time", time), " of inflow must be later than that of the row before");
     }
 }
 

@@ -32,8 +32,8 @@ Flow runoff_peak(Share coefficient, Speed intensity, Area area) {
 }
 
 Length runoff_depth(Share curve_number, Length rain_depth, Share abstraction_ratio) {
-    require(curve_number >= share(1) && curve_number <= share(100),
-            shown("curve number", curve_number) + " must be from 1 to 100");
+    require(curve_number >= share(1) && curve_number <= share(100), shown("curve number", curve_number),
+            " must be from 1 to 100");
     require_not_negative("rain depth", rain_depth);
     require_share("abstraction ratio", abstraction_ratio);
     const Length retention = (1000.0 / number(curve_number) - 10.0) * inch;

@@ -26,8 +26,8 @@ double strips(Length width, Length roll_width, Length lap) {
     require_positive("width", width);
     require_positive("roll width", roll_width);
     require_not_negative("lap", lap);
-    require(lap < roll_width, shown("lap", lap) + " must be less than the roll width (" +
-                                  text_of(as_quantity(roll_width)) + ")");
+    require(lap < roll_width, shown("lap", lap), " must be less than the roll width (", amount(roll_width),
+            ")");
     return std::max(1.0, whole_up((width - lap) / (roll_width - lap)));
 }
 
@@ -64,8 +64,8 @@ Count rolls(Length length, Length width, Length roll_length, Length roll_width, 
     require_positive("roll length", roll_length);
     require_not_negative("waste", waste);
     const double strip_count = strips(width, roll_width, lap);
-    require(lap < roll_length, shown("lap", lap) + " must be less than the roll length (" +
-                                   text_of(as_quantity(roll_length)) + ")");
+    require(lap < roll_length, shown("lap", lap), " must be less than the roll length (", amount(roll_length),
+            ")");
     require(strip_count * static_cast<double>(length / roll_length) < 1e6,
             "more than a million rolls: check the units of the lengths");
     return count(whole_up(rolls_used(strip_count, length, roll_length, lap) * (1 + number(waste))));

@@ -12,7 +12,7 @@ namespace {
 Speed design_rate(Speed rate, Share safety_factor) {
     require_not_negative("rate", rate);
     require(safety_factor >= share(1) && std::isfinite(number(safety_factor)),
-            shown("safety factor", safety_factor) + " must be 1 or more");
+            shown("safety factor", safety_factor), " must be 1 or more");
     return rate / number(safety_factor);
 }
 
@@ -72,8 +72,8 @@ Time soakage_time(Length depth, Share porosity, Area base_area, Length perimeter
     require_positive("base area", base_area);
     require_not_negative("perimeter", perimeter);
     require_positive("rate", rate);
-    require(fraction >= share(0) && fraction < share(1),
-            shown("fraction", fraction) + " must be from 0 to below 1");
+    require(fraction >= share(0) && fraction < share(1), shown("fraction", fraction),
+            " must be from 0 to below 1");
     const Length fall = (1.0 - fraction) * depth;
     const Area soaking_at_end = base_area + fraction * depth * perimeter;
     const double growth = fall * perimeter / soaking_at_end;

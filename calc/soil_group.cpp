@@ -13,7 +13,7 @@ double whole_percent(Percent value) {
     return std::floor(value.value + 0.5 + whole_tolerance);
 }
 
-double whole_passing(std::string_view name, Percent value) {
+double whole_passing(const char* name, Percent value) {
     require_percentage(name, value);
     return whole_percent(value);
 }
@@ -29,18 +29,16 @@ Limits whole_limits(const Consistency& liquid_limit, const Consistency& plastici
     const Percent* liquid = std::get_if<Percent>(&liquid_limit);
     const Percent* index = std::get_if<Percent>(&plasticity_index);
     if (liquid != nullptr)
-        require(liquid->value > 0 && std::isfinite(liquid->value),
-                shown("liquid limit", *liquid) +
-                    " must be above 0, or NP for a soil that has none (a blank cell arrives as 0)");
+        require(liquid->value > 0 && std::isfinite(liquid->value), shown("liquid limit", *liquid),
+                " must be above 0, or NP for a soil that has none (a blank cell arrives as 0)");
     if (index == nullptr) return {false, liquid == nullptr ? 0 : whole_percent(*liquid), 0};
     if (liquid == nullptr)
-        refuse_value("liquid limit NP goes with plasticity index NP, not with " + shown(*index));
-    require(whole_percent(*index) >= 1,
-            shown("plasticity index", *index) +
-                " must be 1 % or more when rounded: the standard reports a soil without one as NP (a blank "
-                "cell arrives as 0)");
-    require(index->value < liquid->value,
-            shown("plasticity index", *index) + " must be below the " + shown("liquid limit", *liquid));
+        refuse_value("liquid limit NP goes with plasticity index NP, not with " + in_words(*index));
+    require(whole_percent(*index) >= 1, shown("plasticity index", *index),
+            " must be 1 % or more when rounded: the standard reports a soil without one as NP (a blank "
+            "cell arrives as 0)");
+    require(index->value < liquid->value, shown("plasticity index", *index), " must be below the ",
+            shown("liquid limit", *liquid));
     return {true, whole_percent(*liquid), whole_percent(*index)};
 }
 

@@ -7,9 +7,8 @@ namespace undercroft::calc {
 Share stone_porosity(Density bulk_density, Density particle_density) {
     require_positive("bulk density", bulk_density);
     require_positive("particle density", particle_density);
-    require(bulk_density < particle_density, shown("bulk density", bulk_density) +
-                                                 " must be less than the particle density (" +
-                                                 text_of(as_quantity(particle_density)) + ")");
+    require(bulk_density < particle_density, shown("bulk density", bulk_density),
+            " must be less than the particle density (", amount(particle_density), ")");
     return 1.0 - bulk_density / particle_density;
 }
 

@@ -39,10 +39,12 @@ Passing passing_at(const Grading& rows, Length sieve) {
 void require_limits(Length sieve, Percent least, Percent most) {
     require_positive("sieve", sieve);
     const std::string at = " passing " + text_of(as_quantity(sieve));
-    require_percentage("least" + at, least);
-    require_percentage("most" + at, most);
-    require(least.value <= most.value + same_percent,
-            shown("least" + at, least) + " must be at most the " + shown("most", most));
+    const std::string least_at = "least" + at;
+    const std::string most_at = "most" + at;
+    require_percentage(least_at.c_str(), least);
+    require_percentage(most_at.c_str(), most);
+    require(least.value <= most.value + same_percent, shown(least_at.c_str(), least), " must be at most the ",
+            shown("most", most));
 }
 
 }  // namespace

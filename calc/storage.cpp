@@ -28,13 +28,13 @@ void require_bed(const Bed& bed) {
     require_porosity("porosity", bed.porosity);
     require_arch(bed.arch);
     require_not_negative("chamber length", bed.chamber_length);
-    require(bed.top() <= highest_bed, "base stone, rise and cover stone (" + text_of(as_quantity(bed.top())) +
-                                          " together) must be at most " + text_of(as_quantity(highest_bed)));
+    require(bed.top() <= highest_bed, "base stone, rise and cover stone (", amount(bed.top()),
+            " together) must be at most ", amount(highest_bed));
     const Area chambers = widest(bed.arch) * bed.chamber_length;
     const Area plan = pit_area(bed.length, bed.width, bed.chamber_base(), bed.batter);
     require(chambers.value() <= plan.value() * (1 + whole_tolerance),
-            "the chambers (chamber length times their width: " + text_of(as_quantity(chambers)) +
-                ") must fit in the plan of the bed (" + text_of(as_quantity(plan)) + ")");
+            "the chambers (chamber length times their width: ", amount(chambers),
+            ") must fit in the plan of the bed (", amount(plan), ")");
 }
 
 Length checked_depth(const Bed& bed, Length depth) {
@@ -91,7 +91,7 @@ Length bed_depth(Volume volume, const Bed& bed) {
 StageStorage stage_storage(Count steps, const Bed& bed) {
     require_bed(bed);
     const double n = require_whole("steps", steps, 1);
-    require(n <= 10000, shown("steps", steps) + " must be at most 10000");
+    require(n <= 10000, shown("steps", steps), " must be at most 10000");
 
     std::vector<Length> depths = equal_steps(bed.top(), n);
     add_kinks(depths, {bed.chamber_base(), bed.crown()});

@@ -29,8 +29,8 @@ Share uplift_factor(const Weights& weights, Volume submerged_volume, UnitWeight 
 
 Length uplift_fill(Share required, const Weights& weights, Volume submerged_volume, Area plan_area,
                    UnitWeight unit_weight, UnitWeight water_unit_weight) {
-    require(required >= share(1),
-            shown("required factor", required) + " must be at least 1: below it the bed floats");
+    require(required >= share(1), shown("required factor", required),
+            " must be at least 1: below it the bed floats");
     require(std::isfinite(required.value()), "required factor must be finite");
     require_positive("plan area", plan_area);
     require_positive("unit weight", unit_weight);

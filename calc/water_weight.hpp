@@ -7,6 +7,6 @@
 namespace undercroft::calc {
 
 /// Fresh water: 1000 kg/m3 (common practice) times standard gravity.
-inline const UnitWeight water_unit_weight = Density::from_value(1000) * standard_gravity;
+inline constexpr UnitWeight water_unit_weight = Density::from_value(1000) * standard_gravity;
 
 }  // namespace undercroft::calc

@@ -19,8 +19,7 @@ Side side_at_depth(Length tyre, std::optional<Length> spacing, Length cover, Sha
     return {alone + *spacing, 2};
 }
 
-void require_apart(std::string_view name, std::optional<Length> spacing, std::string_view tyre_name,
-                   Length tyre) {
+void require_apart(const char* name, std::optional<Length> spacing, const char* tyre_name, Length tyre) {
     if (spacing && !(*spacing > tyre))
         refuse_domain(shown(name, *spacing) + " must be above the " + shown(tyre_name, tyre) +
                       ": leave it out where there is no second one");
@@ -45,12 +44,11 @@ Pressure wheel_load(const Wheel& wheel, Length cover, Share distribution_factor,
     require_apart("axle spacing", wheel.axle_spacing, "tyre length", wheel.tyre_length);
     require(distribution_factor >= share(1 - limit_tolerance) &&
                 distribution_factor <= share(1.75 + limit_tolerance),
-            shown("distribution factor", distribution_factor) +
-                " must be from 1 to 1.75, the range of the editions of AASHTO LRFD");
-    require(cover >= 2.0 * foot * (1 - limit_tolerance),
-            shown("cover", cover) +
-                " must be at least 2 ft (0.6096 m): under less, AASHTO LRFD does not spread wheels through "
-                "the fill, and a licensed engineer chooses the distribution");
+            shown("distribution factor", distribution_factor),
+            " must be from 1 to 1.75, the range of the editions of AASHTO LRFD");
+    require(cover >= 2.0 * foot * (1 - limit_tolerance), shown("cover", cover),
+            " must be at least 2 ft (0.6096 m): under less, AASHTO LRFD does not spread wheels through "
+            "the fill, and a licensed engineer chooses the distribution");
     const Side along = side_at_depth(wheel.tyre_length, wheel.axle_spacing, cover, distribution_factor);
     const Side across = side_at_depth(wheel.tyre_width, wheel.wheel_spacing, cover, distribution_factor);
     const Share allowance = impact ? dynamic_allowance(cover) : share(0);

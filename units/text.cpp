@@ -44,6 +44,17 @@ bool invisible(char32_t c) {
            (c >= 0x2028 && c <= 0x202E) || (c >= 0x2060 && c <= 0x206F) || c == 0xFEFF || c >= 0xE0000;
 }
 
+/// Plain letters, digits and signs that fold to themselves, and single spaces between them.
+bool is_folded(std::string_view text) {
+    if (text.starts_with(' ') || text.ends_with(' ')) return false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto c = static_cast<unsigned char>(text[i]);
+        if (c < 0x20 || c >= 0x7F || c == '\'' || c == '"') return false;
+        if (c == ' ' && text[i + 1] == ' ') return false;
+    }
+    return true;
+}
+
 void append(std::string& folded, const char* text) {
     const bool second_space = text[0] == ' ' && (folded.empty() || folded.back() == ' ');
     if (!second_space) folded += text;
@@ -52,6 +63,7 @@ void append(std::string& folded, const char* text) {
 }  // namespace
 
 std::string fold_spelling(std::string_view text) {
+    if (is_folded(text)) return std::string(text);
     const std::u32string points =
         boost::locale::conv::utf_to_utf<char32_t>(text.data(), text.data() + text.size());
     std::string folded;

@@ -6,49 +6,19 @@
 /// none of them slips into a formula as a bare number.
 #pragma once
 
-#include <boost/units/base_dimension.hpp>
-#include <boost/units/base_unit.hpp>
-#include <boost/units/base_units/angle/radian.hpp>
-#include <boost/units/base_units/si/kilogram.hpp>
-#include <boost/units/base_units/si/meter.hpp>
-#include <boost/units/base_units/si/second.hpp>
 #include <boost/units/cmath.hpp>
 #include <boost/units/derived_dimension.hpp>
 #include <boost/units/get_dimension.hpp>
-#include <boost/units/make_system.hpp>
 #include <boost/units/physical_dimensions.hpp>
 #include <boost/units/pow.hpp>
-#include <boost/units/quantity.hpp>
 #include <boost/units/static_rational.hpp>
 
 #include <cmath>
 #include <numbers>
 
+#include "units/coherent_quantity.hpp"
+
 namespace undercroft {
-
-namespace bu = boost::units;
-
-// --- base dimensions that SI does not have ------------------------------------------------------
-
-struct count_base_dimension : bu::base_dimension<count_base_dimension, 7001> {};
-struct batter_base_dimension : bu::base_dimension<batter_base_dimension, 7002> {};
-struct gradient_base_dimension : bu::base_dimension<gradient_base_dimension, 7003> {};
-struct money_base_dimension : bu::base_dimension<money_base_dimension, 7004> {};
-
-using count_dimension = count_base_dimension::dimension_type;
-using batter_dimension = batter_base_dimension::dimension_type;
-using gradient_dimension = gradient_base_dimension::dimension_type;
-using money_dimension = money_base_dimension::dimension_type;
-
-struct count_base_unit : bu::base_unit<count_base_unit, count_dimension, 7001> {};
-struct batter_base_unit : bu::base_unit<batter_base_unit, batter_dimension, 7002> {};
-struct gradient_base_unit : bu::base_unit<gradient_base_unit, gradient_dimension, 7003> {};
-struct money_base_unit : bu::base_unit<money_base_unit, money_dimension, 7004> {};
-
-using coherent_system =
-    bu::make_system<bu::si::meter_base_unit, bu::si::kilogram_base_unit, bu::si::second_base_unit,
-                    bu::angle::radian_base_unit, count_base_unit, batter_base_unit, gradient_base_unit,
-                    money_base_unit>::type;
 
 template <class Dimension>
 using Measure = bu::quantity<bu::unit<Dimension, coherent_system>, double>;
@@ -99,18 +69,18 @@ using Money = Measure<money_dimension>;
 
 // --- one of each, to write quantities in code: 0.3 * metre ----------------------------------------
 
-inline const Length metre = Length::from_value(1);
-inline const Area square_metre = Area::from_value(1);
-inline const Volume cubic_metre = Volume::from_value(1);
-inline const Time second = Time::from_value(1);
-inline const Angle radian = Angle::from_value(1);
-inline const Mass kilogram = Mass::from_value(1);
-inline const Force newton = Force::from_value(1);
-inline const Pressure pascal = Pressure::from_value(1);
-inline const Count each = Count::from_value(1);
+inline constexpr Length metre = Length::from_value(1);
+inline constexpr Area square_metre = Area::from_value(1);
+inline constexpr Volume cubic_metre = Volume::from_value(1);
+inline constexpr Time second = Time::from_value(1);
+inline constexpr Angle radian = Angle::from_value(1);
+inline constexpr Mass kilogram = Mass::from_value(1);
+inline constexpr Force newton = Force::from_value(1);
+inline constexpr Pressure pascal = Pressure::from_value(1);
+inline constexpr Count each = Count::from_value(1);
 
 /// Standard acceleration of free fall (ISO 80000-3:2019, item 3-9.2 remark: 9.806 65 m/s2).
-inline const Acceleration standard_gravity = Acceleration::from_value(9.80665);
+inline constexpr Acceleration standard_gravity = Acceleration::from_value(9.80665);
 
 // --- the only ways between kinds that are numbers to SI and things to the trade ---------------------
 

@@ -1,9 +1,12 @@
 #include "units/unit.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <functional>
 #include <map>
 #include <optional>
+#include <span>
 #include <unordered_map>
 
 #include "units/refused.hpp"
@@ -50,7 +53,7 @@ public:
     }
 
     [[nodiscard]] const UnitRow* find(std::string_view text) const {
-        if (const auto found = exact_.find(std::string(text)); found != exact_.end()) return found->second;
+        if (const auto found = exact_.find(text); found != exact_.end()) return found->second;
         if (const auto found = lower_.find(lower_case(text)); found != lower_.end()) return found->second;
         return nullptr;
     }
@@ -86,8 +89,12 @@ private:
         if (!row.case_matters || word) lower_.emplace(lower_case(folded), &row);
     }
 
-    std::unordered_map<std::string, const UnitRow*> exact_;
-    std::unordered_map<std::string, const UnitRow*> lower_;
+    /// Found by a view of the text, without a copy of it.
+    struct Hash : std::hash<std::string_view> {
+        using is_transparent = void;
+    };
+    std::unordered_map<std::string, const UnitRow*, Hash, std::equal_to<>> exact_;
+    std::unordered_map<std::string, const UnitRow*, Hash, std::equal_to<>> lower_;
     std::vector<std::string> all_;
 };
 
@@ -208,15 +215,17 @@ private:
 
     /// Reads the longest spelling of the table that starts here: `US survey ft` before `US`.
     Unit name() {
-        std::vector<std::size_t> ends;  // ends of the runs of letters that may belong to one name
-        for (std::size_t i = 0; i < rest_.size() && ends.size() < 3;) {
+        std::array<std::size_t, 3> places{};  // ends of the runs of letters that may belong to one name
+        std::size_t found = 0;
+        for (std::size_t i = 0; i < rest_.size() && found < places.size();) {
             const std::size_t start = i;
             while (i < rest_.size() && is_name_byte(rest_[i])) ++i;
             if (i == start) break;
-            ends.push_back(i);
+            places[found++] = i;
             if (i == rest_.size() || (rest_[i] != ' ' && rest_[i] != '-')) break;
             ++i;
         }
+        const std::span<const std::size_t> ends(places.data(), found);
         if (ends.empty()) {
             if (rest_ == "-") {
                 rest_ = {};
@@ -329,8 +338,9 @@ Unit parse_unit(std::string_view text) {
     const std::string folded = fold_spelling(text);
     if (folded.size() > 64)
         refuse_value("a unit text of " + std::to_string(folded.size()) + " characters is too long");
+    const std::string lower = lower_case(folded);
     for (const AmbiguousUnit& ambiguous : ambiguous_units())
-        if (lower_case(folded) == ambiguous.spelling) refuse_unknown(folded);
+        if (lower == ambiguous.spelling) refuse_unknown(folded);
     const Unit unit = UnitParser(folded).parse();
     const double size = unit.scale.to_coherent(1);
     const double inverse = unit.scale.from_coherent(1);

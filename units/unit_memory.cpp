@@ -14,31 +14,50 @@ namespace {
 constexpr std::size_t longest_text = 23;
 constexpr std::size_t slots = 256;
 
-struct Slot {
-    std::array<char16_t, longest_text> text{};
-    std::uint8_t length = 0;  // 0: never used
-    Unit unit;
-};
-
 std::size_t slot_of(std::u16string_view text) {
     std::uint32_t hash = 2166136261U;  // FNV-1a
     for (const char16_t c : text) hash = (hash ^ c) * 16777619U;
     return (hash ^ (hash >> 16)) % slots;
 }
 
+/// Texts and what was read from them: one in each slot, which the next text of that slot takes over.
+template <class Meaning>
+class Memory {
+public:
+    /// \param read turns UTF-8 into the meaning; what it throws is remembered by nobody.
+    template <class Read>
+    Meaning recall(std::u16string_view text, const Read& read) {
+        if (text.empty() || text.size() > longest_text) return read(to_utf8(text));
+        Slot& slot = slots_[slot_of(text)];
+        const bool seen =
+            slot.length == text.size() && std::equal(text.begin(), text.end(), slot.text.begin());
+        if (!seen) {
+            slot.meaning = read(to_utf8(text));
+            std::copy(text.begin(), text.end(), slot.text.begin());
+            slot.length = static_cast<std::uint8_t>(text.size());
+        }
+        return slot.meaning;
+    }
+
+private:
+    struct Slot {
+        std::array<char16_t, longest_text> text{};
+        std::uint8_t length = 0;  // 0: never used
+        Meaning meaning{};
+    };
+    std::array<Slot, slots> slots_{};
+};
+
 }  // namespace
 
 Unit remembered_unit(std::u16string_view text) {
-    thread_local const auto memory = std::make_unique<std::array<Slot, slots>>();
-    if (text.empty() || text.size() > longest_text) return parse_unit(to_utf8(text));
-    Slot& slot = (*memory)[slot_of(text)];
-    const bool seen = slot.length == text.size() && std::equal(text.begin(), text.end(), slot.text.begin());
-    if (!seen) {
-        slot.unit = parse_unit(to_utf8(text));
-        std::copy(text.begin(), text.end(), slot.text.begin());
-        slot.length = static_cast<std::uint8_t>(text.size());
-    }
-    return slot.unit;
+    thread_local const auto memory = std::make_unique<Memory<Unit>>();
+    return memory->recall(text, parse_unit);
+}
+
+Quantity remembered_quantity(std::u16string_view text) {
+    thread_local const auto memory = std::make_unique<Memory<Quantity>>();
+    return memory->recall(text, parse_quantity);
 }
 
 }  // namespace undercroft

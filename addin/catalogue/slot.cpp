@@ -44,7 +44,7 @@ Quantity read_quantity(const Scalar& scalar, const std::optional<Unit>& column_u
     if (is_blank(scalar)) refuse_value("the cell is blank");
     if (const double* number = std::get_if<double>(&scalar))
         return column_unit ? Quantity::of(finite(*number), *column_unit) : Quantity::bare(finite(*number));
-    return parse_quantity(to_utf8(std::get<std::u16string_view>(scalar)));
+    return remembered_quantity(std::get<std::u16string_view>(scalar));
 }
 
 Quantity read_quantity(const Cell& cell) {
@@ -57,7 +57,7 @@ Quantity read_quantity(const Cell& cell) {
                      " is no quantity: give one number, a text such as \"305 mm\", or a number and its unit "
                      "side by side");
     }
-    if (const auto* text = std::get_if<std::u16string_view>(&cell)) return parse_quantity(to_utf8(*text));
+    if (const auto* text = std::get_if<std::u16string_view>(&cell)) return remembered_quantity(*text);
     refuse_value("is left out");
 }
 

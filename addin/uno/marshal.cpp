@@ -15,10 +15,10 @@ std::string to_string(const rtl::OUString& text) {
     return to_utf8(view(text));
 }
 
-std::size_t SequenceGrid::columns() const {
+SequenceGrid::SequenceGrid(const AnyRows& rows) : rows_(rows) {
     sal_Int32 widest = 0;
     for (const auto& row : rows_) widest = std::max(widest, row.getLength());
-    return static_cast<std::size_t>(widest);
+    columns_ = static_cast<std::size_t>(widest);
 }
 
 Scalar SequenceGrid::at(std::size_t row, std::size_t column) const {

@@ -28,14 +28,15 @@ using AnyRows = css::uno::Sequence<css::uno::Sequence<css::uno::Any>>;
 /// A range as UNO hands it over, seen without copying. The sequence must outlive the grid.
 class SequenceGrid final : public Grid {
 public:
-    explicit SequenceGrid(const AnyRows& rows) : rows_(rows) {}
+    explicit SequenceGrid(const AnyRows& rows);
 
     [[nodiscard]] std::size_t rows() const override { return static_cast<std::size_t>(rows_.getLength()); }
-    [[nodiscard]] std::size_t columns() const override;
+    [[nodiscard]] std::size_t columns() const override { return columns_; }
     [[nodiscard]] Scalar at(std::size_t row, std::size_t column) const override;
 
 private:
     const AnyRows& rows_;
+    std::size_t columns_ = 0;  // of the widest row; asked for with every cell
 };
 
 /// One value of a range or of a cell; a number, text, or blank.

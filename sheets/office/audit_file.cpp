@@ -1,6 +1,6 @@
 // Audits a workbook in a headless Calc with our extension; the file itself is never changed:
-//   audit_file EXTENSIONS FILE... [--against TEMPLATE] [--csv TABLE.csv] [--out COPY.ods]
-// COPY.ods gets the workbook with the sheet Audit. Exit status 0 when nothing was found, 1 when something was,
+//   audit_file EXTENSIONS FILE... [--against TEMPLATE] [--csv TABLE.csv] [--out COPY.ods [--print COPY.pdf]]
+// COPY.ods and COPY.pdf get the workbook, every cell computed anew, with the sheet Audit. Exit status 0 when nothing was found, 1 when something was,
 // 2 when the audit of one could not be made.
 #include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/lang/DisposedException.hpp>
@@ -33,13 +33,14 @@ struct Wanted {
 };
 
 constexpr const char* usage =
-    "usage: audit_file EXTENSIONS FILE... [--against TEMPLATE] [--csv TABLE.csv] [--out COPY.ods]";
+    "usage: audit_file EXTENSIONS FILE... [--against TEMPLATE] [--csv TABLE.csv] [--out COPY.ods "
+    "[--print COPY.pdf]]";
 
 Wanted read_arguments(int argc, char** argv) {
     Wanted wanted;
     for (int i = 2; i < argc; ++i) {
         const std::string word = argv[i];
-        if (word == "--against" || word == "--csv" || word == "--out") {
+        if (word == "--against" || word == "--csv" || word == "--out" || word == "--print") {
             if (++i == argc) throw std::runtime_error(word + " needs a file\n" + usage);
             wanted.options[word] = argv[i];
         } else if (word.starts_with("--")) {
@@ -49,7 +50,9 @@ Wanted read_arguments(int argc, char** argv) {
         }
     }
     if (wanted.files.empty()) throw std::runtime_error(usage);
-    for (const char* output : {"--csv", "--out"}) {
+    if (!wanted.option("--print").empty() && wanted.option("--out").empty())
+        throw std::runtime_error("--print goes with --out");
+    for (const char* output : {"--csv", "--out", "--print"}) {
         const auto path = wanted.option(output);
         if (path.empty()) continue;
         if (wanted.files.size() > 1) throw std::runtime_error(std::string(output) + " goes with one file");
@@ -89,7 +92,12 @@ int audit(const Office& office, const Wanted& wanted, const std::filesystem::pat
     if (findings < 0) throw std::runtime_error("the audit gave no answer");
     std::cout << file.string() << "\n" << to_utf8(text);
     if (const auto path = wanted.option("--csv"); !path.empty()) write(path, to_utf8(table));
-    if (const auto path = wanted.option("--out"); !path.empty()) document.store(path);
+    if (const auto path = wanted.option("--out"); !path.empty()) {
+        document.recalculate();
+        document.store(path);
+        // The document that the audit wrote on has no pages to print; its copy has.
+        if (const auto pages = wanted.option("--print"); !pages.empty()) office.open(path).store(pages);
+    }
     return findings == 0 ? 0 : 1;
 }
 

@@ -199,14 +199,17 @@ pid_t start(const std::vector<std::string>& arguments) {
 
 }  // namespace
 
-Office::Office(const std::filesystem::path& extensions, Screen screen) {
-    profile_ = std::filesystem::temp_directory_path() /
-               ("undercroft-office-" + std::to_string(getpid()) + "-XXXXXX");
-    std::string pattern = profile_.string();
-    if (mkdtemp(pattern.data()) == nullptr)
-        throw std::runtime_error("cannot make a folder for the office's profile");
-    profile_ = pattern;
-    const std::string pipe = "undercroft" + profile_.filename().string();
+Office::Office(const std::filesystem::path& extensions, Screen screen, const std::filesystem::path& profile)
+    : profile_(profile), keeps_profile_(!profile.empty()) {
+    std::string folder = (std::filesystem::temp_directory_path() /
+                          ("undercroft-office-" + std::to_string(getpid()) + "-XXXXXX"))
+                             .string();
+    if (!keeps_profile_) {
+        if (mkdtemp(folder.data()) == nullptr)
+            throw std::runtime_error("cannot make a folder for the office's profile");
+        profile_ = folder;
+    }
+    const std::string pipe = "undercroft-" + std::to_string(getpid()) + "-" + profile_.filename().string();
     process_ = start({UNDERCROFT_PROGRAM "/soffice", screen == Screen::none ? "--headless" : "--nofirststartwizard", "--norestore", "--nologo", "--nodefault",
                       "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp;",
                       "-env:UserInstallation=" + to_utf8(file_url(profile_)),
@@ -224,7 +227,7 @@ Office::Office(const std::filesystem::path& extensions, Screen screen) {
         } catch (const css::connection::NoConnectException&) {
             if (std::chrono::steady_clock::now() > deadline)
                 throw std::runtime_error("the office does not answer");
-            std::this_thread::sleep_for(std::chrono::milliseconds(50));
+            std::this_thread::sleep_for(std::chrono::milliseconds(10));
         }
     }
     desktop_ = css::frame::Desktop::create(context_);
@@ -249,7 +252,7 @@ Office::~Office() {
         waitpid(process_, nullptr, 0);
     }
     std::error_code ignored;
-    std::filesystem::remove_all(profile_, ignored);
+    if (!keeps_profile_) std::filesystem::remove_all(profile_, ignored);
 }
 
 Document Office::load(const rtl::OUString& url, bool as_template) const {

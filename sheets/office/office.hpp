@@ -65,8 +65,10 @@ public:
     enum class Screen { none, window };
 
     /// Starts the office with the extensions in `extensions`, one folder each.
+    /// Its profile is new and thrown away, unless the folder of one is given, which is kept.
     /// \throws std::runtime_error when it does not answer within a minute.
-    explicit Office(const std::filesystem::path& extensions, Screen screen = Screen::none);
+    explicit Office(const std::filesystem::path& extensions, Screen screen = Screen::none,
+                    const std::filesystem::path& profile = {});
     Office(const Office&) = delete;
     Office& operator=(const Office&) = delete;
     ~Office();
@@ -88,6 +90,7 @@ private:
     [[nodiscard]] Document load(const rtl::OUString& url, bool as_template = false) const;
 
     std::filesystem::path profile_;
+    bool keeps_profile_ = false;
     pid_t process_ = 0;
     css::uno::Reference<css::uno::XComponentContext> context_;
     css::uno::Reference<css::frame::XDesktop2> desktop_;
