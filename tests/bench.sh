@@ -21,6 +21,10 @@ say "2/5  The core, in instructions, and in time"
 $bin/core_bench
 valgrind -q --tool=callgrind --collect-atstart=no --callgrind-out-file="$scratch/profile" $bin/core_bench 2> /dev/null
 awk '/^desc: Trigger/ { name = $0; sub(/^desc: Trigger: (Client Request: )?/, "", name) }
+     /^totals:/ && name ~ /^route / { steps = substr(name, 7); each = $2 / steps; size = int(log(steps) / log(10) + 0.5)
+                                      printf "route.1e%d.instructions\t%.1f\n", size, each }' \
+  "$scratch"/profile.* | sort > "$scratch/routing"
+awk '/^desc: Trigger/ { name = $0; sub(/^desc: Trigger: (Client Request: )?/, "", name) }
      /^totals:/ { count[name] = $2 }
      END { floor = count["nothing"]; calls = 1000
            for (name in count) if (name ~ /^typed /) {
@@ -30,6 +34,7 @@ awk '/^desc: Trigger/ { name = $0; sub(/^desc: Trigger: (Client Request: )?/, ""
 {
   $bin/route_bench
   $bin/unit_text_bench
+  cat "$scratch/routing"
 } > "$scratch/figures"
 
 say "3/5  In a running Calc"

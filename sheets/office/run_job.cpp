@@ -151,6 +151,7 @@ private:
             const auto known = computed_.find(row.key);
             if (row.kind != Row::Kind::given || job_.values.contains(row.key) || known == computed_.end())
                 return;
+            if (!document.has_name(row.key)) return;  // a row for workbooks with another sheet
             if (is_formula(document.named(row.key))) return;
             document.named(row.key)->setValue(known->second.number);
             document.named(row.key, 1)->setFormula(to_ustring(known->second.unit));

@@ -55,7 +55,7 @@ TEST_CASE("a stored name is for ever: the committed list only grows") {
         CHECK(stands);
         ++lines;
     }
-    CHECK(lines > 40);
+    CHECK(lines >= 121);  // raised with every function, so that a line taken out of the list shows here
     CHECK(std::count(now.begin(), now.end(), '\n') ==
           lines);  // a new function is added to the list with its commit
 }

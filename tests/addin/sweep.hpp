@@ -38,6 +38,13 @@ inline const std::map<std::string, std::vector<Arguments>>& good_arguments() {
     return arguments;
 }
 
+/// The sanitizers take their time; no limit of time holds under them.
+#ifdef __SANITIZE_ADDRESS__
+inline constexpr double patience = 1000;
+#else
+inline constexpr double patience = 1;
+#endif
+
 /// What came of a call.
 struct Outcome {
     std::optional<addin::Answer> answer;

@@ -164,7 +164,7 @@ private:
         if (made.refused && made.sentence().size() < 14) FAIL_CHECK("no sentence");
         if (made.sentence().find("nan ") != std::string::npos && made.refused->cause() != Cause::value)
             FAIL_CHECK("what is no number was computed with");
-        if (made.seconds > 2 && outcome(rows).seconds > 2) FAIL_CHECK("slow");
+        if (made.seconds > 2 * patience && outcome(rows).seconds > 2 * patience) FAIL_CHECK("slow");
         return made;
     }
 

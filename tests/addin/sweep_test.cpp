@@ -95,7 +95,7 @@ Complaint complaint_about(const Function& function, const Parameter& parameter, 
 bool is_slow(const Function& function, const std::vector<Cell>& cells, double seconds) {
     const bool has_table = function.outcome.shape == addin::Outcome::Shape::table ||
                            std::any_of(function.parameters.begin(), function.parameters.end(), takes_range);
-    const double most = has_table ? 2 : 0.05;
+    const double most = patience * (has_table ? 2 : 0.05);
     return seconds > most && outcome_of(function, cells).seconds > most;
 }
 

@@ -17,6 +17,7 @@
 #include "calc/excavation.hpp"
 #include "calc/outlet.hpp"
 #include "calc/pipe.hpp"
+#include "calc/routing.hpp"
 #include "calc/runoff.hpp"
 #include "calc/sheet_goods.hpp"
 #include "calc/uplift.hpp"
@@ -200,11 +201,27 @@ void compare_all() {
     compare_tables();
 }
 
+/// One routing of a triangle of inflow through a pool that stays wet, with so many steps.
+void count_routing(int steps) {
+    const calc::Hydrograph inflow = {
+        {in<Time>(0), in<Flow>(0)}, {in<Time>(3600), in<Flow>(0.5)}, {in<Time>(7200), in<Flow>(0)}};
+    const calc::StorageTable storage = {{{in<Length>(0), in<Volume>(0)}, {in<Length>(3), in<Volume>(9000)}}};
+    const calc::RatingTable rating = {{in<Length>(0), in<Flow>(0)}, {in<Length>(3), in<Flow>(0.05)}};
+    // The pool is far from empty at 10 times the inflow, where the rows end.
+    const Time step = in<Time>(72000.0 / steps);
+    CALLGRIND_ZERO_STATS;
+    CALLGRIND_TOGGLE_COLLECT;
+    const calc::RoutedTable rows = calc::route_pool(inflow, storage, rating, step, in<Length>(0));
+    CALLGRIND_TOGGLE_COLLECT;
+    CALLGRIND_DUMP_STATS_AT(("route " + std::to_string(rows.size() - 1)).c_str());
+}
+
 }  // namespace
 
 }  // namespace undercroft::bench
 
 int main() {
     undercroft::bench::compare_all();
+    for (const int steps : {1000, 10000, 100000, 1000000}) undercroft::bench::count_routing(steps);
     return 0;
 }

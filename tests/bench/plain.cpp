@@ -26,6 +26,9 @@ void positive(const char* name, double value) {
 void not_negative(const char* name, double value) {
     must(value >= 0 && std::isfinite(value), name);
 }
+bool is_above(double a, double b) {
+    return a - b > 1e-14 * std::max(std::abs(a), std::abs(b));
+}
 double whole(const char* name, double value) {
     must(std::isfinite(value) &&
              std::abs(value - std::round(value)) <= tolerance * std::max(1.0, std::abs(value)) &&
@@ -219,7 +222,7 @@ double pit_sections(const std::vector<Section>& sections) {
     must(sections.size() >= 2, "sections");
     for (std::size_t i = 0; i < sections.size(); ++i) {
         not_negative("area", sections[i].area);
-        must(i == 0 || sections[i].chainage > sections[i - 1].chainage, "chainages");
+        must(i == 0 || is_above(sections[i].chainage, sections[i - 1].chainage), "chainages");
     }
     double total = 0;
     for (std::size_t i = 1; i < sections.size(); ++i) {
