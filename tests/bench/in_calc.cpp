@@ -135,7 +135,7 @@ double mass_of_row(int rows) {
 
 void compare_functions(const Office& office) {
     constexpr int rows = 100000;
-    constexpr int few = 2000;
+    constexpr int few = 10000;
     const Document ours = office.blank();
     fill_masses(ours, rows, "UC.LINER.MASS");
     check_mass(ours, rows, mass_of_row(rows));
@@ -149,16 +149,24 @@ void compare_functions(const Office& office) {
         report("function.nothing.s", median(times.b));
         report("function.ratio", times.ratio(), "%.3f");
     }
+    const Document ours_few = office.blank();
+    fill_masses(ours_few, few, "UC.LINER.MASS");
     const auto against = [&](const std::string& name, const Document& other, const std::string& function) {
         fill_masses(other, few, function);
         check_mass(other, few, mass_of_row(few));
         const Paired times = paired(
-            5, [&] { other.recalculate(); }, [&] { ours.recalculate(); });
-        report(name + ".ratio", times.ratio() * rows / few);
+            7, [&] { other.recalculate(); }, [&] { ours_few.recalculate(); });
+        report(name + ".ratio", times.ratio());
         report(name + ".us", median(times.a) / few * 1e6);
     };
     against("basic", blank_with_basic(office), "BENCHBASIC");
-    against("python", office.blank(), "BENCH.SCRIPTED");
+    const Document python = office.blank();
+    against("python", python, "BENCH.SCRIPTED");
+    const Document nothing_few = office.blank();
+    fill_masses(nothing_few, few, "BENCH.NOTHING");
+    report("python.nothing.ratio", paired(
+                                       7, [&] { python.recalculate(); }, [&] { nothing_few.recalculate(); })
+                                       .ratio());
 }
 
 // --- the whole job

@@ -63,7 +63,7 @@ std::size_t route_both(const Job& job, double step, double& typed, double& by_ha
     // Some milliseconds at a time, whatever the number of steps.
     const std::size_t often = std::max<std::size_t>(1, 200000 / steps);
     const Paired times = paired(
-        15,
+        steps > 100000 ? 15 : 61,
         [&] {
             for (std::size_t i = 0; i < often; ++i) {
                 const auto made = calc::route_pool(job.inflow, job.storage, job.rating,
