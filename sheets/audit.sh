@@ -4,12 +4,5 @@
 # was, 2 when the audit could not be made.
 set -eu
 root=$(cd "$(dirname "$0")/.." && pwd)
-if [ ! -x "$root/build/sheets/audit_file" ] || [ ! -e "$root/build/undercroft.oxt" ]; then
-  (
-    cd "$root"
-    . tests/setup.sh
-    need_packages $build_packages
-    build_project
-  ) >&2 || exit 2
-fi
+(cd "$root" && . tests/setup.sh && need_build) >&2 || exit 2
 exec "$root/build/sheets/audit_file" "$root/build/extensions" "$@"

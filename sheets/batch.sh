@@ -40,9 +40,7 @@ if [ "${1:-}" = --one ]; then check_one "$2" "$3"; exit; fi
 folder=$(cd "$1" && pwd)
 mkdir -p "${2:-$folder/checked}/.stamps"
 out=$(cd "${2:-$folder/checked}" && pwd)
-if [ ! -x "$root/build/sheets/audit_file" ] || [ ! -e "$root/build/undercroft.oxt" ] || ! command -v parallel > /dev/null; then
-  (cd "$root" && . tests/setup.sh && need_packages $build_packages parallel && build_project) >&2 || exit 2
-fi
+(cd "$root" && . tests/setup.sh && need_build && { command -v parallel > /dev/null || need_packages parallel; }) >&2 || exit 2
 
 hosts=
 [ -z "${BATCH_SSH:-}" ] || hosts="--sshlogin $BATCH_SSH,:"

@@ -34,5 +34,12 @@ build_project() {
   cmake --build build > /dev/null
 }
 
+# Builds what the commands of sheets/ run, where it is not there yet.
+need_build() {
+  [ -x build/sheets/audit_file ] && [ -e build/undercroft.oxt ] && return
+  need_packages $build_packages
+  build_project
+}
+
 # A tool of ours that starts the office; the office wants a home folder it can write to.
 run_in_calc() { env HOME="${HOME:-/tmp}" "$@"; }

@@ -68,6 +68,7 @@ std::vector<ReportFinding> told(const Workings& workings, const Findings& findin
         line.all = finding.cells;
         if (!finding.cells.empty()) {
             line.first = finding.cells.front();
+            line.target = workings.book.text(finding.cells.front());
             line.cells = listed(workings.book, finding.cells);
             line.label = workings.labels.of(finding.cells.front());
         }
@@ -82,6 +83,7 @@ MapLine map_line(const Workings& workings, const std::vector<std::uint32_t>& mem
     const UnitAnswer& answer = workings.reading_of(first).answer;
     MapLine line;
     line.first = first.at;
+    line.target = workings.book.text(first.at);
     line.count = members.size();
     std::vector<Spot> spots;
     for (const std::uint32_t member : members) spots.push_back(workings.formulas.all()[member].at);

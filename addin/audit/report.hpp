@@ -45,14 +45,16 @@ struct ReportFinding {
     std::string title;          ///< of the kind
     std::optional<Spot> first;  ///< to look at; nothing when it is about the whole workbook
     std::vector<Spot> all;
-    std::string cells;  ///< `Site.G6:G9`; empty for the whole workbook
-    std::string label;  ///< of the first cell
+    std::string target;  ///< `Site.G6`, the first cell
+    std::string cells;   ///< `Site.G6:G9`; empty for the whole workbook
+    std::string label;   ///< of the first cell
     std::string says;
 };
 
 /// One distinct formula. Where its cells have different answers about units it has a line for each answer.
 struct MapLine {
     Spot first;
+    std::string target;     ///< `Site.G6`, the first cell
     std::size_t count = 0;  ///< of cells that hold it
     std::string cells;
     std::string label;

@@ -33,12 +33,10 @@ std::int32_t repeated(const std::string& text) {
     return std::clamp(count, 1, 1048576);
 }
 
-}  // namespace
-
-namespace {
 std::uint64_t place_of(std::uint64_t sheet, std::int32_t row, std::int32_t column) {
     return (sheet << 40U) | (static_cast<std::uint64_t>(row) << 16U) | static_cast<std::uint64_t>(column);
 }
+
 }  // namespace
 
 void StoredValues::add(const std::string& sheet, std::int32_t row, std::int32_t column, StoredValue value) {
@@ -51,6 +49,14 @@ const StoredValue* StoredValues::find(const std::string& sheet, std::int32_t row
     if (number == sheets_.end()) return nullptr;
     const auto found = values_.find(place_of(number->second, row, column));
     return found == values_.end() ? nullptr : &found->second;
+}
+
+StoredValues results_of(const Book& book) {
+    StoredValues results;
+    for (const BookSheet& sheet : book.sheets)
+        for (const BookCell& cell : sheet.cells)
+            if (cell.is_formula()) results.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
+    return results;
 }
 
 void StoredReader::start(std::string_view element, const Attributes& attributes) {

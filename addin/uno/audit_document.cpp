@@ -121,7 +121,7 @@ private:
 audit::Report audit_document(const Reference<css::uno::XComponentContext>& context, const AuditWanted& wanted) {
     const std::vector<audit::Signature> signatures = read_signatures(wanted.document);
     const audit::StoredValues stored = is_open_document(wanted.file) ? read_stored(context, wanted.file)
-                                                                     : results_of(read_book(wanted.document));
+                                                                     : audit::results_of(read_book(wanted.document));
     Reference<css::sheet::XCalculatable>(wanted.document, UNO_QUERY_THROW)->calculateAll();
     const audit::Book book = read_book(wanted.document);
     const rtl::OUString url = wanted.against.isEmpty() ? template_of(context, book) : wanted.against;

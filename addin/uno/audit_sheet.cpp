@@ -38,7 +38,6 @@ constexpr sal_Int32 columns = 7;
 constexpr sal_Int32 widths[columns] = {3500, 4700, 3600, 2900, 8600, 6600, 6000};  // 0.01 mm
 constexpr std::size_t digits_by_sheet = 16;
 constexpr std::size_t longest_text = 32000;
-constexpr sal_Int32 first_row = 0;
 
 constexpr sal_Int32 ink = 0x263238;
 constexpr sal_Int32 band = 0xCFD8DC;
@@ -130,7 +129,7 @@ public:
         css::uno::Sequence<css::uno::Sequence<Any>> all(static_cast<sal_Int32>(rows_.size()));
         std::copy(rows_.begin(), rows_.end(), all.getArray());
         const Reference<css::table::XCellRange> range =
-            sheet->getCellRangeByPosition(0, first_row, columns - 1, first_row + last());
+            sheet->getCellRangeByPosition(0, 0, columns - 1, last());
         const Reference<css::beans::XPropertySet> whole(range, UNO_QUERY_THROW);
         whole->setPropertyValue("NumberFormat", Any(text_format_));
         whole->setPropertyValue("IsTextWrapped", Any(true));
@@ -156,13 +155,13 @@ private:
         return '"' + text + '"';
     }
     static void write_link(const Reference<css::sheet::XSpreadsheet>& sheet, const Link& link) {
-        const Reference<css::table::XCell> cell = sheet->getCellByPosition(link.column, first_row + link.row);
+        const Reference<css::table::XCell> cell = sheet->getCellByPosition(link.column, link.row);
         Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->setPropertyValue("NumberFormat", Any(sal_Int32(0)));
         cell->setFormula(to_oustring("=HYPERLINK(" + quoted("#" + link.target) + ";" + quoted(link.shown) + ")"));
     }
     static void dress(const Reference<css::sheet::XSpreadsheet>& sheet, const Look& look) {
         const Reference<css::beans::XPropertySet> cells(
-            sheet->getCellRangeByPosition(look.first_column, first_row + look.row, look.last_column, first_row + look.row),
+            sheet->getCellRangeByPosition(look.first_column, look.row, look.last_column, look.row),
             UNO_QUERY_THROW);
         if (look.back >= 0) cells->setPropertyValue("CellBackColor", Any(look.back));
         if (look.bold) cells->setPropertyValue("CharWeight", Any(css::awt::FontWeight::BOLD));
@@ -182,7 +181,7 @@ private:
         line.OuterLineWidth = 9;  // 0.01 mm
         line.LineWidth = 9;
         const Reference<css::beans::XPropertySet> cells(
-            sheet->getCellRangeByPosition(0, first_row + first, columns - 1, first_row + last), UNO_QUERY_THROW);
+            sheet->getCellRangeByPosition(0, first, columns - 1, last), UNO_QUERY_THROW);
         cells->setPropertyValue("BottomBorder2", Any(line));
         cells->setPropertyValue("TopBorder2", Any(line));
     }
@@ -271,17 +270,10 @@ private:
             page_.line({finding.cells.empty() ? "the workbook" : "", finding.label,
                         std::string(audit::text_of(finding.severity)), finding.title, finding.says});
             page_.table_row();
-            if (finding.first) page_.link(0, target_of(finding.cells, *finding.first), finding.cells);
+            if (finding.first) page_.link(0, finding.target, finding.cells);
             const sal_Int32 colour = finding.severity == audit::Severity::error ? bad : finding.severity == audit::Severity::warning ? fair : paper;
             page_.look({0, 2, 2, colour, finding.severity == audit::Severity::error});
         }
-    }
-
-    /// `Site.G6` of `Site.G6:G9, H7 and 40 more`; a sheet's name may hold any of these signs when it is quoted.
-    static std::string target_of(const std::string& cells, const audit::Spot& first) {
-        const std::string address = cell_letters(first.column, first.row);
-        const std::size_t name = cells[0] == '\'' ? cells.find("'.", 1) + 1 : cells.find('.');
-        return cells.substr(0, name) + "." + address;
     }
 
     void map() {
@@ -294,7 +286,7 @@ private:
                             line.value + (line.unit.empty() ? "" : " " + line.unit), line.formula, line.inputs,
                             line.equation + (line.source.empty() ? "" : "\n" + line.source)});
                 page_.table_row();
-                page_.link(0, target_of(line.cells, line.first), line.cells);
+                page_.link(0, line.target, line.cells);
                 if (line.verdict == audit::UnitVerdict::inconsistent) page_.look({0, 2, 2, bad, true});
             }
         }
@@ -335,7 +327,7 @@ std::vector<audit::Signature> read_signatures(const Reference<css::sheet::XSprea
     const Reference<css::sheet::XSpreadsheet> sheet = audit_sheet_of(document);
     if (!sheet.is()) return signatures;
     constexpr sal_Int32 search_rows = 500;
-    const Reference<css::sheet::XCellRangeData> range(sheet->getCellRangeByPosition(0, first_row, columns - 1, search_rows), UNO_QUERY_THROW);
+    const Reference<css::sheet::XCellRangeData> range(sheet->getCellRangeByPosition(0, 0, columns - 1, search_rows), UNO_QUERY_THROW);
     bool inside = false;
     for (const css::uno::Sequence<Any>& row : range->getDataArray()) {
         const auto text = [&](sal_Int32 column) {
@@ -369,7 +361,7 @@ void write_audit_sheet(const Reference<css::sheet::XSpreadsheetDocument>& docume
     Page page = Writer(report, signatures).page();
     page.write(sheet);
     Reference<css::beans::XPropertySet>(
-        Reference<css::table::XColumnRowRange>(sheet->getCellRangeByPosition(0, 0, 0, first_row + page.last()), UNO_QUERY_THROW)->getRows(),
+        Reference<css::table::XColumnRowRange>(sheet->getCellRangeByPosition(0, 0, 0, page.last()), UNO_QUERY_THROW)->getRows(),
         UNO_QUERY_THROW)
         ->setPropertyValue("OptimalHeight", Any(true));
     set_page(document, sheet);

@@ -1,13 +1,12 @@
 #include "addin/uno/explain.hpp"
 
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XSheetCellRange.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/table/CellContentType.hpp>
 #include <com/sun/star/table/XCell.hpp>
-
-#include <optional>
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/formula.hpp"
@@ -22,10 +21,13 @@ using css::uno::UNO_QUERY;
 
 namespace {
 
+css::table::CellRangeAddress address_of(const Reference<css::table::XCellRange>& range) {
+    return Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY)->getRangeAddress();
+}
+
 std::string cell_name(const Reference<css::table::XCellRange>& cell) {
-    const Reference<css::sheet::XCellRangeAddressable> addressable(cell, UNO_QUERY);
-    const css::table::CellRangeAddress at = addressable->getRangeAddress();
-    return column_letters(at.StartColumn) + std::to_string(at.StartRow + 1);
+    const css::table::CellRangeAddress at = address_of(cell);
+    return cell_letters(at.StartColumn, at.StartRow);
 }
 
 std::string reading_text(const Reading& reading) {
@@ -94,50 +96,35 @@ Explanation explain_call(const SheetValues& sheet, const Node& call) {
     return explanation;
 }
 
-/// A cell inside the table that its formula gives.
-struct PlaceInTable {
-    std::string range;
-    std::int32_t row = 0;
-    std::int32_t column = 0;
-};
-
-std::optional<PlaceInTable> place_in_table(const Reference<css::table::XCellRange>& cell,
-                                           const Reference<css::sheet::XSpreadsheet>& sheet) {
-    const Reference<css::sheet::XSheetCellCursor> cursor =
-        sheet->createCursorByRange(Reference<css::sheet::XSheetCellRange>(cell, UNO_QUERY));
-    cursor->collapseToCurrentArray();
-    const css::table::CellRangeAddress all =
-        Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY)->getRangeAddress();
-    const css::table::CellRangeAddress own =
-        Reference<css::sheet::XCellRangeAddressable>(cell, UNO_QUERY)->getRangeAddress();
-    return PlaceInTable{column_letters(all.StartColumn) + std::to_string(all.StartRow + 1) + ":" +
-                            column_letters(all.EndColumn) + std::to_string(all.EndRow + 1),
-                        own.StartRow - all.StartRow, own.StartColumn - all.StartColumn};
+std::string shown(const Scalar& scalar) {
+    if (const double* number = std::get_if<double>(&scalar)) return rounded_text(*number);
+    const auto* text = std::get_if<std::u16string_view>(&scalar);
+    return text == nullptr ? std::string() : to_utf8(*text);
 }
 
-/// "in this cell: row 3 of the table, storage = 12.5 m3"
-std::string text_in_table(const SheetValues& sheet, const Node& call, const PlaceInTable& place) {
-    const Function& function = *find_function(call.text);
-    const std::vector<FormulaValue> values = sheet.arguments(call, function);
-    const Answer answer = function.call(cells_of(values));
-    const ResultRows* rows = std::get_if<ResultRows>(&answer);
-    const auto row = static_cast<std::size_t>(place.row);
-    const auto column = static_cast<std::size_t>(place.column);
-    const std::string start = "\nThe table fills " + place.range + "; ";
-    if (rows == nullptr) return start + "it repeats one result";
-    if (row >= rows->size() || column >= (*rows)[row].size()) return start + "this cell lies outside what the function gives";
+/// "in this cell: row 3, storage = 12.5 m3", as the sheet shows it; the first row of a table holds the units.
+std::string text_in_table(const Function& function, const Reference<css::table::XCellRange>& cell,
+                          const Reference<css::sheet::XSpreadsheet>& sheet) {
+    const Reference<css::sheet::XSheetCellCursor> table =
+        sheet->createCursorByRange(Reference<css::sheet::XSheetCellRange>(cell, UNO_QUERY));
+    table->collapseToCurrentArray();
+    const css::table::CellRangeAddress all = address_of(Reference<css::table::XCellRange>(table, UNO_QUERY));
+    const css::table::CellRangeAddress own = address_of(cell);
+    const std::int32_t row = own.StartRow - all.StartRow;
+    const std::int32_t column = own.StartColumn - all.StartColumn;
+    const std::string start = "\nThe table fills " + cell_letters(all.StartColumn, all.StartRow) + ":" +
+                              cell_letters(all.EndColumn, all.EndRow) + "; ";
     const auto& columns = function.outcome.columns;
-    const std::string name = column < columns.size() ? columns[column].name : "column " + std::to_string(column + 1);
-    const auto shown = [](const ResultItem& item) {
-        if (const double* number = std::get_if<double>(&item)) return rounded_text(*number);
-        const std::string* text = std::get_if<std::string>(&item);
-        return text == nullptr ? std::string() : *text;
-    };
-    const std::string unit = shown(rows->front()[column]);
-    if (row == 0 && std::holds_alternative<std::string>(rows->front()[column]))
-        return start + "in this cell: " + name + ", whose unit is " + unit;
-    return start + "in this cell: row " + std::to_string(row) + ", " + name + " = " + shown((*rows)[row][column]) +
-           (std::holds_alternative<std::string>(rows->front()[column]) ? " " + unit : "");
+    const auto place = static_cast<std::size_t>(column);
+    if (columns.empty()) return start + "it repeats one result";
+    if (place >= columns.size() || Reference<css::table::XCell>(table->getCellByPosition(column, row))->getError() != 0)
+        return start + "this cell lies outside what the function gives";
+    const AnyRows rows = Reference<css::sheet::XCellRangeData>(table, UNO_QUERY)->getDataArray();
+    const Scalar head = to_scalar(rows[0][column]);
+    const std::string unit = std::holds_alternative<double>(head) ? std::string() : shown(head);
+    if (row == 0 && !unit.empty()) return start + "in this cell: " + columns[place].name + ", whose unit is " + unit;
+    return start + "in this cell: row " + std::to_string(row) + ", " + columns[place].name + " = " +
+           shown(to_scalar(rows[row][column])) + (unit.empty() ? "" : " " + unit);
 }
 
 Explanation explain_formula(const SheetValues& sheet, const std::string& name, const std::string& formula,
@@ -191,10 +178,8 @@ Explanation explain(const Reference<css::uno::XComponentContext>& context,
         if (!formula.starts_with("{=")) return explain_formula(sheet, name, formula, cell->getError());
         formula = formula.substr(1, formula.size() - 2);
         explanation = explain_formula(sheet, name, formula, cell->getError());
-        const Node tree = parse_formula(formula);
-        const bool own = tree.kind == Node::Kind::call && find_function(tree.text) != nullptr;
-        if (const auto place = place_in_table(range, on_sheet->getSpreadsheet()); own && place && explanation.good)
-            explanation.text += text_in_table(sheet, tree, *place);
+        if (explanation.good)
+            explanation.text += text_in_table(*explanation.function, range, on_sheet->getSpreadsheet());
         return explanation;
     } catch (const Refused& refused) {
         explanation.text = refused.what();

@@ -312,12 +312,4 @@ Book read_book(const Reference<css::sheet::XSpreadsheetDocument>& document) {
     return book;
 }
 
-audit::StoredValues results_of(const Book& book) {
-    audit::StoredValues results;
-    for (const BookSheet& sheet : book.sheets)
-        for (const BookCell& cell : sheet.cells)
-            if (cell.is_formula()) results.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
-    return results;
-}
-
 }  // namespace undercroft::addin

@@ -5,15 +5,11 @@
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 
 #include "addin/audit/book.hpp"
-#include "addin/audit/stored_values.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {
 
 /// Everything of the document that an audit looks at. The document is not changed.
 [[nodiscard]] audit::Book read_book(const css::uno::Reference<css::sheet::XSpreadsheetDocument>& document);
-
-/// The results that the formulas show now, to be held against those after everything is computed anew.
-[[nodiscard]] audit::StoredValues results_of(const audit::Book& book);
 
 }  // namespace undercroft::addin

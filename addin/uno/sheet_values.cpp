@@ -68,7 +68,7 @@ SheetValues::SheetValues(Reference<css::uno::XComponentContext> context,
       own_sheet_(std::move(own_sheet)) {}
 
 void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
-                                const std::string& sheet_prefix) {
+                                const std::string& prefix) {
     const Reference<css::sheet::XCellRangesQuery> query(range, UNO_QUERY);
     if (!query.is()) return;
     const Reference<css::sheet::XSheetCellRanges> found =
@@ -80,17 +80,15 @@ void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
     const css::table::CellRangeAddress start = own->getRangeAddress();
     const Reference<css::table::XCell> cell =
         range->getCellByPosition(at.StartColumn - start.StartColumn, at.StartRow - start.StartRow);
-    const std::string name = sheet_prefix + column_letters(at.StartColumn) + std::to_string(at.StartRow + 1);
+    const std::string name = prefix + cell_letters(at.StartColumn, at.StartRow);
     refuse_value(name + " holds " + error_text(cell->getError()) + ": see =UC.WHY(" + name + ")");
 }
 
-std::string SheetValues::sheet_prefix(const Node& node, const Reference<css::table::XCellRange>& range) {
+std::string SheetValues::prefix_of(const Node& node, const Reference<css::table::XCellRange>& range) {
     if (node.kind == Node::Kind::reference && node.reference.sheet.empty()) return {};
     const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
     const Reference<css::container::XNamed> named(on_sheet->getSpreadsheet(), UNO_QUERY);
-    const std::string name = to_string(named->getName());
-    const bool plain = name.find_first_of(" .'-") == std::string::npos;
-    return (plain ? name : "'" + name + "'") + ".";
+    return sheet_prefix(to_string(named->getName()));
 }
 
 Reference<css::table::XCellRange> SheetValues::range_of(const Node& node) const {
@@ -122,7 +120,7 @@ FormulaValue SheetValues::value_of_reference(const Node& node) const {
     if (!range.is())
         refuse_value("the cells " + node.text +
                      " are not in this workbook: move the value to a cell of its own");
-    refuse_errors(range, sheet_prefix(node, range));
+    refuse_errors(range, prefix_of(node, range));
     return value_of_range(range);
 }
 

@@ -29,7 +29,7 @@ public:
 
     /// Says which cell of a range holds an error. \throws Refused(value) when one does.
     static void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
-                              const std::string& sheet_prefix);
+                              const std::string& prefix);
 
 protected:
     [[nodiscard]] FormulaValue value_of_reference(const Node& node) const override;
@@ -38,8 +38,8 @@ protected:
 
 private:
     /// "Site." for the cells of a name, or of a reference to another sheet.
-    [[nodiscard]] static std::string sheet_prefix(const Node& node,
-                                                  const css::uno::Reference<css::table::XCellRange>& range);
+    [[nodiscard]] static std::string prefix_of(const Node& node,
+                                               const css::uno::Reference<css::table::XCellRange>& range);
 
     css::uno::Reference<css::uno::XComponentContext> context_;
     css::uno::Reference<css::beans::XPropertySet> document_;

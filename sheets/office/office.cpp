@@ -210,10 +210,16 @@ Office::Office(const std::filesystem::path& extensions, Screen screen, const std
         profile_ = folder;
     }
     const std::string pipe = "undercroft-" + std::to_string(getpid()) + "-" + profile_.filename().string();
-    process_ = start({UNDERCROFT_PROGRAM "/soffice", screen == Screen::none ? "--headless" : "--nofirststartwizard", "--norestore", "--nologo", "--nodefault",
-                      "--nolockcheck", "--accept=pipe,name=" + pipe + ";urp;",
-                      "-env:UserInstallation=" + to_utf8(file_url(profile_)),
-                      "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))});
+    std::vector<std::string> command = {UNDERCROFT_PROGRAM "/soffice",
+                                        "--norestore",
+                                        "--nologo",
+                                        "--nodefault",
+                                        "--nolockcheck",
+                                        "--accept=pipe,name=" + pipe + ";urp;",
+                                        "-env:UserInstallation=" + to_utf8(file_url(profile_)),
+                                        "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))};
+    if (screen == Screen::none) command.emplace_back("--headless");
+    process_ = start(command);
 
     // The client must know the office's types as well as the office does, or the bridge between them breaks.
     rtl::Bootstrap::set("URE_MORE_TYPES", file_url(std::string(UNDERCROFT_PROGRAM) + "/types/offapi.rdb"));

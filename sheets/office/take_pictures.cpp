@@ -1,6 +1,6 @@
 // Takes pictures of the program for the guide; needs a screen (sheets/pictures.sh brings one) and ImageMagick:
 //   take_pictures EXTENSIONS FILE FOLDER NAME=SHEET!CELL[@PERCENT] [NAME=...]
-// A scene with the name of a menu entry, NAME=menu, opens our menu.
+// NAME=menu takes our menu, opened.
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/frame/DispatchHelper.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>

@@ -4,20 +4,6 @@
 
 namespace undercroft::tests {
 
-namespace {
-
-Refused refusal_of(const std::string& formula) {
-    try {
-        (void)Desk().value(formula);
-    } catch (const Refused& refused) {
-        return refused;
-    }
-    FAIL("not refused: " << formula);
-    throw std::logic_error("unreachable");
-}
-
-}  // namespace
-
 TEST_CASE("storage must rise from each row to the next, not only over all") {
     CHECK_THAT(refusal_of("UC.ROUTE.DEPTH({0;0|1;0}; {0;0|1;10|2;5}; {0;0|2;1})"),
                refuses_domain("volume (5 m3)"));

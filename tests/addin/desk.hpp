@@ -69,4 +69,15 @@ private:
     std::map<std::string, addin::FormulaValue> tables_;
 };
 
+/// The refusal of a formula that must be refused.
+inline Refused refusal_of(const std::string& formula) {
+    try {
+        (void)Desk().value(formula);
+    } catch (const Refused& refused) {
+        return refused;
+    }
+    FAIL("not refused: " << formula);
+    throw std::logic_error("unreachable");
+}
+
 }  // namespace undercroft::tests

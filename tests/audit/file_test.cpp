@@ -13,15 +13,6 @@ BookMaker area() {
     return maker;
 }
 
-audit::StoredValues stored_of(const audit::Book& book) {
-    audit::StoredValues stored;
-    for (const audit::BookSheet& sheet : book.sheets)
-        for (const audit::BookCell& cell : sheet.cells)
-            if (cell.is_formula())
-                stored.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
-    return stored;
-}
-
 }  // namespace
 
 TEST_CASE("values from other files and other programs are found") {
@@ -93,7 +84,7 @@ TEST_CASE("a stored result that is not the computed one is found") {
     maker.formula("C7", "=\"\"", "");
     const audit::Book book = maker.made();
     const auto audit_with = [&](const std::string& cell, audit::StoredValue value) {
-        audit::StoredValues stored = stored_of(book);
+        audit::StoredValues stored = audit::results_of(book);
         const audit::Spot at = spot_of(cell);
         stored.add("Pit", at.row, at.column, std::move(value));
         return audit::audit_workbook({.book = book, .stored = &stored});
@@ -115,7 +106,7 @@ TEST_CASE("results that rest on the clock may differ from those stored") {
         .formula("E4", "=RAND()", 1.0)
         .formula("E5", "=SUM(E2:E4)", 5.0);
     const audit::Book book = maker.made();
-    audit::StoredValues stored = stored_of(book);
+    audit::StoredValues stored = audit::results_of(book);
     for (int row = 1; row <= 4; ++row) stored.add("Pit", row, 4, {9.0, false});
     const Report report = audit::audit_workbook({.book = book, .stored = &stored});
     CHECK(count_of(report, Kind::stale) == 0);
@@ -127,7 +118,7 @@ TEST_CASE(
     BookMaker maker = area();
     maker.formula("C5", "=UC.VERSION()", "0.2.0");
     const audit::Book book = maker.made();
-    audit::StoredValues stored = stored_of(book);
+    audit::StoredValues stored = audit::results_of(book);
     const auto with = [&](const audit::Book& audited_book, const std::string& installed) {
         return count_of(
             audit::audit_workbook({.book = audited_book, .stored = &stored, .installed_version = installed}),

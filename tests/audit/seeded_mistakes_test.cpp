@@ -24,15 +24,6 @@ std::string template_file(const std::string& name) {
     return std::string(TEMPLATES_FOLDER) + "/" + name;
 }
 
-audit::StoredValues results_of(const Book& book) {
-    audit::StoredValues stored;
-    for (const audit::BookSheet& sheet : book.sheets)
-        for (const audit::BookCell& cell : sheet.cells)
-            if (cell.is_formula())
-                stored.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
-    return stored;
-}
-
 std::string version_in(const Book& book) {
     const audit::BookCell* cell = book.find(cell_meant(book, "functions_version"));
     return cell == nullptr || cell->text() == nullptr ? "" : *cell->text();

@@ -1,5 +1,6 @@
 // Cross-sections of chambers.
 #include "calc/arch.hpp"
+#include "tests/support/amounts.hpp"
 #include "tests/support/near.hpp"
 #include "tests/support/quadrature.hpp"
 
@@ -11,13 +12,6 @@ namespace {
 
 constexpr Shape every_shape[] = {Shape::ellipse, Shape::parabola, Shape::segment, Shape::rectangle,
                                  Shape::circle};
-
-Length m(double value) {
-    return Length::from_value(value);
-}
-Area m2(double value) {
-    return Area::from_value(value);
-}
 
 /// Integral from 0; a root at a crown costs digits.
 template <class F>

@@ -2,6 +2,7 @@
 #include "calc/drawing.hpp"
 #include "calc/bed.hpp"
 #include "calc/excavation.hpp"
+#include "tests/support/amounts.hpp"
 #include "tests/support/near.hpp"
 
 namespace undercroft::tests {
@@ -9,10 +10,6 @@ namespace undercroft::tests {
 using namespace calc;
 
 namespace {
-
-Length m(double value) {
-    return Length::from_value(value);
-}
 
 /// Area of the closed pieces of an outline, by the shoelace formula.
 double area_of(const Outline& outline) {

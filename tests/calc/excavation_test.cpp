@@ -1,6 +1,7 @@
 // Pits, grids, sections, batters, spoil.
 #include "calc/excavation.hpp"
 #include "calc/spoil.hpp"
+#include "tests/support/amounts.hpp"
 #include "tests/support/near.hpp"
 #include "tests/support/quadrature.hpp"
 
@@ -9,15 +10,6 @@ namespace undercroft::tests {
 using namespace calc;
 
 namespace {
-Length m(double value) {
-    return Length::from_value(value);
-}
-Area m2(double value) {
-    return Area::from_value(value);
-}
-Volume m3(double value) {
-    return Volume::from_value(value);
-}
 constexpr double foot = 0.3048;
 }  // namespace
 

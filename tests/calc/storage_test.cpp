@@ -2,6 +2,7 @@
 #include "calc/storage.hpp"
 #include "calc/bed.hpp"
 #include "calc/excavation.hpp"
+#include "tests/support/amounts.hpp"
 #include "tests/support/near.hpp"
 #include "tests/support/quadrature.hpp"
 
@@ -10,13 +11,6 @@ namespace undercroft::tests {
 using namespace calc;
 
 namespace {
-
-Length m(double value) {
-    return Length::from_value(value);
-}
-Volume m3(double value) {
-    return Volume::from_value(value);
-}
 
 Bed random_bed(Random& random) {
     constexpr Shape shapes[] = {Shape::ellipse, Shape::parabola, Shape::segment, Shape::rectangle,

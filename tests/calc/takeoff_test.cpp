@@ -3,6 +3,7 @@
 #include "calc/excavation.hpp"
 #include "calc/sheet_goods.hpp"
 #include "calc/stone.hpp"
+#include "tests/support/amounts.hpp"
 #include "tests/support/near.hpp"
 
 namespace undercroft::tests {
@@ -10,9 +11,6 @@ namespace undercroft::tests {
 using namespace calc;
 
 namespace {
-Length m(double value) {
-    return Length::from_value(value);
-}
 Density per_m3(double value) {
     return Density::from_value(value);
 }

@@ -30,7 +30,6 @@ using sheets::Document;
 
 namespace {
 
-const std::string filled_job = std::string(JOBS_FOLDER) + "/car-park/whole-job.ods";
 const std::string whole_job_template = std::string(TEMPLATES_FOLDER) + "/whole-job.ots";
 
 struct Told {

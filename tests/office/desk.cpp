@@ -3,6 +3,8 @@
 
 #include <com/sun/star/sheet/XArrayFormulaRange.hpp>
 
+#include <unistd.h>
+
 #include <memory>
 
 namespace undercroft::tests {
@@ -21,6 +23,12 @@ CATCH_REGISTER_LISTENER(Closer)
 const sheets::Office& the_office() {
     if (!office) office = std::make_unique<sheets::Office>(EXTENSIONS_FOLDER);
     return *office;
+}
+
+std::filesystem::path scratch(const std::string& name) {
+    const auto folder = std::filesystem::temp_directory_path() / ("undercroft-tests-" + std::to_string(getpid()));
+    std::filesystem::create_directories(folder);
+    return folder / name;
 }
 
 Desk& Desk::put_array(const std::string& range, const std::string& formula) {

@@ -4,10 +4,18 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
+
 #include "sheets/office/errors.hpp"
 #include "sheets/office/office.hpp"
 
 namespace undercroft::tests {
+
+/// The filled whole job of the demo.
+inline const std::string filled_job = std::string(JOBS_FOLDER) + "/car-park/whole-job.ods";
+
+/// A place for a file of the test's own.
+[[nodiscard]] std::filesystem::path scratch(const std::string& name);
 
 /// Started by the first test that asks for it.
 const sheets::Office& the_office();

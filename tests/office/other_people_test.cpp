@@ -40,14 +40,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-const std::string filled_job = std::string(JOBS_FOLDER) + "/car-park/whole-job.ods";
-
-fs::path scratch(const std::string& name) {
-    const fs::path folder = fs::temp_directory_path() / ("undercroft-other-" + std::to_string(getpid()));
-    fs::create_directories(folder);
-    return folder / name;
-}
-
 /// Number and text of every formula cell of ours, by sheet and place.
 std::map<std::string, std::pair<std::string, std::string>> own_formulas(const Document& document) {
     std::map<std::string, std::pair<std::string, std::string>> found;

@@ -28,11 +28,6 @@ fs::path in_templates(const std::string& name) {
     return fs::path(TEMPLATES_FOLDER) / name;
 }
 
-fs::path scratch(const std::string& name) {
-    const fs::path folder = fs::temp_directory_path() / "undercroft-office-tests";
-    fs::create_directories(folder);
-    return folder / name;
-}
 }  // namespace
 
 TEST_CASE(
