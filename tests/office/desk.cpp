@@ -1,4 +1,3 @@
-#define CATCH_CONFIG_EXTERNAL_INTERFACES  // for the listener below
 #include "tests/office/desk.hpp"
 
 #include <com/sun/star/sheet/XArrayFormulaRange.hpp>
