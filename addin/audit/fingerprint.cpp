@@ -83,23 +83,28 @@ Fingerprint fingerprint(const Book& book, const Digest& digest) {
     return made;
 }
 
+namespace {
+const std::string* digest_of(const Fingerprint& fingerprint, const std::string& sheet) {
+    for (const auto& [name, digest] : fingerprint.sheets)
+        if (name == sheet) return &digest;
+    return nullptr;
+}
+}  // namespace
+
 std::string state_of(const Signature& signature, const Fingerprint& now) {
     if (signature.checker.empty()) return "not signed";
     if (signature.of.whole == now.whole) return "the workbook is what was signed";
     std::string changed;
     const auto add = [&](const std::string& what) { changed += (changed.empty() ? "" : ", ") + what; };
     for (const auto& [name, digest] : now.sheets) {
-        const auto signed_sheet = std::find_if(signature.of.sheets.begin(), signature.of.sheets.end(),
-                                               [&](const auto& sheet) { return sheet.first == name; });
-        if (signed_sheet == signature.of.sheets.end())
+        const std::string* then = digest_of(signature.of, name);
+        if (then == nullptr)
             add(name + " (new)");
-        else if (!digest.starts_with(signed_sheet->second) || signed_sheet->second.empty())
+        else if (!digest.starts_with(*then) || then->empty())
             add(name);
     }
     for (const auto& [name, digest] : signature.of.sheets)
-        if (std::none_of(now.sheets.begin(), now.sheets.end(),
-                         [&](const auto& sheet) { return sheet.first == name; }))
-            add(name + " (gone)");
+        if (digest_of(now, name) == nullptr) add(name + " (gone)");
     return "changed since: " + (changed.empty() ? "defined names, or the order of the sheets" : changed);
 }
 

@@ -148,14 +148,14 @@ TEST_CASE("long chains of errors and of clocks") {
     CHECK(count_of(report, Kind::stale) == 0);
 }
 
-TEST_CASE("four times the formulas take about four times as long") {
+TEST_CASE("four times the formulas take about four times as long", "[timing]") {
     const double small = seconds_for(large_book(10000));
     const double large = seconds_for(large_book(40000));
     CHECK(large < 12 * small + 0.5);
     CHECK(large < 10);
 }
 
-TEST_CASE("many formulas that are all different, each with a mistake") {
+TEST_CASE("many formulas that are all different, each with a mistake", "[timing]") {
     const auto book = [](std::int32_t formulas) {
         audit::Book made = large_book(formulas);
         int number = 2;
