@@ -8,6 +8,7 @@ cd "$(dirname "$0")/.."
 need_packages $build_packages $test_packages clang-format clang-tidy
 # Every file by itself: what a header forgets to include must not come from a precompiled one.
 cmake -B build/lint -DCMAKE_DISABLE_PRECOMPILE_HEADERS=ON > /dev/null
+cmake --build build/lint -j "$(nproc)" --target made_headers > /dev/null
 if [ $# -eq 0 ]; then set -- $(git ls-files '*.cpp'); fi
 clang-format --dry-run --Werror $(git ls-files '*.hpp') "$@"
 status=0

@@ -22,7 +22,10 @@ if [ "${1:-}" = --one ]; then
     # The mutant stands before the library, so that the library's own object is not taken.
     link=$(sed "s| -o $program | $PWD/$made/mutant.o -o $PWD/$made/$program |" build/tests/CMakeFiles/$program.dir/link.txt)
     (cd build/tests && eval "$link") > /dev/null 2>&1 || say "no link" "$2"
-    timeout 60 "$made/$program" --abort "~[sweep]~[differential]" > /dev/null 2>&1 || say "noticed" "$2"
+    status=0
+    timeout 120 "$made/$program" --abort "~[sweep]~[differential]" > /dev/null 2>&1 || status=$?
+    [ $status != 124 ] || say "endless" "$2"
+    [ $status = 0 ] || say "noticed" "$2"
   done
   say "SURVIVED" "$2"
 fi
@@ -46,8 +49,9 @@ xargs -P "$(nproc)" -L 1 sh tests/mutate.sh --one < $scratch/list
 cat $scratch/results/* | sort -t ':' -k 1,1 -k 2,2n > $scratch/all
 grep '^SURVIVED' $scratch/all || true
 awk -F '\t' '{ ++n[$1] } END {
-  tried = n["noticed"] + n["SURVIVED"]
-  printf "%d breaks: %d no longer compile, %d ran, %d noticed, %d survived: %.1f %%\n",
-         NR, n["no build"], tried, n["noticed"], n["SURVIVED"], tried ? 100 * n["noticed"] / tried : 100
+  tried = n["noticed"] + n["endless"] + n["SURVIVED"]
+  printf "%d breaks: %d no longer compile, %d ran, %d noticed, %d never ended, %d survived: %.1f %%\n",
+         NR, n["no build"], tried, n["noticed"], n["endless"], n["SURVIVED"],
+         tried ? 100 * (tried - n["SURVIVED"]) / tried : 100
   if (n["no link"]) print n["no link"] " could not be linked"
 }' $scratch/all

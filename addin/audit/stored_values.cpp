@@ -55,7 +55,8 @@ StoredValues results_of(const Book& book) {
     StoredValues results;
     for (const BookSheet& sheet : book.sheets)
         for (const BookCell& cell : sheet.cells)
-            if (cell.is_formula()) results.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
+            if (cell.is_formula())
+                results.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
     return results;
 }
 

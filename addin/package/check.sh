@@ -27,6 +27,19 @@ for library in $needed; do
   esac
 done
 
+# Hardened: no place to look for libraries of its own, addresses resolved at once and then read-only, no executable
+# stack, guarded stacks, checked copies; and nothing called that opens a file, a socket or another program.
+if readelf -d "$folder/libundercroft.so" | grep -qE '\((RPATH|RUNPATH|TEXTREL)\)'; then fail "the library has a path or relocations in its code"; fi
+readelf -d "$folder/libundercroft.so" | grep -q 'BIND_NOW' || fail "the library is linked lazily"
+readelf -lW "$folder/libundercroft.so" | grep -q 'GNU_RELRO' || fail "the library's tables stay writable"
+readelf -lW "$folder/libundercroft.so" | awk '/GNU_STACK/ && / RW /' | grep -q . || fail "the library's stack is executable"
+used=$(nm -D --undefined-only "$folder/libundercroft.so" | awk '{ sub(/@.*/, "", $2); print $2 }')
+printf '%s\n' "$used" | grep -qx '__stack_chk_fail' || fail "the library's stacks are not guarded"
+reaching='fopen|fopen64|open|open64|openat|creat|socket|connect|bind|system|popen|exec.*|fork|posix_spawn.*|dlopen|time|clock_gettime|gettimeofday|osl_openFile|osl_createPipe|osl_executeProcess'
+reached=$(printf '%s\n' "$used" | grep -xE "$reaching" || true)
+[ -z "$reached" ] || fail "the library calls $reached"
+case $(find "$folder" -name '*.xlb' -o -name '*.xba' -o -name '*.py') in ?*) fail "the package brings a macro" ;; esac
+
 # Only the entry points that the package registers are exported.
 exported=$(nm -D --defined-only "$folder/libundercroft.so" | awk '$2 ~ /[TDBRV]/ {print $3}' | sort)
 registered=$(sed -n 's/.*constructor="\([a-z_]*\)".*/\1/p' "$folder/undercroft.components" | sort)

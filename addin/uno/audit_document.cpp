@@ -36,7 +36,8 @@ css::beans::PropertyValue argument(const char* name, const Any& value) {
 }
 
 bool is_open_document(const rtl::OUString& url) {
-    return url.endsWithIgnoreAsciiCase(".ods") || url.endsWithIgnoreAsciiCase(".ots") || url.endsWithIgnoreAsciiCase(".fods");
+    return url.endsWithIgnoreAsciiCase(".ods") || url.endsWithIgnoreAsciiCase(".ots") ||
+           url.endsWithIgnoreAsciiCase(".fods");
 }
 
 /// A document that nobody sees: no macro runs in it and no link is followed.
@@ -48,7 +49,8 @@ public:
         how.getArray()[1] = argument("ReadOnly", Any(true));
         how.getArray()[2] = argument("MacroExecutionMode", Any(sal_Int16(0)));
         how.getArray()[3] = argument("UpdateDocMode", Any(sal_Int16(0)));
-        document_.set(css::frame::Desktop::create(context)->loadComponentFromURL(url, "_blank", 0, how), UNO_QUERY);
+        document_.set(css::frame::Desktop::create(context)->loadComponentFromURL(url, "_blank", 0, how),
+                      UNO_QUERY);
         if (!document_.is())
             throw css::uno::RuntimeException("cannot open the template " + url + " as a spreadsheet");
     }
@@ -56,7 +58,8 @@ public:
     HiddenDocument& operator=(const HiddenDocument&) = delete;
     ~HiddenDocument() {
         try {
-            if (const Reference<css::util::XCloseable> closeable(document_, UNO_QUERY); closeable.is()) closeable->close(true);
+            if (const Reference<css::util::XCloseable> closeable(document_, UNO_QUERY); closeable.is())
+                closeable->close(true);
         } catch (const css::uno::Exception&) {  // it is gone already
         }
     }
@@ -73,7 +76,8 @@ rtl::OUString found_in(const Reference<css::ucb::XSimpleFileAccess>& files, cons
     for (const rtl::OUString& entry : files->getFolderContents(folder, true)) {
         if (entry.endsWith("/" + name)) return entry;
         if (depth > 0 && files->isFolder(entry))
-            if (const rtl::OUString below = found_in(files, entry, name, depth - 1); !below.isEmpty()) return below;
+            if (const rtl::OUString below = found_in(files, entry, name, depth - 1); !below.isEmpty())
+                return below;
     }
     return {};
 }
@@ -84,12 +88,15 @@ rtl::OUString template_of(const Reference<css::uno::XComponentContext>& context,
     const audit::Identity identity = audit::identity_of(book);
     if (identity.name.empty() || identity.name.find_first_of("/\\%") != std::string::npos) return {};
     const rtl::OUString name = to_oustring(identity.name + (identity.system == "US" ? "-us" : "") + ".ots");
-    const Reference<css::ucb::XSimpleFileAccess> files(css::ucb::SimpleFileAccess::create(context), UNO_QUERY_THROW);
+    const Reference<css::ucb::XSimpleFileAccess> files(css::ucb::SimpleFileAccess::create(context),
+                                                       UNO_QUERY_THROW);
     const auto settings = css::util::thePathSettings::get(context);
     rtl::OUString paths;
     settings->getPropertyValue("Template") >>= paths;
     for (sal_Int32 at = 0; at >= 0;)
-        if (const rtl::OUString found = found_in(files, paths.getToken(0, ';', at), name, 2); !found.isEmpty()) return found;
+        if (const rtl::OUString found = found_in(files, paths.getToken(0, ';', at), name, 2);
+            !found.isEmpty())
+            return found;
     const rtl::OUString package =
         css::deployment::PackageInformationProvider::get(context)->getPackageLocation("undercroft.addin");
     return found_in(files, package + "/template", name, 1);
@@ -118,10 +125,12 @@ private:
 
 }  // namespace
 
-audit::Report audit_document(const Reference<css::uno::XComponentContext>& context, const AuditWanted& wanted) {
+audit::Report audit_document(const Reference<css::uno::XComponentContext>& context,
+                             const AuditWanted& wanted) {
     const std::vector<audit::Signature> signatures = read_signatures(wanted.document);
-    const audit::StoredValues stored = is_open_document(wanted.file) ? read_stored(context, wanted.file)
-                                                                     : audit::results_of(read_book(wanted.document));
+    const audit::StoredValues stored = is_open_document(wanted.file)
+                                           ? read_stored(context, wanted.file)
+                                           : audit::results_of(read_book(wanted.document));
     Reference<css::sheet::XCalculatable>(wanted.document, UNO_QUERY_THROW)->calculateAll();
     const audit::Book book = read_book(wanted.document);
     const rtl::OUString url = wanted.against.isEmpty() ? template_of(context, book) : wanted.against;

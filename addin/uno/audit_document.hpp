@@ -12,8 +12,10 @@ namespace undercroft::addin {
 
 struct AuditWanted {
     css::uno::Reference<css::sheet::XSpreadsheetDocument> document;
-    rtl::OUString file;     ///< where the document was just read from, unchanged since; empty: its shown results count
-    rtl::OUString against;  ///< the template; empty: the one that the document says it was made from, where it is found
+    rtl::OUString
+        file;  ///< where the document was just read from, unchanged since; empty: its shown results count
+    rtl::OUString
+        against;  ///< the template; empty: the one that the document says it was made from, where it is found
     bool writes_sheet = true;
 };
 

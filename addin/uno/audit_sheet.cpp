@@ -32,7 +32,8 @@ namespace {
 
 constexpr const char* sign_title = "Sign-off";
 constexpr const char* sign_columns[] = {
-    "Checker", "Date", "State", "", "Fingerprint (SHA-256) of all formulas, inputs and units", "By sheet", ""};
+    "Checker",  "Date", "State", "", "Fingerprint (SHA-256) of all formulas, inputs and units",
+    "By sheet", ""};
 enum SignColumn : sal_Int32 { checker = 0, date = 1, state = 2, whole = 4, by_sheet = 5 };
 constexpr sal_Int32 columns = 7;
 constexpr sal_Int32 widths[columns] = {3500, 4700, 3600, 2900, 8600, 6600, 6000};  // 0.01 mm
@@ -48,7 +49,8 @@ constexpr sal_Int32 fair = 0xFFF0C9;
 constexpr sal_Int32 good = 0xDCEFDC;
 constexpr sal_Int32 entry = 0xFFF8DC;
 
-Reference<css::sheet::XSpreadsheet> audit_sheet_of(const Reference<css::sheet::XSpreadsheetDocument>& document) {
+Reference<css::sheet::XSpreadsheet> audit_sheet_of(
+    const Reference<css::sheet::XSpreadsheetDocument>& document) {
     const rtl::OUString name = to_oustring(audit::audit_sheet_name);
     const Reference<css::container::XNameAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
     if (!sheets->hasByName(name)) return {};
@@ -68,7 +70,8 @@ std::vector<std::pair<std::string, std::string>> sheets_of_text(const std::strin
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = std::min(text.find("; ", at), text.size());
         const std::size_t gap = text.rfind(' ', end - 1);
-        if (gap != std::string::npos && gap > at) sheets.emplace_back(text.substr(at, gap - at), text.substr(gap + 1, end - gap - 1));
+        if (gap != std::string::npos && gap > at)
+            sheets.emplace_back(text.substr(at, gap - at), text.substr(gap + 1, end - gap - 1));
         at = end + 2;
     }
     return sheets;
@@ -97,9 +100,11 @@ public:
     void line(const std::vector<std::string>& texts) {
         css::uno::Sequence<Any> row(columns);
         for (sal_Int32 i = 0; i < columns; ++i)
-            row.getArray()[i] <<= i < static_cast<sal_Int32>(texts.size())
-                                      ? to_oustring(std::string_view(texts[static_cast<std::size_t>(i)]).substr(0, longest_text))
-                                      : rtl::OUString();
+            row.getArray()[i] <<=
+                i < static_cast<sal_Int32>(texts.size())
+                    ? to_oustring(
+                          std::string_view(texts[static_cast<std::size_t>(i)]).substr(0, longest_text))
+                    : rtl::OUString();
         rows_.push_back(std::move(row));
     }
     void link(sal_Int32 column, const std::string& target, const std::string& shown) {
@@ -151,13 +156,16 @@ public:
 
 private:
     static std::string quoted(std::string text) {
-        for (std::size_t at = 0; (at = text.find('"', at)) != std::string::npos; at += 2) text.insert(at, 1, '"');
+        for (std::size_t at = 0; (at = text.find('"', at)) != std::string::npos; at += 2)
+            text.insert(at, 1, '"');
         return '"' + text + '"';
     }
     static void write_link(const Reference<css::sheet::XSpreadsheet>& sheet, const Link& link) {
         const Reference<css::table::XCell> cell = sheet->getCellByPosition(link.column, link.row);
-        Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->setPropertyValue("NumberFormat", Any(sal_Int32(0)));
-        cell->setFormula(to_oustring("=HYPERLINK(" + quoted("#" + link.target) + ";" + quoted(link.shown) + ")"));
+        Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)
+            ->setPropertyValue("NumberFormat", Any(sal_Int32(0)));
+        cell->setFormula(
+            to_oustring("=HYPERLINK(" + quoted("#" + link.target) + ";" + quoted(link.shown) + ")"));
     }
     static void dress(const Reference<css::sheet::XSpreadsheet>& sheet, const Look& look) {
         const Reference<css::beans::XPropertySet> cells(
@@ -171,7 +179,8 @@ private:
             cells->setPropertyValue("IsTextWrapped", Any(false));
         }
         if (look.is_entry)
-            cells->setPropertyValue("CellProtection", Any(css::util::CellProtection(false, false, false, false)));
+            cells->setPropertyValue("CellProtection",
+                                    Any(css::util::CellProtection(false, false, false, false)));
     }
 
     /// A fine line under each of these rows.
@@ -215,8 +224,10 @@ private:
         const audit::ReportCounts& counts = report_.counts;
         const sal_Int32 colour = counts.errors > 0 ? bad : counts.warnings + counts.notes > 0 ? fair : good;
         page_.look({0, 0, columns - 1, colour, true, ink, 12});
-        page_.line({"The audit reads formulas, units and values. It does not judge the design: a licensed engineer does, "
-                    "under local codes."});
+        page_.line(
+            {"The audit reads formulas, units and values. It does not judge the design: a licensed engineer "
+             "does, "
+             "under local codes."});
         page_.look({0, 0, columns - 1, -1, false, ink, 9});
     }
 
@@ -243,13 +254,17 @@ private:
         for (std::size_t i = 0; i < signatures_.size(); ++i) {
             const audit::Signature& signature = signatures_[i];
             const std::string now = i < report_.signatures.size() ? report_.signatures[i].state : "";
-            page_.line({signature.checker, signature.date, now, "", signature.of.whole, text_by_sheet(signature.of)});
+            page_.line({signature.checker, signature.date, now, "", signature.of.whole,
+                        text_by_sheet(signature.of)});
             page_.table_row();
         }
-        page_.line({"", "", "type a name and a date to sign", "", report_.fingerprint.whole, text_by_sheet(report_.fingerprint)});
+        page_.line({"", "", "type a name and a date to sign", "", report_.fingerprint.whole,
+                    text_by_sheet(report_.fingerprint)});
         page_.table_row();
         page_.look({0, checker, date, entry, false, ink, 0, true});
-        page_.line({"A signature stands for the fingerprint in its row. The next audit says whether the workbook still is what was signed."});
+        page_.line(
+            {"A signature stands for the fingerprint in its row. The next audit says whether the workbook "
+             "still is what was signed."});
         page_.look({0, 0, columns - 1, -1, false, ink, 9});
     }
 
@@ -271,7 +286,9 @@ private:
                         std::string(audit::text_of(finding.severity)), finding.title, finding.says});
             page_.table_row();
             if (finding.first) page_.link(0, finding.target, finding.cells);
-            const sal_Int32 colour = finding.severity == audit::Severity::error ? bad : finding.severity == audit::Severity::warning ? fair : paper;
+            const sal_Int32 colour = finding.severity == audit::Severity::error     ? bad
+                                     : finding.severity == audit::Severity::warning ? fair
+                                                                                    : paper;
             page_.look({0, 2, 2, colour, finding.severity == audit::Severity::error});
         }
     }
@@ -279,12 +296,13 @@ private:
     void map() {
         for (const audit::SheetMap& sheet : report_.map) {
             page_.section("Formulas of " + sheet.name);
-            page_.heads({"Cells", "What it is", "Units", "Value", "Formula", "Rests on", "Equation, and its source"});
+            page_.heads(
+                {"Cells", "What it is", "Units", "Value", "Formula", "Rests on", "Equation, and its source"});
             for (const audit::MapLine& line : sheet.lines) {
                 const std::string units = audit::text_of(line.verdict);
                 page_.line({"", line.label, line.reason.empty() ? units : units + ": " + line.reason,
-                            line.value + (line.unit.empty() ? "" : " " + line.unit), line.formula, line.inputs,
-                            line.equation + (line.source.empty() ? "" : "\n" + line.source)});
+                            line.value + (line.unit.empty() ? "" : " " + line.unit), line.formula,
+                            line.inputs, line.equation + (line.source.empty() ? "" : "\n" + line.source)});
                 page_.table_row();
                 page_.link(0, line.target, line.cells);
                 if (line.verdict == audit::UnitVerdict::inconsistent) page_.look({0, 2, 2, bad, true});
@@ -302,7 +320,8 @@ void set_page(const Reference<css::sheet::XSpreadsheetDocument>& document,
               const Reference<css::sheet::XSpreadsheet>& sheet) {
     const rtl::OUString name = to_oustring(audit::audit_sheet_name);
     const Reference<css::style::XStyleFamiliesSupplier> supplier(document, UNO_QUERY_THROW);
-    const Reference<css::container::XNameContainer> pages(supplier->getStyleFamilies()->getByName("PageStyles"), UNO_QUERY_THROW);
+    const Reference<css::container::XNameContainer> pages(
+        supplier->getStyleFamilies()->getByName("PageStyles"), UNO_QUERY_THROW);
     if (!pages->hasByName(name)) {
         const Reference<css::lang::XMultiServiceFactory> factory(document, UNO_QUERY_THROW);
         pages->insertByName(name, Any(factory->createInstance("com.sun.star.style.PageStyle")));
@@ -327,7 +346,8 @@ std::vector<audit::Signature> read_signatures(const Reference<css::sheet::XSprea
     const Reference<css::sheet::XSpreadsheet> sheet = audit_sheet_of(document);
     if (!sheet.is()) return signatures;
     constexpr sal_Int32 search_rows = 500;
-    const Reference<css::sheet::XCellRangeData> range(sheet->getCellRangeByPosition(0, 0, columns - 1, search_rows), UNO_QUERY_THROW);
+    const Reference<css::sheet::XCellRangeData> range(
+        sheet->getCellRangeByPosition(0, 0, columns - 1, search_rows), UNO_QUERY_THROW);
     bool inside = false;
     for (const css::uno::Sequence<Any>& row : range->getDataArray()) {
         const auto text = [&](sal_Int32 column) {
@@ -342,12 +362,14 @@ std::vector<audit::Signature> read_signatures(const Reference<css::sheet::XSprea
         }
         if (!inside) continue;
         if (text(whole).empty()) break;
-        if (!text(checker).empty()) signatures.push_back({text(checker), text(date), {text(whole), sheets_of_text(text(by_sheet))}});
+        if (!text(checker).empty())
+            signatures.push_back({text(checker), text(date), {text(whole), sheets_of_text(text(by_sheet))}});
     }
     return signatures;
 }
 
-void write_audit_sheet(const Reference<css::sheet::XSpreadsheetDocument>& document, const audit::Report& report) {
+void write_audit_sheet(const Reference<css::sheet::XSpreadsheetDocument>& document,
+                       const audit::Report& report) {
     const std::vector<audit::Signature> signatures = read_signatures(document);
     const rtl::OUString name = to_oustring(audit::audit_sheet_name);
     const Reference<css::sheet::XSpreadsheets> sheets = document->getSheets();
@@ -361,7 +383,9 @@ void write_audit_sheet(const Reference<css::sheet::XSpreadsheetDocument>& docume
     Page page = Writer(report, signatures).page();
     page.write(sheet);
     Reference<css::beans::XPropertySet>(
-        Reference<css::table::XColumnRowRange>(sheet->getCellRangeByPosition(0, 0, 0, page.last()), UNO_QUERY_THROW)->getRows(),
+        Reference<css::table::XColumnRowRange>(sheet->getCellRangeByPosition(0, 0, 0, page.last()),
+                                               UNO_QUERY_THROW)
+            ->getRows(),
         UNO_QUERY_THROW)
         ->setPropertyValue("OptimalHeight", Any(true));
     set_page(document, sheet);

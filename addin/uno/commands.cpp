@@ -109,7 +109,8 @@ private:
         const rtl::OUString url =
             package_folder() + "/template/Undercroft/" + to_oustring(name) + to_oustring(".ots");
         const Reference<css::document::XDocumentPropertiesSupplier> made(
-            css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how), UNO_QUERY_THROW);
+            css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how),
+            UNO_QUERY_THROW);
         // Else the office would ask, after each update of the extension, whether to take over changed styles.
         made->getDocumentProperties()->setTemplateURL({});
         made->getDocumentProperties()->setTemplateName({});
@@ -120,7 +121,8 @@ private:
         AuditWanted wanted;
         const Reference<css::frame::XController> controller(frame_.is() ? frame_->getController() : nullptr);
         if (controller.is()) wanted.document.set(controller->getModel(), UNO_QUERY);
-        if (!wanted.document.is()) return say("Audit this workbook", "There is no spreadsheet in this window.");
+        if (!wanted.document.is())
+            return say("Audit this workbook", "There is no spreadsheet in this window.");
         if (!Reference<css::util::XModifiable>(wanted.document, UNO_QUERY_THROW)->isModified())
             wanted.file = controller->getModel()->getURL();
         (void)audit_document(context_, wanted);

@@ -19,7 +19,8 @@ audit::Digest office_digest(const css::uno::Reference<css::uno::XComponentContex
         constexpr std::size_t most = 1U << 20U;
         for (std::size_t at = 0; at < text.size(); at += most) {
             const std::string_view part = text.substr(at, most);
-            digest->updateDigest({reinterpret_cast<const sal_Int8*>(part.data()), static_cast<sal_Int32>(part.size())});
+            digest->updateDigest(
+                {reinterpret_cast<const sal_Int8*>(part.data()), static_cast<sal_Int32>(part.size())});
         }
         std::string hexadecimal;
         for (const sal_Int8 byte : digest->finalizeDigestAndDispose()) {

@@ -117,12 +117,14 @@ std::string text_in_table(const Function& function, const Reference<css::table::
     const auto& columns = function.outcome.columns;
     const auto place = static_cast<std::size_t>(column);
     if (columns.empty()) return start + "it repeats one result";
-    if (place >= columns.size() || Reference<css::table::XCell>(table->getCellByPosition(column, row))->getError() != 0)
+    if (place >= columns.size() ||
+        Reference<css::table::XCell>(table->getCellByPosition(column, row))->getError() != 0)
         return start + "this cell lies outside what the function gives";
     const AnyRows rows = Reference<css::sheet::XCellRangeData>(table, UNO_QUERY)->getDataArray();
     const Scalar head = to_scalar(rows[0][column]);
     const std::string unit = std::holds_alternative<double>(head) ? std::string() : shown(head);
-    if (row == 0 && !unit.empty()) return start + "in this cell: " + columns[place].name + ", whose unit is " + unit;
+    if (row == 0 && !unit.empty())
+        return start + "in this cell: " + columns[place].name + ", whose unit is " + unit;
     return start + "in this cell: row " + std::to_string(row) + ", " + columns[place].name + " = " +
            shown(to_scalar(rows[row][column])) + (unit.empty() ? "" : " " + unit);
 }

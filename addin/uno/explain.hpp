@@ -20,7 +20,8 @@ struct Explanation {
     std::string text;                    ///< the answer of UC.WHY
     const Function* function = nullptr;  ///< the function that computed the cell, when it is one of ours
     Derivation derivation;               ///< of a good cell
-    std::vector<std::string> places;     ///< where each argument was read; empty for one that stands in the formula
+    std::vector<std::string>
+        places;  ///< where each argument was read; empty for one that stands in the formula
     bool good = false;
 };
 

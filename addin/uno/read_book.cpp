@@ -44,9 +44,8 @@ using Addresses = Sequence<css::table::CellRangeAddress>;
 namespace {
 
 constexpr sal_Int32 rows_at_once = 2000;
-constexpr sal_Int16 content =
-    css::sheet::CellFlags::VALUE | css::sheet::CellFlags::DATETIME | css::sheet::CellFlags::STRING |
-    css::sheet::CellFlags::FORMULA;
+constexpr sal_Int16 content = css::sheet::CellFlags::VALUE | css::sheet::CellFlags::DATETIME |
+                              css::sheet::CellFlags::STRING | css::sheet::CellFlags::FORMULA;
 
 template <class T>
 T property(const Reference<css::beans::XPropertySet>& properties, const char* name, T otherwise) {
@@ -57,9 +56,9 @@ T property(const Reference<css::beans::XPropertySet>& properties, const char* na
 }
 
 Reference<XNameAccess> collection(const Reference<css::uno::XInterface>& owner, const char* name) {
-    return Reference<XNameAccess>(
-        property(Reference<css::beans::XPropertySet>(owner, UNO_QUERY), name, Reference<css::uno::XInterface>()),
-        UNO_QUERY);
+    return Reference<XNameAccess>(property(Reference<css::beans::XPropertySet>(owner, UNO_QUERY), name,
+                                           Reference<css::uno::XInterface>()),
+                                  UNO_QUERY);
 }
 
 Addresses content_of(const Reference<css::uno::XInterface>& range, sal_Int16 flags) {
@@ -69,7 +68,8 @@ Addresses content_of(const Reference<css::uno::XInterface>& range, sal_Int16 fla
 
 class SheetReader {
 public:
-    SheetReader(const Reference<css::sheet::XSpreadsheet>& sheet, std::int32_t place) : sheet_(sheet), place_(place) {}
+    SheetReader(const Reference<css::sheet::XSpreadsheet>& sheet, std::int32_t place)
+        : sheet_(sheet), place_(place) {}
 
     BookSheet read() {
         const Reference<css::beans::XPropertySet> properties(sheet_, UNO_QUERY_THROW);
@@ -92,7 +92,8 @@ private:
             const Reference<css::table::XCellRange> range =
                 sheet_->getCellRangeByPosition(area.StartColumn, first, area.EndColumn, last);
             const auto values = Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->getDataArray();
-            const auto typed = Reference<css::sheet::XCellRangeFormula>(range, UNO_QUERY_THROW)->getFormulaArray();
+            const auto typed =
+                Reference<css::sheet::XCellRangeFormula>(range, UNO_QUERY_THROW)->getFormulaArray();
             for (sal_Int32 r = 0; r < values.getLength(); ++r)
                 for (sal_Int32 c = 0; c < values[r].getLength(); ++c)
                     add(first + r, area.StartColumn + c, values[r][c], typed[r][c]);
@@ -105,7 +106,8 @@ private:
         cell.column = column;
         const Scalar scalar = to_scalar(value);
         if (const double* number = std::get_if<double>(&scalar)) cell.value = *number;
-        if (std::holds_alternative<std::u16string_view>(scalar)) cell.value = to_string(*static_cast<const rtl::OUString*>(value.getValue()));
+        if (std::holds_alternative<std::u16string_view>(scalar))
+            cell.value = to_string(*static_cast<const rtl::OUString*>(value.getValue()));
         // Whether it is a formula, or a text that looks like one, is found out afterwards.
         if (typed.startsWith("=") || typed.startsWith("{=")) cell.formula = to_string(typed);
         made_.cells.push_back(std::move(cell));
@@ -113,10 +115,11 @@ private:
 
     /// Cells by place, once they are all there.
     BookCell* find(sal_Int32 row, sal_Int32 column) {
-        const auto found = std::lower_bound(made_.cells.begin(), made_.cells.end(), std::pair(row, column),
-                                            [](const BookCell& cell, const std::pair<sal_Int32, sal_Int32>& at) {
-                                                return std::pair(cell.row, cell.column) < at;
-                                            });
+        const auto found =
+            std::lower_bound(made_.cells.begin(), made_.cells.end(), std::pair(row, column),
+                             [](const BookCell& cell, const std::pair<sal_Int32, sal_Int32>& at) {
+                                 return std::pair(cell.row, cell.column) < at;
+                             });
         const bool there = found != made_.cells.end() && found->row == row && found->column == column;
         return there ? &*found : nullptr;
     }
@@ -135,7 +138,9 @@ private:
         });
         std::vector<bool> is_formula(made_.cells.size());
         for (const css::table::CellRangeAddress& area : content_of(sheet_, css::sheet::CellFlags::FORMULA))
-            each_cell(area, [&](BookCell& cell) { is_formula[static_cast<std::size_t>(&cell - made_.cells.data())] = true; });
+            each_cell(area, [&](BookCell& cell) {
+                is_formula[static_cast<std::size_t>(&cell - made_.cells.data())] = true;
+            });
         for (std::size_t i = 0; i < made_.cells.size(); ++i) {
             BookCell& cell = made_.cells[i];
             if (!is_formula[i]) {
@@ -179,9 +184,12 @@ private:
     static audit::CellFormat format_of(const Reference<css::beans::XPropertySet>& properties) {
         audit::CellFormat format;
         format.style = to_string(property(properties, "CellStyle", rtl::OUString()));
-        format.locked = property(properties, "CellProtection", css::util::CellProtection(true, false, false, false)).IsLocked;
+        format.locked =
+            property(properties, "CellProtection", css::util::CellProtection(true, false, false, false))
+                .IsLocked;
         const auto validation = property(properties, "Validation", Reference<css::beans::XPropertySet>());
-        format.has_list = property(validation, "Type", css::sheet::ValidationType_ANY) == css::sheet::ValidationType_LIST;
+        format.has_list =
+            property(validation, "Type", css::sheet::ValidationType_ANY) == css::sheet::ValidationType_LIST;
         return format;
     }
 
@@ -194,7 +202,8 @@ private:
             all.EndRow = std::max(all.EndRow, area.EndRow);
         }
         const Reference<css::sheet::XCellRangesQuery> query(
-            sheet_->getCellRangeByPosition(all.StartColumn, all.StartRow, all.EndColumn, all.EndRow), UNO_QUERY_THROW);
+            sheet_->getCellRangeByPosition(all.StartColumn, all.StartRow, all.EndColumn, all.EndRow),
+            UNO_QUERY_THROW);
         std::vector<bool> rows(static_cast<std::size_t>(all.EndRow) + 1);
         std::vector<bool> columns(static_cast<std::size_t>(all.EndColumn) + 1);
         for (const css::table::CellRangeAddress& area : query->queryVisibleCells()->getRangeAddresses()) {
@@ -234,15 +243,15 @@ void read_links(const Reference<css::sheet::XSpreadsheetDocument>& document, Boo
     const Reference<css::container::XIndexAccess> areas(
         property(properties, "AreaLinks", Reference<css::uno::XInterface>()), UNO_QUERY);
     for (sal_Int32 i = 0; areas.is() && i < areas->getCount(); ++i)
-        book.links.push_back(to_string(property(Reference<css::beans::XPropertySet>(areas->getByIndex(i), UNO_QUERY),
-                                                "Url", rtl::OUString())));
+        book.links.push_back(to_string(property(
+            Reference<css::beans::XPropertySet>(areas->getByIndex(i), UNO_QUERY), "Url", rtl::OUString())));
 }
 
 void read_properties(const Reference<css::sheet::XSpreadsheetDocument>& document, Book& book) {
     const Reference<css::document::XDocumentPropertiesSupplier> supplier(document, UNO_QUERY);
     if (!supplier.is()) return;
-    const Reference<css::beans::XPropertySet> own(supplier->getDocumentProperties()->getUserDefinedProperties(),
-                                                  UNO_QUERY_THROW);
+    const Reference<css::beans::XPropertySet> own(
+        supplier->getDocumentProperties()->getUserDefinedProperties(), UNO_QUERY_THROW);
     for (const css::beans::Property& one : own->getPropertySetInfo()->getProperties()) {
         rtl::OUString text;
         if (own->getPropertyValue(one.Name) >>= text) book.properties[to_string(one.Name)] = to_string(text);
@@ -257,7 +266,8 @@ void read_charts(const Reference<css::sheet::XSpreadsheet>& sheet, Book& book) {
         const Reference<css::table::XTableChart> chart(charts->getByIndex(i), UNO_QUERY);
         if (!chart.is()) continue;
         for (const css::table::CellRangeAddress& area : chart->getRanges())
-            book.charted.push_back({area.Sheet, area.StartRow, area.StartColumn, area.EndRow, area.EndColumn});
+            book.charted.push_back(
+                {area.Sheet, area.StartRow, area.StartColumn, area.EndRow, area.EndColumn});
     }
 }
 
@@ -271,14 +281,16 @@ audit::FileKind kind_of(const Reference<css::sheet::XSpreadsheetDocument>& docum
         return audit::FileKind::excel_2007;
     if (name.find("97") != std::string::npos || name.find("Excel 5") != std::string::npos)
         return audit::FileKind::excel_97;
-    const bool open = name.empty() || name.starts_with("calc8") || name.find("OpenDocument") != std::string::npos;
+    const bool open =
+        name.empty() || name.starts_with("calc8") || name.find("OpenDocument") != std::string::npos;
     return open ? audit::FileKind::open_document : audit::FileKind::other;
 }
 
 bool holds_macros(const Reference<css::sheet::XSpreadsheetDocument>& document) {
     const Reference<css::document::XEmbeddedScripts> scripts(document, UNO_QUERY);
     const Reference<XNameAccess> libraries =
-        scripts.is() ? Reference<XNameAccess>(scripts->getBasicLibraries(), UNO_QUERY) : Reference<XNameAccess>();
+        scripts.is() ? Reference<XNameAccess>(scripts->getBasicLibraries(), UNO_QUERY)
+                     : Reference<XNameAccess>();
     if (!libraries.is()) return false;
     for (const rtl::OUString& name : libraries->getElementNames()) {
         const Reference<XNameAccess> modules(libraries->getByName(name), UNO_QUERY);

@@ -49,7 +49,8 @@ private:
 
 }  // namespace
 
-audit::StoredValues read_stored(const Reference<css::uno::XComponentContext>& context, const rtl::OUString& url) {
+audit::StoredValues read_stored(const Reference<css::uno::XComponentContext>& context,
+                                const rtl::OUString& url) {
     css::xml::sax::InputSource source;
     source.sSystemId = url;
     Reference<css::packages::zip::XZipFileAccess2> file;  // its streams end with it

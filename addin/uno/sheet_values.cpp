@@ -67,8 +67,7 @@ SheetValues::SheetValues(Reference<css::uno::XComponentContext> context,
       sheets_(document_, UNO_QUERY),
       own_sheet_(std::move(own_sheet)) {}
 
-void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
-                                const std::string& prefix) {
+void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range, const std::string& prefix) {
     const Reference<css::sheet::XCellRangesQuery> query(range, UNO_QUERY);
     if (!query.is()) return;
     const Reference<css::sheet::XSheetCellRanges> found =

@@ -87,7 +87,7 @@ struct NamedRange {
 struct WorkbookGrid {
     std::string name;
     std::string title;
-    std::string paper;  ///< "a4" or "letter"
+    std::string paper;                                            ///< "a4" or "letter"
     std::vector<std::pair<std::string, std::string>> properties;  ///< what the document says of itself
     std::vector<SheetGrid> sheets;
     std::vector<NamedRange> names;

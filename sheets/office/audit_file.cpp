@@ -1,7 +1,7 @@
 // Audits a workbook in a headless Calc with our extension; the file itself is never changed:
 //   audit_file EXTENSIONS FILE... [--against TEMPLATE] [--csv TABLE.csv] [--out COPY.ods [--print COPY.pdf]]
-// COPY.ods and COPY.pdf get the workbook, every cell computed anew, with the sheet Audit. Exit status 0 when nothing was found, 1 when something was,
-// 2 when the audit of one could not be made.
+// COPY.ods and COPY.pdf get the workbook, every cell computed anew, with the sheet Audit. Exit status 0 when
+// nothing was found, 1 when something was, 2 when the audit of one could not be made.
 #include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/lang/DisposedException.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
@@ -102,7 +102,8 @@ int audit(const Office& office, const Wanted& wanted, const std::filesystem::pat
 }
 
 int audit_all(const std::filesystem::path& extensions, const Wanted& wanted) {
-    if (const auto against = wanted.option("--against"); !against.empty() && !std::filesystem::exists(against))
+    if (const auto against = wanted.option("--against");
+        !against.empty() && !std::filesystem::exists(against))
         throw std::runtime_error("there is no file " + against.string());
     const Office office(extensions);
     int worst = 0;
@@ -115,7 +116,8 @@ int audit_all(const std::filesystem::path& extensions, const Wanted& wanted) {
         } catch (const css::lang::DisposedException&) {
             throw std::runtime_error("the office stopped while it audited " + file.string());
         } catch (const css::uno::Exception& error) {
-            std::cerr << "the audit of " << file.string() << " could not be made: " << to_utf8(error.Message) << "\n";
+            std::cerr << "the audit of " << file.string() << " could not be made: " << to_utf8(error.Message)
+                      << "\n";
             worst = 2;
         }
     }

@@ -277,7 +277,8 @@ Document Office::load(const rtl::OUString& url, bool as_template) const {
 
 namespace {
 
-/// Else the office asks, whenever the workbook is opened, whether to take over the styles of the changed template.
+/// Else the office asks, whenever the workbook is opened, whether to take over the styles of the changed
+/// template.
 void forget_template(const Reference<css::uno::XInterface>& document) {
     const Reference<css::document::XDocumentPropertiesSupplier> supplier(document, UNO_QUERY_THROW);
     supplier->getDocumentProperties()->setTemplateURL({});

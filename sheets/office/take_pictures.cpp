@@ -1,4 +1,5 @@
-// Takes pictures of the program for the guide; needs a screen (sheets/pictures.sh brings one) and ImageMagick:
+// Takes pictures of the program for the guide; needs a screen (sheets/pictures.sh brings one) and
+// ImageMagick:
 //   take_pictures EXTENSIONS FILE FOLDER NAME=SHEET!CELL[@PERCENT] [NAME=...]
 // NAME=menu takes our menu, opened.
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -32,7 +33,8 @@ void run(const std::string& command) {
 }
 
 void shoot(const std::filesystem::path& picture) {
-    run("import -window root +dither -colors 32 -strip -define png:compression-level=9 PNG8:" + picture.string());
+    run("import -window root +dither -colors 32 -strip -define png:compression-level=9 PNG8:" +
+        picture.string());
 }
 
 class Stage {
@@ -40,12 +42,14 @@ public:
     explicit Stage(const Office& office, const Document& document)
         : office_(office),
           document_(document),
-          controller_(Reference<css::frame::XModel>(document.model(), UNO_QUERY_THROW)->getCurrentController()) {}
+          controller_(
+              Reference<css::frame::XModel>(document.model(), UNO_QUERY_THROW)->getCurrentController()) {}
 
     void dispatch(const std::string& url) const {
         css::frame::DispatchHelper::create(office_.context())
-            ->executeDispatch(Reference<css::frame::XDispatchProvider>(controller_->getFrame(), UNO_QUERY_THROW),
-                              to_ustring(url), {}, 0, {});
+            ->executeDispatch(
+                Reference<css::frame::XDispatchProvider>(controller_->getFrame(), UNO_QUERY_THROW),
+                to_ustring(url), {}, 0, {});
     }
 
     /// `SHEET!CELL@PERCENT`
@@ -90,7 +94,8 @@ int take(int argc, char** argv) {
         const std::string name = scene.substr(0, scene.find('='));
         const std::string place = scene.substr(scene.find('=') + 1);
         if (place == "menu") {
-            run("xdotool search --onlyvisible --name Calc windowfocus; xdotool key F10; sleep 0.5; xdotool key u; sleep 1");
+            run("xdotool search --onlyvisible --name Calc windowfocus; xdotool key F10; sleep 0.5; xdotool "
+                "key u; sleep 1");
         } else {
             if (place.starts_with("Audit!")) stage.dispatch("undercroft:audit");
             stage.show(place);

@@ -11,7 +11,7 @@ TEST_CASE("storage must rise from each row to the next, not only over all") {
 }
 
 TEST_CASE("where the rating falls in its last span a long step gives what a short one gives") {
-    const Desk desk;
+    const FormulaDesk desk;
     const std::string pool = "{0;0|1;10|2;20}; {0;0|1;50|2;10}";  // m and m3; m and L/s
     const std::string rain = "{0;0|5;90|10;0}";                   // min and L/s
     const double fine = desk.number("UC.ROUTE.DEPTH(" + rain + "; " + pool + "; \"1 s\")");
@@ -20,7 +20,7 @@ TEST_CASE("where the rating falls in its last span a long step gives what a shor
 }
 
 TEST_CASE("loads are the more of those by volume and by mass, rounded up") {
-    const Desk desk;
+    const FormulaDesk desk;
     // 16 t in loads of 5 t are four, though one truck has the room.
     CHECK(desk.number("UC.SPOIL.LOADS(10; 100; 1600; 5000)") == 4);
     CHECK(desk.number("UC.SPOIL.LOADS(10; 100)") == 1);
@@ -29,7 +29,7 @@ TEST_CASE("loads are the more of those by volume and by mass, rounded up") {
 }
 
 TEST_CASE("chambers that just fill the plan of a bed fit, whatever their shape") {
-    const Desk desk;
+    const FormulaDesk desk;
     for (const char* arch : {"\"segment\"; 1; 0.48", "\"segment\"; 1; 0.5", "\"ellipse\"; 1; 0.7"})
         CHECK(desk.number("UC.BED.VOLUME(0.1; 20; 10; 0; 0; 0; 0.4; " + std::string(arch) + "; 200)") > 0);
     CHECK_THAT(refusal_of("UC.BED.VOLUME(0.1; 20; 10; 0; 0; 0; 0.4; \"segment\"; 1; 0.55; 200)"),
@@ -45,7 +45,7 @@ TEST_CASE("chambers that just fill the plan of a bed fit, whatever their shape")
 }
 
 TEST_CASE("a pack without a unit is in the default unit of what is ordered, and pure where both are") {
-    const Desk desk;
+    const FormulaDesk desk;
     CHECK(desk.number("UC.ORDER(\"10 min\"; 0; 3; \"min\")") == Approx(12).epsilon(1e-12));
     CHECK(desk.number("UC.ORDER(10; 0; \"3 min\"; \"min\")") == Approx(12).epsilon(1e-12));
     CHECK(desk.number("UC.ORDER(10; 0; 3)") == Approx(12).epsilon(1e-12));

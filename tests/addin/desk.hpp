@@ -19,9 +19,9 @@ inline const sheets::WorkedExamples& worked_examples() {
 }
 
 /// Of Calc's functions it knows INDEX.
-class Desk final : public addin::Evaluator {
+class FormulaDesk final : public addin::Evaluator {
 public:
-    Desk() {
+    FormulaDesk() {
         using Item = addin::OwnedGrid::Item;
         for (const sheets::ExampleTable& table : worked_examples().tables) {
             std::vector<std::vector<Item>> rows;
@@ -72,7 +72,7 @@ private:
 /// The refusal of a formula that must be refused.
 inline Refused refusal_of(const std::string& formula) {
     try {
-        (void)Desk().value(formula);
+        (void)FormulaDesk().value(formula);
     } catch (const Refused& refused) {
         return refused;
     }

@@ -22,7 +22,7 @@ double agreement_of(const std::string& function, std::size_t column) {
 /// The worked calls of every function.
 const std::map<std::string, std::vector<Arguments>>& worked_calls() {
     static const auto calls = [] {
-        const Desk desk;
+        const FormulaDesk desk;
         std::map<std::string, std::vector<Arguments>> made;
         for (const auto& example : worked_examples().rows)
             walk(parse_formula(example.formula), [&](const Node& node) {

@@ -20,7 +20,7 @@ namespace undercroft::tests {
 using Arguments = std::vector<addin::FormulaValue>;
 inline const std::map<std::string, std::vector<Arguments>>& good_arguments() {
     static const auto arguments = [] {
-        const Desk desk;
+        const FormulaDesk desk;
         std::map<std::string, std::vector<Arguments>> made;
         for (const auto& example : worked_examples().rows)
             addin::walk(addin::parse_formula(example.formula), [&](const addin::Node& node) {

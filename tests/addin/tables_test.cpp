@@ -11,7 +11,7 @@ const char* by_unit_row = "UC.LOAD.FILL({\"mm\";\"kN/m3\"|300;18|450;20})";
 }  // namespace
 
 TEST_CASE("a table gives the same by a unit row, by units beside the numbers, by texts, in default units") {
-    const Desk desk;
+    const FormulaDesk desk;
     const double expected = 0.3 * 18 + 0.45 * 20;
     CHECK(desk.number(by_unit_row) == Approx(expected).epsilon(1e-14));
     CHECK(desk.number("UC.LOAD.FILL({300;\"mm\";18;\"kN/m3\"|0.45;\"m\";20;\"kN/m3\"})") ==
@@ -22,7 +22,7 @@ TEST_CASE("a table gives the same by a unit row, by units beside the numbers, by
 }
 
 TEST_CASE("a row in which only units stand is passed over, a half-filled one is not") {
-    const Desk desk;
+    const FormulaDesk desk;
     CHECK(desk.number("UC.LOAD.FILL({300;\"mm\";18;\"kN/m3\"|\"\";\"m\";\"\";\"kN/m3\"})") ==
           Approx(5.4).epsilon(1e-14));
     CHECK_THAT(refusal_of("UC.LOAD.FILL({300;\"mm\";18;\"kN/m3\"|0.1;\"m\";\"\";\"kN/m3\"})"),
@@ -32,13 +32,14 @@ TEST_CASE("a row in which only units stand is passed over, a half-filled one is 
 
 TEST_CASE("a number whose unit cell is blank, or holds a number, is refused with its place") {
     CHECK_THAT(refusal_of("UC.LOAD.FILL({300;\"\";18;\"kN/m3\"})"), refuses_value("row 1, column 1"));
-    CHECK_THAT(refusal_of("UC.LOAD.FILL({300;18;450;20})"), refuses_value("a unit is wanted beside the number"));
+    CHECK_THAT(refusal_of("UC.LOAD.FILL({300;18;450;20})"),
+               refuses_value("a unit is wanted beside the number"));
     CHECK_THAT(refusal_of("UC.LOAD.FILL({300;\"mm\";18;\"kPa\"})"), refuses_value("row 1, column 3"));
     CHECK_THAT(refusal_of("UC.LOAD.FILL({1;2;3})"), refuses_value("or 4 with a unit beside each quantity"));
 }
 
 TEST_CASE("outlets come in three to six columns, or in ten with units beside the numbers") {
-    const Desk desk;
+    const FormulaDesk desk;
     const double plain =
         desk.number("INDEX(UC.OUTLET.RATING({\"weir\";\"0.5 m\";\"1 m\";1.84;2;1}; 1; 2); 4; 2)");
     const double paired = desk.number(
@@ -53,7 +54,7 @@ TEST_CASE("outlets come in three to six columns, or in ten with units beside the
 }
 
 TEST_CASE("storage is taken with two columns or with the five of the stage-storage table") {
-    const Desk desk;
+    const FormulaDesk desk;
     const std::string stage =
         "UC.STAGE.STORAGE(4; 10; 5; 0; 0.25; 0.25; 0.4; \"rectangle\"; 1; 0.5; 20; \"ft;ft3;ft3;ft3;ft2\")";
     const double five = desk.number("UC.DRAIN.TIME(" + stage + "; {0;1|1;1}; 1; 0.5)");
@@ -64,7 +65,7 @@ TEST_CASE("storage is taken with two columns or with the five of the stage-stora
 }
 
 TEST_CASE("rows in different units are compared with a tolerance: equal is neither above nor below") {
-    const Desk desk;
+    const FormulaDesk desk;
     // A conversion leaves these a last digit apart, one way or the other.
     for (const char* same : {"3 cm/h", "8.333333333333333e-06 m/s", "1.1811023622047245 in/h"}) {
         const std::string rain = "{\"30 min\";\"30 mm/h\"|\"1 h\";\"" + std::string(same) + "\"}";
@@ -74,7 +75,8 @@ TEST_CASE("rows in different units are compared with a tolerance: equal is neith
         const std::string rows = "{\"1 h\";1|\"" + std::string(same) + "\";0.5|\"2 h\";0.25}";
         CHECK_THAT(refusal_of("UC.RAIN.INTENSITY(" + rows + "; 90)"), refuses_domain("must be longer"));
         CHECK_THAT(refusal_of("UC.LOOKUP(" + rows + "; 90)"), refuses_domain("must rise"));
-        CHECK_THAT(refusal_of("UC.ROUTE.DEPTH(" + rows + "; {0;0|1;100}; {0;0|1;1})"), refuses_domain("later"));
+        CHECK_THAT(refusal_of("UC.ROUTE.DEPTH(" + rows + "; {0;0|1;100}; {0;0|1;1})"),
+                   refuses_domain("later"));
     }
     for (const char* same :
          {"1 m", "39.370078740157481 in", "3.2808398950131235 ft", "1.0936132983377078 yd"}) {

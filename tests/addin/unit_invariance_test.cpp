@@ -56,7 +56,7 @@ int rewrite(Node& node, std::size_t turn) {
 }  // namespace
 
 TEST_CASE("quantities in other units give the same answers") {
-    const Desk desk;
+    const FormulaDesk desk;
     int compared = 0;
     for (const sheets::WorkedExample& example : worked_examples().rows) {
         if (!example.number) continue;

@@ -89,7 +89,7 @@ const std::vector<Twin>& twins() {
 }  // namespace
 
 TEST_CASE("the same job in SI and in US customary units gives the same answer to 1e-12") {
-    const Desk desk;
+    const FormulaDesk desk;
     for (const Twin& twin : twins()) {
         CAPTURE(twin.si, twin.us);
         const double si = desk.number(twin.si);
@@ -99,7 +99,7 @@ TEST_CASE("the same job in SI and in US customary units gives the same answer to
 }
 
 TEST_CASE("a table of ours goes into the next function as it is, with its units") {
-    const Desk desk;
+    const FormulaDesk desk;
     const std::string bed =
         R"("20 m"; "10 m"; 0; "0.2 m"; "0.2 m"; 0.4; "ellipse"; "1.2 m"; "0.6 m"; "100 m")";
     const std::string outlets = R"({"orifice";"0 m";"100 mm"})";

@@ -12,7 +12,7 @@ namespace undercroft::tests {
 using namespace addin;
 
 TEST_CASE("every worked example comes out as published", "[published]") {
-    const Desk desk;
+    const FormulaDesk desk;
     for (const sheets::WorkedExample& example : worked_examples().rows) {
         CAPTURE(example.line, example.formula, example.text, example.source);
         FormulaValue value;

@@ -4,9 +4,9 @@
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
+#include <com/sun/star/sheet/FillDirection.hpp>
 #include <com/sun/star/sheet/XCellAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
-#include <com/sun/star/sheet/FillDirection.hpp>
 #include <com/sun/star/sheet/XCellSeries.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/task/XJob.hpp>
@@ -38,7 +38,8 @@ struct Told {
     std::vector<std::vector<std::string>> table;
 
     /// Whether a finding of that title stands in that cell; an empty cell stands for the whole workbook.
-    [[nodiscard]] bool has(std::string_view title, const std::string& sheet, sal_Int32 column, sal_Int32 row) const;
+    [[nodiscard]] bool has(std::string_view title, const std::string& sheet, sal_Int32 column,
+                           sal_Int32 row) const;
 };
 
 std::vector<std::vector<std::string>> read_table(const std::string& text) {
@@ -111,8 +112,11 @@ Told audit(const Document& document, const std::string& file = {}, const std::st
            bool writes = false) {
     const auto context = the_office().context();
     const Reference<css::task::XJob> job(
-        context->getServiceManager()->createInstanceWithContext("undercroft.Audit", context), UNO_QUERY_THROW);
-    const auto url = [](const std::string& path) { return path.empty() ? rtl::OUString() : sheets::file_url(path); };
+        context->getServiceManager()->createInstanceWithContext("undercroft.Audit", context),
+        UNO_QUERY_THROW);
+    const auto url = [](const std::string& path) {
+        return path.empty() ? rtl::OUString() : sheets::file_url(path);
+    };
     css::uno::Sequence<css::beans::NamedValue> arguments(4);
     arguments.getArray()[0] = {"Document", Any(document.model())};
     arguments.getArray()[1] = {"File", Any(url(file))};
@@ -156,8 +160,10 @@ Place place_of(const Document& document, const std::string& cell) {
 void protect(const Document& document, bool on) {
     for (const std::string& name : document.sheet_names()) {
         const Reference<css::util::XProtectable> sheet(document.sheet(name), UNO_QUERY_THROW);
-        if (on) sheet->protect({});
-        else sheet->unprotect({});
+        if (on)
+            sheet->protect({});
+        else
+            sheet->unprotect({});
     }
 }
 
@@ -183,7 +189,8 @@ void do_edit(const Document& document, const Edit& edit) {
     };
     switch (edit.what) {
         case Edit::What::type:
-            sheet->getCellByPosition(place.at.StartColumn, place.at.StartRow)->setFormula(sheets::to_ustring(edit.text));
+            sheet->getCellByPosition(place.at.StartColumn, place.at.StartRow)
+                ->setFormula(sheets::to_ustring(edit.text));
             break;
         case Edit::What::hide_row:
             hide(both->getRows()->getByIndex(place.at.StartRow));
@@ -284,13 +291,15 @@ TEST_CASE("a signature holds until an input, a formula or a unit changes", "[aud
     const Told same = audit(document, {}, {}, true);
     INFO(same.text);
     CHECK(same.findings == 0);
-    CHECK(same.text.find("signed by C. Checker on 2026-11-25: the workbook is what was signed") != std::string::npos);
+    CHECK(same.text.find("signed by C. Checker on 2026-11-25: the workbook is what was signed") !=
+          std::string::npos);
     const std::vector<std::pair<std::string, std::string>> changes = {
         {"site_length", "42.1"}, {"site_length.unit", "ft"}, {"Storage.G9", "=G8"}};
     for (const auto& [cell, text] : changes) {
         CAPTURE(cell);
         const Place place = place_of(document, cell);
-        const auto changed = document.sheet(place.sheet)->getCellByPosition(place.at.StartColumn, place.at.StartRow);
+        const auto changed =
+            document.sheet(place.sheet)->getCellByPosition(place.at.StartColumn, place.at.StartRow);
         const rtl::OUString before = changed->getFormula();
         protect(document, false);
         changed->setFormula(sheets::to_ustring(text));
@@ -304,7 +313,8 @@ TEST_CASE("a signature holds until an input, a formula or a unit changes", "[aud
 }
 
 TEST_CASE("the SHA-256 is the standard's", "[audit]") {
-    // The workbook's text is hashed by the office's library; the same text hashed by coreutils gives the same.
+    // The workbook's text is hashed by the office's library; the same text hashed by coreutils gives the
+    // same.
     const Document document = the_office().blank();
     const Told told = audit(document);
     std::string digest;
@@ -345,10 +355,12 @@ TEST_CASE("100 000 formulas are audited in time", "[audit]") {
     const Document document = the_office().blank();
     const std::string name = document.sheet_names().front();
     constexpr sal_Int32 rows = 20000;
-    const char* const first[] = {"item 1", "100", "mm", "=UC.PRODUCT(B1:C1;2;E1)", "m", "=D1*2", "=F1+D1", "=G1-F1", "=ABS(H1)"};
+    const char* const first[] = {"item 1", "100",    "mm",      "=UC.PRODUCT(B1:C1;2;E1)", "m", "=D1*2",
+                                 "=F1+D1", "=G1-F1", "=ABS(H1)"};
     for (sal_Int32 c = 0; c < 9; ++c)
         document.sheet(name)->getCellByPosition(c, 0)->setFormula(sheets::to_ustring(first[c]));
-    Reference<css::sheet::XCellSeries>(document.sheet(name)->getCellRangeByPosition(0, 0, 8, rows - 1), UNO_QUERY_THROW)
+    Reference<css::sheet::XCellSeries>(document.sheet(name)->getCellRangeByPosition(0, 0, 8, rows - 1),
+                                       UNO_QUERY_THROW)
         ->fillAuto(css::sheet::FillDirection_TO_BOTTOM, 1);
     const auto start = std::chrono::steady_clock::now();
     const Told told = audit(document);

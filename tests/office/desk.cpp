@@ -25,7 +25,8 @@ const sheets::Office& the_office() {
 }
 
 std::filesystem::path scratch(const std::string& name) {
-    const auto folder = std::filesystem::temp_directory_path() / ("undercroft-tests-" + std::to_string(getpid()));
+    const auto folder =
+        std::filesystem::temp_directory_path() / ("undercroft-tests-" + std::to_string(getpid()));
     std::filesystem::create_directories(folder);
     return folder / name;
 }

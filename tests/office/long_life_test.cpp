@@ -21,7 +21,8 @@ using css::uno::UNO_QUERY_THROW;
 /// "name<tab>what its first cell shows" of every named cell that is computed.
 std::string computed_cells(const sheets::Document& document) {
     const Reference<css::beans::XPropertySet> properties(document.model(), UNO_QUERY_THROW);
-    const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"), UNO_QUERY_THROW);
+    const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"),
+                                                       UNO_QUERY_THROW);
     std::string text;
     for (const rtl::OUString& name : names->getElementNames()) {
         const Reference<css::sheet::XCellRangeReferrer> range(names->getByName(name), UNO_QUERY_THROW);

@@ -1,5 +1,5 @@
-// What people and other machines do to a workbook: files without the extension, other locales, several documents,
-// undo, copying, inserted rows, a crash while saving, many calls.
+// What people and other machines do to a workbook: files without the extension, other locales, several
+// documents, undo, copying, inserted rows, a crash while saving, many calls.
 #include <signal.h>
 #include <unistd.h>
 #include <com/sun/star/awt/XWindow.hpp>
@@ -45,11 +45,13 @@ std::map<std::string, std::pair<std::string, std::string>> own_formulas(const Do
     std::map<std::string, std::pair<std::string, std::string>> found;
     for (const std::string& name : document.sheet_names()) {
         const auto range = document.sheet(name)->getCellRangeByPosition(0, 0, 30, 1500);
-        const auto formulas = Reference<css::sheet::XCellRangeFormula>(range, UNO_QUERY_THROW)->getFormulaArray();
+        const auto formulas =
+            Reference<css::sheet::XCellRangeFormula>(range, UNO_QUERY_THROW)->getFormulaArray();
         for (sal_Int32 r = 0; r < formulas.getLength(); ++r)
             for (sal_Int32 c = 0; c < formulas[r].getLength(); ++c) {
                 const std::string formula = sheets::to_utf8(formulas[r][c]);
-                if (formula.find("UC.") == std::string::npos && formula.find("undercroft.UC") == std::string::npos &&
+                if (formula.find("UC.") == std::string::npos &&
+                    formula.find("undercroft.UC") == std::string::npos &&
                     formula.find("UNDERCROFT.UC") == std::string::npos)
                     continue;
                 if (!formula.starts_with("=") && !formula.starts_with("{=")) continue;
@@ -60,7 +62,8 @@ std::map<std::string, std::pair<std::string, std::string>> own_formulas(const Do
     return found;
 }
 
-const char* const results[] = {"storage_required", "storage_provided", "peak_depth", "pit_volume", "cost_total", "subgrade_pressure"};
+const char* const results[] = {"storage_required", "storage_provided", "peak_depth",
+                               "pit_volume",       "cost_total",       "subgrade_pressure"};
 
 std::map<std::string, double> results_of(const Document& document) {
     std::map<std::string, double> values;
@@ -77,7 +80,8 @@ void set_locale(const Office& office, const std::string& locale) {
     path.Name = "nodepath";
     path.Value <<= rtl::OUString("/org.openoffice.Setup/L10N");
     arguments.getArray()[0] <<= path;
-    const auto access = provider->createInstanceWithArguments("com.sun.star.configuration.ConfigurationUpdateAccess", arguments);
+    const auto access = provider->createInstanceWithArguments(
+        "com.sun.star.configuration.ConfigurationUpdateAccess", arguments);
     Reference<css::container::XNameReplace>(access, UNO_QUERY_THROW)
         ->replaceByName("ooSetupSystemLocale", Any(sheets::to_ustring(locale)));
     Reference<css::util::XChangesBatch>(access, UNO_QUERY_THROW)->commitChanges();
@@ -113,7 +117,8 @@ double memory_of(const Office& office) {
 
 }  // namespace
 
-TEST_CASE("a machine without the extension shows the last values, says so, and keeps every formula", "[people]") {
+TEST_CASE("a machine without the extension shows the last values, says so, and keeps every formula",
+          "[people]") {
     const fs::path none = scratch("no-extensions");
     fs::create_directories(none);
     const Office without(none);
@@ -130,8 +135,8 @@ TEST_CASE("a machine without the extension shows the last values, says so, and k
             const Document there = without.open(sent);
             for (const auto& [name, value] : values) {
                 CAPTURE(name);
-                // Calc computes tables that a formula fills anew whenever it opens OpenDocument: what rests on
-                // them shows an error there, never a number of its own. Files hold 15 digits.
+                // Calc computes tables that a formula fills anew whenever it opens OpenDocument: what rests
+                // on them shows an error there, never a number of its own. Files hold 15 digits.
                 if (name == "peak_depth" && std::string(ending) != ".xlsx")
                     CHECK(there.named(name)->getError() != 0);
                 else
@@ -152,7 +157,8 @@ TEST_CASE("a machine without the extension shows the last values, says so, and k
             }
         }
         CHECK(different == 0);
-        for (const auto& [name, value] : values) CHECK(here.named(name)->getValue() == Approx(value).epsilon(1e-9));
+        for (const auto& [name, value] : values)
+            CHECK(here.named(name)->getValue() == Approx(value).epsilon(1e-9));
     }
 }
 
@@ -230,11 +236,13 @@ TEST_CASE("cells copied into another document compute there", "[people]") {
     const std::string sheet = from.document().sheet_names().front();
     const auto select = [](const Document& document, const std::string& range) {
         Reference<css::view::XSelectionSupplier>(controller_of(document), UNO_QUERY_THROW)
-            ->select(Any(document.sheet(document.sheet_names().front())->getCellRangeByName(sheets::to_ustring(range))));
+            ->select(Any(document.sheet(document.sheet_names().front())
+                             ->getCellRangeByName(sheets::to_ustring(range))));
     };
     select(from.document(), "A1:C1");
     const auto copied =
-        Reference<css::datatransfer::XTransferableSupplier>(controller_of(from.document()), UNO_QUERY_THROW)->getTransferable();
+        Reference<css::datatransfer::XTransferableSupplier>(controller_of(from.document()), UNO_QUERY_THROW)
+            ->getTransferable();
     select(to.document(), "D7");
     Reference<css::datatransfer::XTransferableSupplier>(controller_of(to.document()), UNO_QUERY_THROW)
         ->insertTransferable(copied);
@@ -296,11 +304,14 @@ TEST_CASE("a million calls leave the memory flat", "[people]") {
         const std::string n = std::to_string(r + 1);
         css::uno::Sequence<rtl::OUString> row(3);
         row.getArray()[0] = sheets::to_ustring(std::to_string(1 + r % 977));
-        row.getArray()[1] = sheets::to_ustring(r % 3 == 0 ? "mm" : r % 3 == 1 ? "in" : "kg");  // every third is refused
+        row.getArray()[1] = sheets::to_ustring(r % 3 == 0   ? "mm"
+                                               : r % 3 == 1 ? "in"
+                                                            : "kg");  // every third is refused
         row.getArray()[2] = sheets::to_ustring("=UC.CONVERT(A" + n + ":B" + n + ";\"m\")");
         cells.getArray()[r] = row;
     }
-    Reference<css::sheet::XCellRangeFormula>(document.sheet(sheet)->getCellRangeByPosition(0, 0, 2, rows - 1), UNO_QUERY_THROW)
+    Reference<css::sheet::XCellRangeFormula>(document.sheet(sheet)->getCellRangeByPosition(0, 0, 2, rows - 1),
+                                             UNO_QUERY_THROW)
         ->setFormulaArray(cells);
     for (int i = 0; i < 5; ++i) document.recalculate();
     const double before = memory_of(office);

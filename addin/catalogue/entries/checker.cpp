@@ -49,33 +49,34 @@ Function cell_reader(const char* name, const char* says, Outcome outcome) {
 Group checker_functions() {
     Outcome why{Outcome::Shape::text, {}, "Reason or derivation", "a text", {}, {}};
     Outcome steps{Outcome::Shape::table, {}, "Derivation as a table", "a table", {}, {}};
-    return {"For the checker",
-            {
-                cell_reader("UC.WHY",
-                            "Why a cell shows what it shows: of an error the reason, of a good cell the "
-                            "equation, each symbol with its value, the result and the source",
-                            why),
-                cell_reader("UC.STEPS",
-                            "The derivation of a cell as a table: symbol, argument, as given, in SI, unit, cell; "
-                            "then result, equation and source",
-                            steps),
-                function("UC.SOURCE", &source_of)
-                    .says("Where the equation of a function comes from")
-                    .equation("-")
-                    .source("the catalogue of functions")
-                    .takes("function name", "name", "Name of the function, such as UC.PIT.VOLUME")
-                    .gives("", "Source"),
-                function("UC.CATALOGUE", &catalogue_table)
-                    .says("All functions: name, equation, source, arguments")
-                    .equation("-")
-                    .source("the catalogue of functions")
-                    .gives("", "Table of the functions"),
-                function("UC.VERSION", &version)
-                    .says("Version of the functions that computed this sheet")
-                    .equation("-")
-                    .source("the catalogue of functions")
-                    .gives("", "Version"),
-            }};
+    return {
+        "For the checker",
+        {
+            cell_reader("UC.WHY",
+                        "Why a cell shows what it shows: of an error the reason, of a good cell the "
+                        "equation, each symbol with its value, the result and the source",
+                        why),
+            cell_reader("UC.STEPS",
+                        "The derivation of a cell as a table: symbol, argument, as given, in SI, unit, cell; "
+                        "then result, equation and source",
+                        steps),
+            function("UC.SOURCE", &source_of)
+                .says("Where the equation of a function comes from")
+                .equation("-")
+                .source("the catalogue of functions")
+                .takes("function name", "name", "Name of the function, such as UC.PIT.VOLUME")
+                .gives("", "Source"),
+            function("UC.CATALOGUE", &catalogue_table)
+                .says("All functions: name, equation, source, arguments")
+                .equation("-")
+                .source("the catalogue of functions")
+                .gives("", "Table of the functions"),
+            function("UC.VERSION", &version)
+                .says("Version of the functions that computed this sheet")
+                .equation("-")
+                .source("the catalogue of functions")
+                .gives("", "Version"),
+        }};
 }
 
 }  // namespace undercroft::addin

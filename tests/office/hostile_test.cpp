@@ -1,0 +1,267 @@
+// Every function x every argument x hostile values in cells of a real Calc: each cell shows what the core
+// answers to what Calc hands over - its number, its text, or the error of its refusal's cause.
+#include "tests/addin/hostile.hpp"
+
+#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
+#include <com/sun/star/sheet/XCellRangesQuery.hpp>
+#include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/table/CellContentType.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
+
+#include <algorithm>
+#include <deque>
+
+#include "tests/addin/sweep.hpp"
+#include "tests/office/desk.hpp"
+
+namespace undercroft::tests {
+
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::Sequence;
+using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+using Rows = Sequence<Sequence<Any>>;
+using Item = addin::OwnedGrid::Item;
+
+rtl::OUString to_ustring16(std::u16string_view text) {
+    return {reinterpret_cast<const sal_Unicode*>(text.data()), static_cast<sal_Int32>(text.size())};
+}
+
+/// What stands in cells of the sheet, and what a function is handed when it refers to them.
+struct Placed {
+    std::string reference;  ///< empty for what is left out
+    addin::FormulaValue value;
+    bool has_error = false;
+};
+
+/// A sheet on which arguments are put one below the other.
+class Shelf {
+public:
+    Shelf(const sheets::Document& document, const std::string& name)
+        : sheet_(document.sheet(name)), name_(name) {}
+
+    Placed place(const addin::Cell& cell) {
+        if (std::holds_alternative<std::monostate>(cell)) return {};
+        const auto* grid = std::get_if<const addin::Grid*>(&cell);
+        const sal_Int32 rows = grid == nullptr ? 1 : static_cast<sal_Int32>((*grid)->rows());
+        const sal_Int32 columns = grid == nullptr ? 1 : static_cast<sal_Int32>((*grid)->columns());
+        Rows data(rows);
+        for (sal_Int32 r = 0; r < rows; ++r) {
+            Sequence<Any> line(columns);
+            for (sal_Int32 c = 0; c < columns; ++c)
+                line.getArray()[c] = any_of(
+                    grid == nullptr ? scalar_of(cell)
+                                    : (*grid)->at(static_cast<std::size_t>(r), static_cast<std::size_t>(c)));
+            data.getArray()[r] = line;
+        }
+        const auto range = next(rows, columns);
+        Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->setDataArray(data);
+        return seen(range, rows, columns);
+    }
+    /// What a formula gives: errors, TRUE.
+    Placed place_formula(const std::string& formula) {
+        const auto range = next(1, 1);
+        range->getCellByPosition(0, 0)->setFormula(sheets::to_ustring(formula));
+        return seen(range, 1, 1);
+    }
+
+private:
+    static addin::Scalar scalar_of(const addin::Cell& cell) {
+        if (const double* number = std::get_if<double>(&cell)) return *number;
+        return std::get<std::u16string_view>(cell);
+    }
+    static Any any_of(const addin::Scalar& scalar) {
+        if (const double* number = std::get_if<double>(&scalar)) return Any(*number);
+        if (const auto* text = std::get_if<std::u16string_view>(&scalar)) return Any(to_ustring16(*text));
+        return Any(rtl::OUString());  // a cell left blank; no value at all would be #N/A
+    }
+    Reference<css::table::XCellRange> next(sal_Int32 rows, sal_Int32 columns) {
+        const sal_Int32 first = row_;
+        row_ += rows + 1;
+        at_ = "$" + name_ + ".A" + std::to_string(first + 1);
+        if (rows > 1 || columns > 1) at_ += ":" + addin::cell_letters(columns - 1, first + rows - 1);
+        return sheet_->getCellRangeByPosition(0, first, columns - 1, first + rows - 1);
+    }
+    /// As Calc hands it over: it may keep a text otherwise than it was put, and a single blank cell is a 0.
+    Placed seen(const Reference<css::table::XCellRange>& range, sal_Int32 rows, sal_Int32 columns) const {
+        std::vector<std::vector<Item>> items;
+        for (const Sequence<Any>& line :
+             Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->getDataArray()) {
+            items.emplace_back();
+            for (const Any& value : line) items.back().push_back(item_of(value));
+        }
+        Placed placed{at_, {}, range->getCellByPosition(0, 0)->getError() != 0};
+        if (rows > 1 || columns > 1)
+            placed.value = addin::FormulaValue(std::move(items));
+        else if (const double* number = std::get_if<double>(&items[0][0]))
+            placed.value = addin::FormulaValue(*number);
+        else if (const auto* text = std::get_if<std::u16string>(&items[0][0]))
+            placed.value = addin::FormulaValue(*text);
+        else if (range->getCellByPosition(0, 0)->getType() == css::table::CellContentType_EMPTY)
+            placed.value = addin::FormulaValue(0.0);
+        else
+            placed.value = addin::FormulaValue(std::u16string());  // a formula that gives an empty text
+        return placed;
+    }
+    static Item item_of(const Any& value) {
+        rtl::OUString text;
+        double number = 0;
+        if (value >>= number) return number;
+        if (!(value >>= text) || text.isEmpty()) return {};
+        return std::u16string(reinterpret_cast<const char16_t*>(text.getStr()),
+                              static_cast<std::size_t>(text.getLength()));
+    }
+
+    Reference<css::sheet::XSpreadsheet> sheet_;
+    std::string name_;
+    sal_Int32 row_ = 0;
+    std::string at_;
+};
+
+struct Call {
+    const addin::Function* function = nullptr;
+    std::vector<addin::Cell> cells;
+    std::string formula;
+    bool has_error = false;
+    std::string what;
+};
+
+int error_of(Cause cause) {
+    switch (cause) {
+        case Cause::domain:
+            return num_error;
+        case Cause::no_answer:
+            return not_available;
+        case Cause::no_convergence:
+            return 523;
+        case Cause::value:
+            break;
+    }
+    return value_error;
+}
+
+/// What is wrong with what the cell shows; nothing when it is right.
+std::string complaint(const Call& call, int error, const Any& shown) {
+    if (call.has_error) return error != 0 ? "" : "an error in an argument was passed over";
+    const Outcome outcome = outcome_of(*call.function, call.cells);
+    if (outcome.refused) {
+        const int wanted = error_of(outcome.refused->cause());
+        return error == wanted ? "" : "error " + std::to_string(error) + " for: " + outcome.sentence();
+    }
+    if (!outcome.answer) return "no answer and no refusal";
+    if (error != 0) return "error " + std::to_string(error) + " where the core answers";
+    addin::ResultItem item;
+    if (const auto* rows = std::get_if<addin::ResultRows>(&*outcome.answer))
+        item = rows->front().front();
+    else if (const double* number = outcome.number())
+        item = *number;
+    else
+        item = std::get<std::string>(*outcome.answer);
+    double number = 0;
+    rtl::OUString text;
+    if (const double* wanted = std::get_if<double>(&item))
+        return (shown >>= number) && number == *wanted ? "" : "another number than the core's";
+    const auto* wanted = std::get_if<std::string>(&item);
+    return (shown >>= text) && sheets::to_utf8(text) == (wanted == nullptr ? "" : *wanted)
+               ? ""
+               : "another text than the core's";
+}
+
+}  // namespace
+
+TEST_CASE("a real Calc shows what the core answers to hostile cells, and the right error where it refuses",
+          "[hostile]") {
+    const sheets::Document document = the_office().blank();
+    const auto sheets = document.model()->getSheets();
+    for (const char* name : {"Good", "Values", "Calls"}) sheets->insertNewByName(sheets::to_ustring(name), 0);
+    Shelf good(document, "Good");
+    Shelf shelf(document, "Values");
+
+    struct Hard {
+        std::string name;
+        Placed placed;
+        bool is_large = false;
+    };
+    const Hostile hostile;
+    std::vector<Hard> values;
+    for (const HostileValue& value : hostile.values()) {
+        const double* number = std::get_if<double>(&value.cell);
+        const auto* grid = std::get_if<const addin::Grid*>(&value.cell);
+        bool fits = number == nullptr || std::isfinite(*number);
+        // No cell can hold what is not finite; those that show an error are below.
+        for (std::size_t r = 0; grid != nullptr && fits && r < (*grid)->rows(); ++r)
+            for (std::size_t c = 0; c < (*grid)->columns(); ++c) {
+                const addin::Scalar item = (*grid)->at(r, c);
+                const double* inside = std::get_if<double>(&item);
+                fits = fits && (inside == nullptr || std::isfinite(*inside));
+            }
+        if (!fits || (grid != nullptr && (*grid)->rows() == 0)) continue;
+        values.push_back({value.name, shelf.place(value.cell), grid != nullptr && (*grid)->rows() > 100});
+    }
+    for (const char* formula : {"=TRUE()", "=NA()", "=1/0", "=\"\"", "=Err:504", "=SQRT(-1)"})
+        values.push_back({formula, shelf.place_formula(formula)});
+    CHECK(values.size() > 140);
+
+    std::deque<std::vector<Placed>> bases;  // what the calls refer to
+    std::vector<Call> calls;
+    std::size_t arguments = 0;
+    for (const addin::Function& function : addin::all_functions()) {
+        if (function.reads_cell) continue;
+        std::vector<Placed>& base = bases.emplace_back();
+        for (const addin::FormulaValue& value : good_arguments().at(function.name).front())
+            base.push_back(good.place(value.cell()));
+        for (std::size_t i = 0; i < function.parameters.size(); ++i) {
+            ++arguments;
+            for (const Hard& value : values) {
+                if (value.is_large && arguments % 20 != 0) continue;  // 50,000 cells a call
+                Call call{&function,
+                          {},
+                          "=" + function.name + "(",
+                          value.placed.has_error,
+                          function.parameters[i].name + " of " + function.name + " from " + value.name};
+                for (std::size_t k = 0; k < function.parameters.size(); ++k) {
+                    const Placed none;
+                    const Placed& placed = k == i ? value.placed : k < base.size() ? base[k] : none;
+                    call.cells.push_back(placed.reference.empty() ? addin::Cell() : placed.value.cell());
+                    call.formula += (k == 0 ? "" : ";") + placed.reference;
+                }
+                // Calc hands over nothing for arguments that are missing at the end.
+                while (call.formula.back() == ';') call.formula.pop_back();
+                call.formula += ")";
+                calls.push_back(std::move(call));
+            }
+        }
+    }
+
+    std::vector<rtl::OUString> texts;
+    for (const Call& call : calls) texts.push_back(sheets::to_ustring(call.formula));
+    const auto sheet = document.sheet("Calls");
+    std::size_t wrong = 0;
+    constexpr std::size_t most_rows = 5000;
+    for (std::size_t start = 0; start < calls.size(); start += most_rows) {
+        const auto rows = static_cast<sal_Int32>(std::min(most_rows, calls.size() - start));
+        const auto range = sheet->getCellRangeByPosition(0, 0, 0, rows - 1);
+        Sequence<Sequence<rtl::OUString>> formulas(rows);
+        for (sal_Int32 r = 0; r < rows; ++r)
+            formulas.getArray()[r] = Sequence<rtl::OUString>(&texts[start + static_cast<std::size_t>(r)], 1);
+        Reference<css::sheet::XCellRangeFormula>(range, UNO_QUERY_THROW)->setFormulaArray(formulas);
+        const Rows shown = Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->getDataArray();
+        for (sal_Int32 r = 0; r < rows; ++r) {
+            const Call& call = calls[start + static_cast<std::size_t>(r)];
+            const bool blank = !shown[r][0].hasValue();
+            const int error = blank ? range->getCellByPosition(0, r)->getError() : 0;
+            const std::string said = complaint(call, error, shown[r][0]);
+            if (said.empty()) continue;
+            if (++wrong <= 20) FAIL_CHECK(call.what << ": " << said << "\n" << call.formula);
+        }
+    }
+    CHECK(wrong == 0);
+    WARN(calls.size() << " calls in a real Calc");
+    CHECK(calls.size() > 60000);
+}
+
+}  // namespace undercroft::tests
