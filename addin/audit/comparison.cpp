@@ -294,7 +294,7 @@ private:
     // -----------------------------------------------------------------------
 
     /// The cells of a template's reference as they are in the workbook; empty when they are gone.
-    std::string moved(const addin::Reference& reference, const Spot& base, const Spot& at) const {
+    std::string moved(const addin::CellReference& reference, const Spot& base, const Spot& at) const {
         std::string text;
         for (const Area& area : areas_of(template_, reference, base, at)) {
             const std::int32_t place = sheet_of_[static_cast<std::size_t>(area.sheet)];
@@ -313,12 +313,12 @@ private:
         const FormulaGroup& group = template_formulas_.group_of(formula);
         if (!group.unreadable.empty()) return formula.cell->formula;
         return written(group.tree,
-                       [&](const addin::Reference& r) { return moved(r, group.base, formula.at); });
+                       [&](const addin::CellReference& r) { return moved(r, group.base, formula.at); });
     }
     std::string workbook_key(const FormulaCell& formula) const {
         const FormulaGroup& group = workings_.formulas.group_of(formula);
         if (!group.unreadable.empty()) return formula.cell->formula;
-        return written(group.tree, [&](const addin::Reference& r) {
+        return written(group.tree, [&](const addin::CellReference& r) {
             std::string text;
             for (const Area& area : areas_of(book_, r, group.base, formula.at)) text += book_.text(area);
             return text.empty() ? "?" + r.document : text;

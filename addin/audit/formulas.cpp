@@ -102,7 +102,7 @@ std::string written(const Node& node, const WriteReference& write_reference, boo
     return writer.take();
 }
 
-std::string seen_from(const Spot& at, const addin::Reference& reference) {
+std::string seen_from(const Spot& at, const addin::CellReference& reference) {
     std::string text;
     if (!reference.document.empty()) text += "'" + reference.document + "'#";
     if (!reference.sheet.empty()) text += addin::sheet_prefix(reference.sheet);
@@ -149,8 +149,8 @@ void Formulas::add(const Spot& at, const BookCell& cell, const Area& area) {
     made.is_array = cell.array >= 0;
     try {
         made.tree = addin::parse_formula(cell.formula);
-        made.key =
-            written(made.tree, [&](const addin::Reference& reference) { return seen_from(at, reference); });
+        made.key = written(made.tree,
+                           [&](const addin::CellReference& reference) { return seen_from(at, reference); });
         if (made.is_array)
             made.key = "{" + made.key + "}" + std::to_string(area.last_row - area.first_row + 1) + "x" +
                        std::to_string(area.last_column - area.first_column + 1);

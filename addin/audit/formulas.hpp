@@ -64,11 +64,11 @@ private:
 
 /// Writes a formula anew, each reference by `write_reference`; literals and the cells of references are left
 /// out where `bare` is true.
-using WriteReference = std::function<std::string(const addin::Reference&)>;
+using WriteReference = std::function<std::string(const addin::CellReference&)>;
 [[nodiscard]] std::string written(const addin::Node& node, const WriteReference& write_reference,
                                   bool bare = false);
 
 /// A reference as seen from a cell: `R[-3]C`, `$Site.R7C7`.
-[[nodiscard]] std::string seen_from(const Spot& at, const addin::Reference& reference);
+[[nodiscard]] std::string seen_from(const Spot& at, const addin::CellReference& reference);
 
 }  // namespace undercroft::audit

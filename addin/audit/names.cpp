@@ -28,7 +28,7 @@ const NameMeaning* Names::find(std::string_view name, std::int32_t sheet) const 
     return nullptr;
 }
 
-std::optional<Area> area_of(const Book& book, const addin::Reference& reference, const Spot& base,
+std::optional<Area> area_of(const Book& book, const addin::CellReference& reference, const Spot& base,
                             const Spot& at) {
     if (!reference.document.empty()) return std::nullopt;
     Area area;
@@ -52,7 +52,7 @@ std::optional<Area> area_of(const Book& book, const addin::Reference& reference,
     return area;
 }
 
-std::vector<Area> areas_of(const Book& book, const addin::Reference& reference, const Spot& base,
+std::vector<Area> areas_of(const Book& book, const addin::CellReference& reference, const Spot& base,
                            const Spot& at) {
     const std::optional<Area> first = area_of(book, reference, base, at);
     if (!first) return {};

@@ -33,11 +33,11 @@ private:
 
 /// The cells of a reference that was read in a formula at `base`, as they are for the same formula at `at`.
 /// One area a sheet; empty for another file, a sheet that is not there, or cells beyond the sheet's edge.
-[[nodiscard]] std::vector<Area> areas_of(const Book& book, const addin::Reference& reference,
+[[nodiscard]] std::vector<Area> areas_of(const Book& book, const addin::CellReference& reference,
                                          const Spot& base, const Spot& at);
 
 /// The same where it is one area, which it nearly always is.
-[[nodiscard]] std::optional<Area> area_of(const Book& book, const addin::Reference& reference,
+[[nodiscard]] std::optional<Area> area_of(const Book& book, const addin::CellReference& reference,
                                           const Spot& base, const Spot& at);
 
 }  // namespace undercroft::audit

@@ -86,6 +86,7 @@ MapLine map_line(const Workings& workings, const std::vector<std::uint32_t>& mem
     line.target = workings.book.text(first.at);
     line.count = members.size();
     std::vector<Spot> spots;
+    spots.reserve(members.size());
     for (const std::uint32_t member : members) spots.push_back(workings.formulas.all()[member].at);
     const bool one_table = members.size() == 1 && !first.area.is_single();
     line.cells = one_table ? workings.book.text(first.area)

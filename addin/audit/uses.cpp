@@ -38,9 +38,9 @@ public:
     void collect(const Node& node, const Spot& base, Use use) {
         switch (node.kind) {
             case Node::Kind::reference:
-                return add(node, base, std::move(use));
+                return add(node, base, use);
             case Node::Kind::name:
-                return follow(node, std::move(use));
+                return follow(node, use);
             case Node::Kind::operation:
                 return collect_operation(node, base, use);
             case Node::Kind::call:

@@ -369,7 +369,7 @@ private:
     }
 
     /// `A:C`, `$1:$3`
-    bool take_whole(Reference& reference) {
+    bool take_whole(CellReference& reference) {
         const std::size_t start = at_;
         const auto take_end = [&](CellAddress& end) {
             const bool fixed = peek() == '$';
@@ -407,7 +407,7 @@ private:
         return true;
     }
 
-    void take_cells_of_range(Reference& reference, const CellAddress& first) {
+    void take_cells_of_range(CellReference& reference, const CellAddress& first) {
         reference.first = reference.last = first;
         if (peek() != ':') return;
         const std::size_t colon = at_++;
@@ -423,7 +423,7 @@ private:
 
     std::optional<Node> take_reference() {
         const std::size_t start = at_;
-        Reference reference;
+        CellReference reference;
         if (auto document = take_document()) reference.document = *document;
         if (auto sheet = take_sheet()) reference.sheet = *sheet;
         if (const auto first = take_address()) {
@@ -467,7 +467,7 @@ std::string sheet_prefix(std::string_view sheet) {
     return quoted + "'.";
 }
 
-std::string Reference::text() const {
+std::string CellReference::text() const {
     const auto corner = [this](const CellAddress& address) {
         if (whole_columns) return column_letters(address.column);
         if (whole_rows) return std::to_string(address.row + 1);

@@ -19,7 +19,8 @@ struct CellAddress {
     friend bool operator==(const CellAddress&, const CellAddress&) = default;
 };
 
-struct Reference {
+/// Cells of a sheet, as a formula refers to them.
+struct CellReference {
     std::string document;    ///< URL of another file; empty for this one
     std::string sheet;       ///< empty for the sheet of the formula
     std::string last_sheet;  ///< of `Site.A1:Storage.B2`, which spans sheets; else empty
@@ -61,7 +62,7 @@ struct Node {
     Kind kind = Kind::missing;
     std::string text;
     double number = 0;
-    Reference reference;
+    CellReference reference;
     std::vector<Node> children;
     std::size_t begin = 0;  ///< where it stands in the formula
     std::size_t end = 0;

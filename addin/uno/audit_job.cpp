@@ -19,7 +19,7 @@ namespace {
 
 class AuditJob final : public cppu::WeakImplHelper2<css::task::XJob, css::lang::XServiceInfo> {
 public:
-    explicit AuditJob(Reference<css::uno::XComponentContext> context) : context_(std::move(context)) {}
+    explicit AuditJob(const Reference<css::uno::XComponentContext>& context) : context_(context) {}
 
     Any SAL_CALL execute(const css::uno::Sequence<css::beans::NamedValue>& arguments) override {
         AuditWanted wanted;

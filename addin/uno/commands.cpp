@@ -38,7 +38,7 @@ constexpr const char* new_workbook = "new/";
 class Commands final : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XDispatch,
                                                     css::lang::XInitialization, css::lang::XServiceInfo> {
 public:
-    explicit Commands(Reference<css::uno::XComponentContext> context) : context_(std::move(context)) {}
+    explicit Commands(const Reference<css::uno::XComponentContext>& context) : context_(context) {}
 
     void SAL_CALL initialize(const css::uno::Sequence<css::uno::Any>& arguments) override {
         if (arguments.getLength() > 0) arguments[0] >>= frame_;

@@ -27,8 +27,7 @@ constexpr std::size_t most_arguments = 16;
 
 class Component final : public cppu::WeakImplHelper2<undercroft::XUC, css::lang::XServiceInfo> {
 public:
-    explicit Component(css::uno::Reference<css::uno::XComponentContext> context)
-        : context_(std::move(context)) {}
+    explicit Component(const css::uno::Reference<css::uno::XComponentContext>& context) : context_(context) {}
 
 #include "stubs.inc"
 

@@ -73,7 +73,7 @@ css::uno::Any error_value(Cause cause) {
 css::uno::Any to_any(const Answer& answer) {
     if (const double* number = std::get_if<double>(&answer)) return css::uno::Any(*number);
     if (const std::string* text = std::get_if<std::string>(&answer)) return css::uno::Any(to_oustring(*text));
-    const ResultRows& rows = std::get<ResultRows>(answer);
+    const auto& rows = std::get<ResultRows>(answer);
     AnyRows sequence(static_cast<sal_Int32>(rows.size()));
     css::uno::Sequence<css::uno::Any>* to_row = sequence.getArray();
     for (const auto& row : rows) {

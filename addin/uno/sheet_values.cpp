@@ -59,13 +59,10 @@ FormulaValue value_of_range(const Reference<css::table::XCellRange>& range) {
 
 }  // namespace
 
-SheetValues::SheetValues(Reference<css::uno::XComponentContext> context,
-                         Reference<css::beans::XPropertySet> document,
-                         Reference<css::sheet::XSpreadsheet> own_sheet)
-    : context_(std::move(context)),
-      document_(std::move(document)),
-      sheets_(document_, UNO_QUERY),
-      own_sheet_(std::move(own_sheet)) {}
+SheetValues::SheetValues(const Reference<css::uno::XComponentContext>& context,
+                         const Reference<css::beans::XPropertySet>& document,
+                         const Reference<css::sheet::XSpreadsheet>& own_sheet)
+    : context_(context), document_(document), sheets_(document, UNO_QUERY), own_sheet_(own_sheet) {}
 
 void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range, const std::string& prefix) {
     const Reference<css::sheet::XCellRangesQuery> query(range, UNO_QUERY);

@@ -20,9 +20,9 @@ namespace undercroft::addin {
 /// Reads values on behalf of a formula that stands on one sheet of a document.
 class SheetValues final : public Evaluator {
 public:
-    SheetValues(css::uno::Reference<css::uno::XComponentContext> context,
-                css::uno::Reference<css::beans::XPropertySet> document,
-                css::uno::Reference<css::sheet::XSpreadsheet> own_sheet);
+    SheetValues(const css::uno::Reference<css::uno::XComponentContext>& context,
+                const css::uno::Reference<css::beans::XPropertySet>& document,
+                const css::uno::Reference<css::sheet::XSpreadsheet>& own_sheet);
 
     /// The cells that a reference or a defined name stands for; empty when it stands for none.
     [[nodiscard]] css::uno::Reference<css::table::XCellRange> range_of(const Node& node) const;

@@ -142,6 +142,21 @@ TEST_CASE("a lookup answers inside its table only") {
                          refuses_domain("two rows"));
 }
 
+TEST_CASE("the ends of a table belong to it, and logarithms name the row that has none") {
+    const std::vector<std::tuple<Quantity, Quantity>> table = {{q("1 m"), q("4 m3")}, {q("3 m"), q("8 m3")}};
+    CHECK(lookup(table, q("1 m"), Interpolation::linear).value == 4);
+    CHECK(lookup(table, q("3 m"), Interpolation::linear).value == 8);
+    CHECK(lookup(table, q("1 m"), Interpolation::logarithmic).value == Approx(4).epsilon(1e-14));
+    // Either column alone forbids it, and so does the last row.
+    for (const auto& [x, y] : {std::pair("0 m", "1 m3"), std::pair("0.5 m", "0 m3")})
+        CHECK_THROWS_MATCHES(
+            lookup({{q(x), q(y)}, {q("1 m"), q("4 m3")}}, q("1 m"), Interpolation::logarithmic), Refused,
+            refuses_domain("row 1: the method log"));
+    CHECK_THROWS_MATCHES(
+        lookup({{q("1 m"), q("4 m3")}, {q("2 m"), q("0 m3")}}, q("1 m"), Interpolation::logarithmic), Refused,
+        refuses_domain("row 2: the method log"));
+}
+
 TEST_CASE("a share looked up between percentages is a share like any other") {
     const auto metres = [](double value) { return Quantity::of(value, parse_unit("m")); };
     const auto percent = [](double value) { return Quantity::of(value, parse_unit("%")); };

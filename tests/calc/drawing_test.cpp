@@ -88,6 +88,10 @@ TEST_CASE("the scale is the first usual one that fits", "[published]") {
     CHECK(number(drawing_scale(m(1), m(22), m(1), m(1))) == 25);
     CHECK(number(drawing_scale(m(1), m(41), m(1), m(1))) == 50);
     CHECK(number(drawing_scale(m(0.45), m(0.1), m(1), m(1))) == 0.5);
+    for (const double step : {1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 7.5, 10.0}) {
+        CHECK(number(drawing_scale(m(step), m(0.1), m(1), m(1))) == step);
+        CHECK(number(drawing_scale(m(0.99 * step), m(0.1), m(1), m(1))) == step);
+    }
     Random random;
     for (int i = 0; i < 500; ++i) {
         const Length width = m(random.between(0.1, 500));
@@ -98,6 +102,31 @@ TEST_CASE("the scale is the first usual one that fits", "[published]") {
     CHECK_THROWS_MATCHES(drawn_box(m(1), m(1), share(0)), Refused, refuses_domain("scale"));
     CHECK_THROWS_MATCHES(drawn_ends({count(1), m(1), m(0)}, m(4), m(3), share(1)), Refused,
                          refuses_domain("half of the row"));
+}
+
+TEST_CASE("rows lie beside each other, each as wide as it is, with the gap between") {
+    // 2 rows of 1.3 m and a gap of 0.15 m: 2.75 m wide about the middle.
+    std::vector<std::pair<double, double>> spans;
+    double low = 0;
+    double high = 0;
+    bool inside = false;
+    Outline rows = drawn_rows({count(2), m(1.3), m(0.15)}, m(20), share(1));
+    rows.push_back({});
+    for (const auto& [x, y] : rows) {
+        if (!y) {
+            if (inside) spans.emplace_back(low, high);
+            inside = false;
+            continue;
+        }
+        low = inside ? std::min(low, y->value()) : y->value();
+        high = inside ? std::max(high, y->value()) : y->value();
+        inside = true;
+    }
+    REQUIRE(spans.size() == 2);
+    CHECK(spans[0].first == Approx(-1.375));
+    CHECK(spans[0].second == Approx(-0.075));
+    CHECK(spans[1].first == Approx(0.075));
+    CHECK(spans[1].second == Approx(1.375));
 }
 
 TEST_CASE("ends of rows, ports and water lines stand where they are measured") {

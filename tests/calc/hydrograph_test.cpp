@@ -171,6 +171,10 @@ TEST_CASE("twice the rain on an impervious catchment is twice the flow, a later 
         CHECK_THAT(std::get<1>(route(later)[i]), is_near(std::get<1>(once[i])));
         CHECK_THAT(std::get<0>(route(later)[i]), is_near(Time(std::get<0>(once[i]) + minutes(60))));
     }
+    CHECK(route(later).size() == once.size());
+    // No more rows than the runoff takes to pass: of the last step's only the end of its own hydrograph is 0.
+    CHECK(std::get<1>(once.back()).value() == 0);
+    CHECK(std::get<1>(once[once.size() - 2]).value() > 0);
 }
 
 TEST_CASE("a hydrograph that cannot be is refused") {
@@ -188,6 +192,8 @@ TEST_CASE("a hydrograph that cannot be is refused") {
     };
     const Table<Time, Length> rain = {{minutes(0), m(0)}, {minutes(10), m(0.01)}};
     CHECK_NOTHROW(storm(rain, 80, 10, 1.714));
+    CHECK_NOTHROW(
+        storm(rain, 80, 10, 0.6 * 10 / 3.5));  // D = Tp / 4 = (D / 2 + 0.6 tc) / 4: the bound itself
     // USDA NEH Part 630, ch. 16: D at most 0.25 Tp, which is 0.1714 tc.
     CHECK_THROWS_MATCHES(storm(rain, 80, 10, 1.72), Refused, refuses_domain("a quarter of the time to peak"));
     CHECK_THROWS_MATCHES(storm(rain, 80, 10, 1e-4), Refused, refuses_domain("more than 20000 rows"));

@@ -342,6 +342,13 @@ TEST_CASE("a pump and soakage at full strength from the start do not make the fl
     CHECK(row(soaked, 0).outflow == m3_per_s(0));
     CHECK(greatest_stored(soaked) < m3(0.1));
     CHECK(peak_outflow(soaked) <= m3_per_s(0.02) * (1 + 1e-9));
+    // Water that is there from the start is in the volume, and changes nothing else.
+    const StorageTable above = {{{m(0), m3(7)}, {m(2), m3(207)}}};
+    const RoutedTable higher = route_pool(steady, above, soakage, minutes(5), m(0));
+    for (std::size_t i = 0; i < std::min(soaked.size(), higher.size()); ++i) {  // until either is empty
+        CHECK_THAT(row(higher, i).stored, is_near(Volume(row(soaked, i).stored + m3(7)), 1e-9));
+        CHECK_THAT(row(higher, i).outflow, is_within(row(soaked, i).outflow, m3_per_s(1e-9)));
+    }
 }
 
 TEST_CASE("storage and rating on different depths are one pool, straight between all of them") {

@@ -17,7 +17,7 @@ void check_places(const addin::Node& node) {
 
 void check_references(const addin::Node& node) {
     if (node.kind != addin::Node::Kind::reference) return;
-    const addin::Reference& reference = node.reference;
+    const addin::CellReference& reference = node.reference;
     for (const addin::CellAddress& corner : {reference.first, reference.last})
         promise(corner.row >= 0 && corner.row < addin::most_rows && corner.column >= 0 &&
                     corner.column < addin::most_columns,

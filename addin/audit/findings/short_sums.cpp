@@ -79,7 +79,7 @@ private:
 /// A running total or a moving window: its range ends inside a column on purpose.
 bool moves_along(const Workings& workings, const FormulaCell& formula, const Use& use) {
     if (use.node->kind == addin::Node::Kind::reference) {
-        const addin::Reference& reference = use.node->reference;
+        const addin::CellReference& reference = use.node->reference;
         if (reference.first.row_fixed != reference.last.row_fixed ||
             reference.first.column_fixed != reference.last.column_fixed)
             return true;
