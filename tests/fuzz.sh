@@ -23,7 +23,7 @@ if [ "${1:-}" = --one ]; then
 fi
 
 . tests/setup.sh
-need_packages $build_packages $test_packages clang
+need_packages $build_packages $test_packages $sanitizer_packages
 seconds=${1:-30}
 [ $# -gt 0 ] && shift
 [ $# -gt 0 ] || set -- units tables sheet_text formulas stored_values

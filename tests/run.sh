@@ -6,7 +6,7 @@ cd "$(dirname "$0")/.."
 . tests/setup.sh
 
 say "1/5  Packages"
-need_packages $build_packages $test_packages clang
+need_packages $build_packages $test_packages $sanitizer_packages
 say "2/5  Building, warnings are errors"
 build_project -DUNDERCROFT_WERROR=ON
 say "3/5  Tests"

@@ -17,7 +17,7 @@ if [ "${1:-}" = --one ]; then
 fi
 
 . tests/setup.sh
-need_packages $build_packages $test_packages clang
+need_packages $build_packages $test_packages $sanitizer_packages
 cmake -B $made -DCMAKE_CXX_COMPILER=clang++ -DUNDERCROFT_SANITIZE=ON > /dev/null
 cmake --build $made -j "$(nproc)" --target units_test calc_test addin_test audit_test fuzz_replay_test > $made/build.log 2>&1 \
   || { tail -40 $made/build.log >&2; exit 1; }

@@ -2,6 +2,7 @@
 
 build_packages="g++ cmake make libreoffice-calc libreoffice-dev libboost1.81-dev libpugixml-dev fonts-liberation"
 test_packages="catch2 units libudunits2-dev libgsl-dev unzip parallel"
+sanitizer_packages="clang libclang-rt-dev"
 
 say() { printf '\n== %s\n' "$1"; }
 
