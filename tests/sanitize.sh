@@ -22,6 +22,7 @@ cmake -B $made -DCMAKE_CXX_COMPILER=clang++ -DUNDERCROFT_SANITIZE=ON > /dev/null
 cmake --build $made -j "$(nproc)" --target units_test calc_test addin_test audit_test fuzz_replay_test > $made/build.log 2>&1 \
   || { tail -40 $made/build.log >&2; exit 1; }
 export ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1:detect_stack_use_after_return=1
+export UNDERCROFT_CALLS=30000
 export UBSAN_OPTIONS=print_stacktrace=1
 # The longest first, side by side. What measures time measures nothing here.
 xargs -P "$(nproc)" -L 1 sh tests/sanitize.sh --one << 'PARTS'

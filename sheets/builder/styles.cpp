@@ -60,12 +60,14 @@ void word_format(xml_node styles, const char* name, const char* word) {
 }
 
 void add_number_formats(xml_node styles) {
-    // Four or five digits whatever the size: 12 345, 123.45, 1.234.
-    space_thousands(number_format(styles, "SensibleP0", 0, true));
+    // Four or five digits whatever the size: 12 345, 123.45, 1.234. Of a format in parts Calc shows the sign of the
+    // first only, so that part is the one of all numbers below 0.
+    number_format(styles, "SensibleP0", 3, true);
     number_format(styles, "SensibleP1", 2, true);
-    xml_node sensible = number_format(styles, "Sensible", 3, false);
-    map_format(sensible, "value()>=10000", "SensibleP0");
-    map_format(sensible, "value()>=10", "SensibleP1");
+    xml_node sensible = number_format(styles, "Sensible", 0, false);
+    space_thousands(sensible);
+    map_format(sensible, "value()<10", "SensibleP0");
+    map_format(sensible, "value()<10000", "SensibleP1");
     number_format(styles, "OneDecimal", 1, false);
     number_format(styles, "Whole", 0, false);
     xml_node percent = styles.append_child("number:percentage-style");

@@ -122,6 +122,22 @@ TEST_CASE("a check that must fail fails, and says what it compared") {
     CHECK_THAT(sheets::shown(document.cell("Storage", "A3")), Catch::Contains("show an error"));
 }
 
+TEST_CASE("a number below 0 shows its sign, whatever its size") {
+    const sheets::Document document = the_office().open(in_templates("storage.ots"));
+    const auto required = document.named("storage_required");
+    const auto spare = document.named("storage_spare");
+    const double held = spare->getValue() + required->getValue();
+    const std::pair<double, const char*> expected[] = {
+        {-5.25, "-5.250"}, {-77.5, "-77.500"}, {-43210.5, "-43210.500"},
+        {5.25, "5.250"},   {77.5, "77.50"},    {-0.25, "-0.250"}};
+    for (const auto& [wanted, text] : expected) {
+        required->setValue(held - wanted);
+        document.recalculate();
+        CHECK(spare->getValue() == Approx(wanted));
+        CHECK(sheets::shown(spare) == text);
+    }
+}
+
 TEST_CASE("SI and US templates are the same job when their inputs are") {
     const sheets::Document si = the_office().open(in_templates("excavation.ots"));
     const sheets::Document us = the_office().open(in_templates("excavation-us.ots"));
