@@ -24,8 +24,8 @@ struct Faces {
 /// Whole rolls to cover a rectangle with strips side by side, laps at the sides and at the ends.
 ///
 /// Strips n = ceil((W - lap) / (roll width - lap)). Strips are laid one after the other; what is left of a
-/// roll goes on in the next strip, and each join within a strip costs one more lap. Waste is added to the
-/// length used. Common practice.
+/// roll goes on in the next strip unless it is no longer than the lap, and each join within a strip costs one
+/// more lap. Waste is added to the length used. Common practice.
 /// \throws Refused(domain) for a length not above 0, a lap not shorter than a roll is wide and long, a
 /// waste below 0, or more than a million rolls.
 [[nodiscard]] Count rolls(Length length, Length width, Length roll_length, Length roll_width, Length lap,

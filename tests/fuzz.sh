@@ -1,6 +1,6 @@
 #!/bin/sh
 # Fuzzes every reader of text with libFuzzer under the sanitizers, from the texts that there are.
-#   sh tests/fuzz.sh [SECONDS [TARGET...]]     30 seconds each, all targets
+#   sh tests/fuzz.sh [SECONDS [TARGET...]]     30 seconds each, all targets; FUZZ_JOBS=5 for as many side by side
 # What it finds is kept in build/fuzz/found/; after the mistake is put right it goes into tests/data/fuzz/.
 set -eu
 cd "$(dirname "$0")/.."
@@ -31,4 +31,4 @@ cmake -B build/fuzz -DCMAKE_CXX_COMPILER=clang++ -DUNDERCROFT_FUZZ=ON -DUNDERCRO
 cmake --build build/fuzz -j "$(nproc)" --target $(printf 'fuzz_%s ' "$@") | grep 'Built target fuzz_' || true
 sh tests/fuzz/seeds.sh build/fuzz/seeds
 mkdir -p build/fuzz/found
-printf '%s\n' "$@" | xargs -P "$(nproc)" -n 1 sh tests/fuzz.sh --one "$seconds"
+printf '%s\n' "$@" | xargs -P "${FUZZ_JOBS:-$(nproc)}" -n 1 sh tests/fuzz.sh --one "$seconds"

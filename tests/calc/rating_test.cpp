@@ -133,11 +133,15 @@ TEST_CASE("outlets that do not fit their kind are refused with their row") {
     CHECK_THROWS_MATCHES(rate(orifice(0, 0)), Refused, refuses_domain("diameter (0 m) must be above 0"));
     CHECK_THROWS_MATCHES(rate(orifice(5, 0)), Refused, refuses_domain("diameter (0 m)"));  // also when dry
     CHECK_THROWS_MATCHES(rate(orifice(0, 0.1, count(1.5))), Refused, refuses_domain("count (1.5 each)"));
+    CHECK_THROWS_MATCHES(rate(pump(0, 0)), Refused, refuses_domain("size (0 L/s) must be above 0"));
     CHECK_THROWS_MATCHES(rate(weir(0, 0.3, 2)), Refused, refuses_domain("at most 6 L/n (0.9 m)"));
     CHECK_THROWS_MATCHES(outlet_rating({orifice(0, 0.1)}, m(0), count(2)), Refused,
                          refuses_domain("depth (0 m)"));
     CHECK_THROWS_MATCHES(outlet_rating({orifice(0, 0.1)}, m(1), count(0)), Refused,
                          refuses_domain("steps (0"));
+    CHECK_NOTHROW(outlet_rating({orifice(0, 0.1)}, m(1), count(10000)));
+    CHECK_THROWS_MATCHES(outlet_rating({orifice(0, 0.1)}, m(1), count(10001)), Refused,
+                         refuses_domain("at most 10000"));
 }
 
 }  // namespace undercroft::tests

@@ -93,6 +93,10 @@ TEST_CASE("strips by the rule of the page, and never fewer rolls than the area n
 
 TEST_CASE("each join within a strip costs one lap") {
     // One strip of 100 m from rolls of 30 m with laps of 1 m: 30 + 29 + 29 = 88 m, so a fourth roll.
+    // Two strips a little shorter than a roll take two rolls: the short rest of the first is no beginning.
+    CHECK(number(rolls(m(9.95), m(4), m(10), m(2), m(0), share(0))) == 2);
+    CHECK(number(rolls(m(9.95), m(3.7), m(10), m(2), m(0.3), share(0))) == 2);
+    CHECK(number(rolls(m(9.7), m(3.7), m(10), m(2), m(0.3), share(0))) == 2);
     CHECK(number(rolls(m(88), m(2), m(30), m(2), m(1), share(0))) == 3);
     CHECK(number(rolls(m(88.1), m(2), m(30), m(2), m(1), share(0))) == 4);
     // The rest of a roll goes on in the next strip: two strips of 40 m from rolls of 50 m, no laps, are two
