@@ -1,6 +1,6 @@
 #!/bin/sh
 # All tests, from a bare Debian machine: installs what is missing, builds with warnings as errors, runs CTest,
-# then the tests again under the sanitizers and the fuzzer: about 12 minutes on two cores the first time.
+# then the tests again under the sanitizers and the fuzzer: 13 minutes on two cores the first time.
 set -eu
 cd "$(dirname "$0")/.."
 . tests/setup.sh
