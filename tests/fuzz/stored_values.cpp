@@ -63,7 +63,8 @@ void stored_values(std::string_view bytes) {
         if (tag.ends_with("/")) end_one();
     }
     while (!open.empty()) end_one();
-    promise(values.find("no such sheet", 0, 0) == nullptr, "a value on a sheet that is not there");
+    // No tag can name a sheet so; the fuzzer finds every other name.
+    promise(values.find("\"", 0, 0) == nullptr, "a value on a sheet that is not there");
     promise(values.size() < 1000000, "more values than the file can hold");
 }
 
