@@ -39,7 +39,14 @@ inline const std::map<std::string, std::vector<Arguments>>& good_arguments() {
 }
 
 /// The sanitizers take their time; no limit of time holds under them.
-#ifdef __SANITIZE_ADDRESS__
+#if defined(__has_feature)
+#if __has_feature(address_sanitizer)  // as clang says it
+#define UNDERCROFT_IS_SANITIZED
+#endif
+#elif defined(__SANITIZE_ADDRESS__)  // as GCC says it
+#define UNDERCROFT_IS_SANITIZED
+#endif
+#ifdef UNDERCROFT_IS_SANITIZED
 inline constexpr double patience = 1000;
 #else
 inline constexpr double patience = 1;
