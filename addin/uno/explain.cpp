@@ -114,19 +114,22 @@ std::string text_in_table(const Function& function, const Reference<css::table::
     const std::int32_t column = own.StartColumn - all.StartColumn;
     const std::string start = "\nThe table fills " + cell_letters(all.StartColumn, all.StartRow) + ":" +
                               cell_letters(all.EndColumn, all.EndRow) + "; ";
+    if (function.outcome.shape != Outcome::Shape::table) return start + "it repeats one result";
+    if (table->getCellByPosition(column, row)->getError() != 0)
+        return start + "this cell lies outside what the function gives";
+    const AnyRows rows = Reference<css::sheet::XCellRangeData>(
+                             table->getCellRangeByPosition(column, 0, column, row), UNO_QUERY)
+                             ->getDataArray();
+    const std::string held = shown(to_scalar(rows[row][0]));
+    const std::string at = start + "in this cell: row " + std::to_string(row) + ", ";
     const auto& columns = function.outcome.columns;
     const auto place = static_cast<std::size_t>(column);
-    if (columns.empty()) return start + "it repeats one result";
-    if (place >= columns.size() ||
-        Reference<css::table::XCell>(table->getCellByPosition(column, row))->getError() != 0)
-        return start + "this cell lies outside what the function gives";
-    const AnyRows rows = Reference<css::sheet::XCellRangeData>(table, UNO_QUERY)->getDataArray();
-    const Scalar head = to_scalar(rows[0][column]);
+    if (place >= columns.size()) return at + "column " + std::to_string(column + 1) + " = " + held;
+    const Scalar head = to_scalar(rows[0][0]);
     const std::string unit = std::holds_alternative<double>(head) ? std::string() : shown(head);
     if (row == 0 && !unit.empty())
         return start + "in this cell: " + columns[place].name + ", whose unit is " + unit;
-    return start + "in this cell: row " + std::to_string(row) + ", " + columns[place].name + " = " +
-           shown(to_scalar(rows[row][column])) + (unit.empty() ? "" : " " + unit);
+    return at + columns[place].name + " = " + held + (unit.empty() ? "" : " " + unit);
 }
 
 Explanation explain_formula(const SheetValues& sheet, const std::string& name, const std::string& formula,

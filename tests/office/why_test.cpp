@@ -97,7 +97,9 @@ TEST_CASE("a cell inside a table that a function gives") {
     Desk desk;
     desk.put("A1", "m").put("B1", "m2").put("A2", 0.).put("B2", 10.).put("A3", 1.).put("B3", 10.);
     desk.put_array("D1:E4", "=UC.CATALOGUE()");
-    CHECK_THAT(desk.why("E3"), Catch::Contains("The table fills D1:E4"));
+    CHECK_THAT(desk.why("E3"), Catch::Contains("The table fills D1:E4; in this cell: row 2, column 2 = "));
+    desk.put_array("F10:F12", "=UC.VERSION()");
+    CHECK_THAT(desk.why("F11"), Catch::Contains("The table fills F10:F12; it repeats one result"));
     desk.put_array(
         "G1:I7",
         "=UC.STAGE.STORAGE(4;\"10 m\";\"5 m\";\"0H:1V\";\"0.2 m\";\"0.2 m\";0.4;\"ellipse\";\"1 m\";"
