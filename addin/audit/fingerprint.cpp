@@ -25,6 +25,12 @@ void append_line(std::string& text, std::string_view part) {
     }
 }
 
+const std::string* digest_of(const Fingerprint& fingerprint, const std::string& sheet) {
+    for (const auto& [name, digest] : fingerprint.sheets)
+        if (name == sheet) return &digest;
+    return nullptr;
+}
+
 }  // namespace
 
 std::string canonical_text(const BookSheet& sheet) {
@@ -82,14 +88,6 @@ Fingerprint fingerprint(const Book& book, const Digest& digest) {
             made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
     return made;
 }
-
-namespace {
-const std::string* digest_of(const Fingerprint& fingerprint, const std::string& sheet) {
-    for (const auto& [name, digest] : fingerprint.sheets)
-        if (name == sheet) return &digest;
-    return nullptr;
-}
-}  // namespace
 
 std::string state_of(const Signature& signature, const Fingerprint& now) {
     if (signature.checker.empty()) return "not signed";

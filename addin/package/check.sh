@@ -28,7 +28,7 @@ for library in $needed; do
 done
 
 # Hardened: no place to look for libraries of its own, addresses resolved at once and then read-only, no executable
-# stack, guarded stacks, checked copies; and nothing called that opens a file, a socket or another program.
+# stack, guarded stacks; and nothing called that opens a file, a socket or another program.
 if readelf -d "$folder/libundercroft.so" | grep -qE '\((RPATH|RUNPATH|TEXTREL)\)'; then fail "the library has a path or relocations in its code"; fi
 readelf -d "$folder/libundercroft.so" | grep -q 'BIND_NOW' || fail "the library is linked lazily"
 readelf -lW "$folder/libundercroft.so" | grep -q 'GNU_RELRO' || fail "the library's tables stay writable"

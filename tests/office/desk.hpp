@@ -64,6 +64,7 @@ private:
 // Calc's error codes.
 constexpr int num_error = 503;
 constexpr int value_error = 519;
+constexpr int no_convergence_error = 523;
 constexpr int not_available = 32767;
 constexpr int parameter_list_error = 504;
 

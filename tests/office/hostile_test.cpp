@@ -2,16 +2,17 @@
 // answers to what Calc hands over - its number, its text, or the error of its refusal's cause.
 #include "tests/addin/hostile.hpp"
 
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
-#include <com/sun/star/sheet/XCellRangesQuery.hpp>
-#include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/table/CellContentType.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
 
 #include <algorithm>
 #include <deque>
+#include <span>
 
+#include "addin/uno/marshal.hpp"
 #include "tests/addin/sweep.hpp"
 #include "tests/office/desk.hpp"
 
@@ -24,12 +25,8 @@ using css::uno::UNO_QUERY_THROW;
 
 namespace {
 
-using Rows = Sequence<Sequence<Any>>;
+using Rows = addin::AnyRows;
 using Item = addin::OwnedGrid::Item;
-
-rtl::OUString to_ustring16(std::u16string_view text) {
-    return {reinterpret_cast<const sal_Unicode*>(text.data()), static_cast<sal_Int32>(text.size())};
-}
 
 /// What stands in cells of the sheet, and what a function is handed when it refers to them.
 struct Placed {
@@ -60,13 +57,13 @@ public:
         }
         const auto range = next(rows, columns);
         Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->setDataArray(data);
-        return seen(range, rows, columns);
+        return seen(range);
     }
     /// What a formula gives: errors, TRUE.
     Placed place_formula(const std::string& formula) {
         const auto range = next(1, 1);
         range->getCellByPosition(0, 0)->setFormula(sheets::to_ustring(formula));
-        return seen(range, 1, 1);
+        return seen(range);
     }
 
 private:
@@ -76,32 +73,39 @@ private:
     }
     static Any any_of(const addin::Scalar& scalar) {
         if (const double* number = std::get_if<double>(&scalar)) return Any(*number);
-        if (const auto* text = std::get_if<std::u16string_view>(&scalar)) return Any(to_ustring16(*text));
+        if (const auto* text = std::get_if<std::u16string_view>(&scalar))
+            return Any(addin::to_oustring(*text));
         return Any(rtl::OUString());  // a cell left blank; no value at all would be #N/A
     }
     Reference<css::table::XCellRange> next(sal_Int32 rows, sal_Int32 columns) {
         const sal_Int32 first = row_;
         row_ += rows + 1;
-        at_ = "$" + name_ + ".A" + std::to_string(first + 1);
-        if (rows > 1 || columns > 1) at_ += ":" + addin::cell_letters(columns - 1, first + rows - 1);
         return sheet_->getCellRangeByPosition(0, first, columns - 1, first + rows - 1);
     }
+    [[nodiscard]] std::string reference_to(const Reference<css::table::XCellRange>& range) const {
+        const auto at =
+            Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY_THROW)->getRangeAddress();
+        const std::string first = addin::cell_letters(at.StartColumn, at.StartRow);
+        const std::string last = addin::cell_letters(at.EndColumn, at.EndRow);
+        return "$" + name_ + "." + first + (first == last ? "" : ":" + last);
+    }
     /// As Calc hands it over: it may keep a text otherwise than it was put, and a single blank cell is a 0.
-    Placed seen(const Reference<css::table::XCellRange>& range, sal_Int32 rows, sal_Int32 columns) const {
+    [[nodiscard]] Placed seen(const Reference<css::table::XCellRange>& range) const {
         std::vector<std::vector<Item>> items;
         for (const Sequence<Any>& line :
              Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->getDataArray()) {
             items.emplace_back();
             for (const Any& value : line) items.back().push_back(item_of(value));
         }
-        Placed placed{at_, {}, range->getCellByPosition(0, 0)->getError() != 0};
-        if (rows > 1 || columns > 1)
+        const auto corner = range->getCellByPosition(0, 0);
+        Placed placed{reference_to(range), {}, corner->getError() != 0};
+        if (items.size() > 1 || items[0].size() > 1)
             placed.value = addin::FormulaValue(std::move(items));
         else if (const double* number = std::get_if<double>(&items[0][0]))
             placed.value = addin::FormulaValue(*number);
         else if (const auto* text = std::get_if<std::u16string>(&items[0][0]))
             placed.value = addin::FormulaValue(*text);
-        else if (range->getCellByPosition(0, 0)->getType() == css::table::CellContentType_EMPTY)
+        else if (corner->getType() == css::table::CellContentType_EMPTY)
             placed.value = addin::FormulaValue(0.0);
         else
             placed.value = addin::FormulaValue(std::u16string());  // a formula that gives an empty text
@@ -112,14 +116,12 @@ private:
         double number = 0;
         if (value >>= number) return number;
         if (!(value >>= text) || text.isEmpty()) return {};
-        return std::u16string(reinterpret_cast<const char16_t*>(text.getStr()),
-                              static_cast<std::size_t>(text.getLength()));
+        return std::u16string(addin::view(text));
     }
 
     Reference<css::sheet::XSpreadsheet> sheet_;
     std::string name_;
     sal_Int32 row_ = 0;
-    std::string at_;
 };
 
 struct Call {
@@ -137,7 +139,7 @@ int error_of(Cause cause) {
         case Cause::no_answer:
             return not_available;
         case Cause::no_convergence:
-            return 523;
+            return no_convergence_error;
         case Cause::value:
             break;
     }
@@ -171,39 +173,94 @@ std::string complaint(const Call& call, int error, const Any& shown) {
                : "another text than the core's";
 }
 
+struct Hard {
+    std::string name;
+    Placed placed;
+    bool is_large = false;
+};
+
+/// Whether cells can hold it: no cell holds what is not finite, and no range is without cells.
+bool fits_in_cells(const addin::Cell& cell) {
+    const auto is_finite = [](const addin::Scalar& scalar) {
+        const double* number = std::get_if<double>(&scalar);
+        return number == nullptr || std::isfinite(*number);
+    };
+    const double* number = std::get_if<double>(&cell);
+    if (number != nullptr) return is_finite(*number);
+    const auto* held = std::get_if<const addin::Grid*>(&cell);
+    if (held == nullptr) return true;
+    const addin::Grid& grid = **held;
+    for (std::size_t r = 0; r < grid.rows(); ++r)
+        for (std::size_t c = 0; c < grid.columns(); ++c)
+            if (!is_finite(grid.at(r, c))) return false;
+    return grid.rows() > 0;
+}
+
+std::vector<Hard> hard_values(const Hostile& hostile, Shelf& shelf) {
+    std::vector<Hard> values;
+    for (const HostileValue& value : hostile.values()) {
+        if (!fits_in_cells(value.cell)) continue;
+        const auto* grid = std::get_if<const addin::Grid*>(&value.cell);
+        values.push_back({value.name, shelf.place(value.cell), grid != nullptr && (*grid)->rows() > 100});
+    }
+    for (const char* formula : {"=TRUE()", "=NA()", "=1/0", "=\"\"", "=Err:504", "=SQRT(-1)"})
+        values.push_back({formula, shelf.place_formula(formula)});
+    return values;
+}
+
+/// A call with good arguments but for one.
+Call call_with(const addin::Function& function, const std::vector<Placed>& good, std::size_t place,
+               const Hard& value) {
+    Call call{&function,
+              {},
+              "=" + function.name + "(",
+              value.placed.has_error,
+              function.parameters[place].name + " of " + function.name + " from " + value.name};
+    for (std::size_t i = 0; i < function.parameters.size(); ++i) {
+        const Placed none;
+        const Placed& placed = i == place ? value.placed : i < good.size() ? good[i] : none;
+        call.cells.push_back(placed.reference.empty() ? addin::Cell() : placed.value.cell());
+        call.formula += (i == 0 ? "" : ";") + placed.reference;
+    }
+    // Calc hands over nothing for arguments that are missing at the end.
+    while (call.formula.back() == ';') call.formula.pop_back();
+    call.formula += ")";
+    return call;
+}
+
+/// What is wrong in the sheet when these calls stand in its first column.
+std::vector<std::string> complaints(const Reference<css::sheet::XSpreadsheet>& sheet,
+                                    std::span<const Call> calls) {
+    const auto rows = static_cast<sal_Int32>(calls.size());
+    const auto range = sheet->getCellRangeByPosition(0, 0, 0, rows - 1);
+    Sequence<Sequence<rtl::OUString>> formulas(rows);
+    for (sal_Int32 r = 0; r < rows; ++r) {
+        const rtl::OUString formula = sheets::to_ustring(calls[static_cast<std::size_t>(r)].formula);
+        formulas.getArray()[r] = Sequence<rtl::OUString>(&formula, 1);
+    }
+    Reference<css::sheet::XCellRangeFormula>(range, UNO_QUERY_THROW)->setFormulaArray(formulas);
+    const Rows shown = Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->getDataArray();
+    std::vector<std::string> told;
+    for (sal_Int32 r = 0; r < rows; ++r) {
+        const Call& call = calls[static_cast<std::size_t>(r)];
+        const int error = shown[r][0].hasValue() ? 0 : range->getCellByPosition(0, r)->getError();
+        const std::string said = complaint(call, error, shown[r][0]);
+        if (!said.empty()) told.push_back(call.what + ": " + said + "\n" + call.formula);
+    }
+    return told;
+}
+
 }  // namespace
 
 TEST_CASE("a real Calc shows what the core answers to hostile cells, and the right error where it refuses",
           "[hostile]") {
     const sheets::Document document = the_office().blank();
-    const auto sheets = document.model()->getSheets();
-    for (const char* name : {"Good", "Values", "Calls"}) sheets->insertNewByName(sheets::to_ustring(name), 0);
+    for (const char* name : {"Good", "Values", "Calls"})
+        document.model()->getSheets()->insertNewByName(sheets::to_ustring(name), 0);
     Shelf good(document, "Good");
     Shelf shelf(document, "Values");
-
-    struct Hard {
-        std::string name;
-        Placed placed;
-        bool is_large = false;
-    };
     const Hostile hostile;
-    std::vector<Hard> values;
-    for (const HostileValue& value : hostile.values()) {
-        const double* number = std::get_if<double>(&value.cell);
-        const auto* grid = std::get_if<const addin::Grid*>(&value.cell);
-        bool fits = number == nullptr || std::isfinite(*number);
-        // No cell can hold what is not finite; those that show an error are below.
-        for (std::size_t r = 0; grid != nullptr && fits && r < (*grid)->rows(); ++r)
-            for (std::size_t c = 0; c < (*grid)->columns(); ++c) {
-                const addin::Scalar item = (*grid)->at(r, c);
-                const double* inside = std::get_if<double>(&item);
-                fits = fits && (inside == nullptr || std::isfinite(*inside));
-            }
-        if (!fits || (grid != nullptr && (*grid)->rows() == 0)) continue;
-        values.push_back({value.name, shelf.place(value.cell), grid != nullptr && (*grid)->rows() > 100});
-    }
-    for (const char* formula : {"=TRUE()", "=NA()", "=1/0", "=\"\"", "=Err:504", "=SQRT(-1)"})
-        values.push_back({formula, shelf.place_formula(formula)});
+    const std::vector<Hard> values = hard_values(hostile, shelf);
     CHECK(values.size() > 140);
 
     std::deque<std::vector<Placed>> bases;  // what the calls refer to
@@ -215,50 +272,19 @@ TEST_CASE("a real Calc shows what the core answers to hostile cells, and the rig
         for (const addin::FormulaValue& value : good_arguments().at(function.name).front())
             base.push_back(good.place(value.cell()));
         for (std::size_t i = 0; i < function.parameters.size(); ++i) {
-            ++arguments;
-            for (const Hard& value : values) {
-                if (value.is_large && arguments % 20 != 0) continue;  // 50,000 cells a call
-                Call call{&function,
-                          {},
-                          "=" + function.name + "(",
-                          value.placed.has_error,
-                          function.parameters[i].name + " of " + function.name + " from " + value.name};
-                for (std::size_t k = 0; k < function.parameters.size(); ++k) {
-                    const Placed none;
-                    const Placed& placed = k == i ? value.placed : k < base.size() ? base[k] : none;
-                    call.cells.push_back(placed.reference.empty() ? addin::Cell() : placed.value.cell());
-                    call.formula += (k == 0 ? "" : ";") + placed.reference;
-                }
-                // Calc hands over nothing for arguments that are missing at the end.
-                while (call.formula.back() == ';') call.formula.pop_back();
-                call.formula += ")";
-                calls.push_back(std::move(call));
-            }
+            const bool with_large = ++arguments % 20 == 0;  // 50,000 cells a call
+            for (const Hard& value : values)
+                if (!value.is_large || with_large) calls.push_back(call_with(function, base, i, value));
         }
     }
 
-    std::vector<rtl::OUString> texts;
-    for (const Call& call : calls) texts.push_back(sheets::to_ustring(call.formula));
     const auto sheet = document.sheet("Calls");
     std::size_t wrong = 0;
     constexpr std::size_t most_rows = 5000;
-    for (std::size_t start = 0; start < calls.size(); start += most_rows) {
-        const auto rows = static_cast<sal_Int32>(std::min(most_rows, calls.size() - start));
-        const auto range = sheet->getCellRangeByPosition(0, 0, 0, rows - 1);
-        Sequence<Sequence<rtl::OUString>> formulas(rows);
-        for (sal_Int32 r = 0; r < rows; ++r)
-            formulas.getArray()[r] = Sequence<rtl::OUString>(&texts[start + static_cast<std::size_t>(r)], 1);
-        Reference<css::sheet::XCellRangeFormula>(range, UNO_QUERY_THROW)->setFormulaArray(formulas);
-        const Rows shown = Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->getDataArray();
-        for (sal_Int32 r = 0; r < rows; ++r) {
-            const Call& call = calls[start + static_cast<std::size_t>(r)];
-            const bool blank = !shown[r][0].hasValue();
-            const int error = blank ? range->getCellByPosition(0, r)->getError() : 0;
-            const std::string said = complaint(call, error, shown[r][0]);
-            if (said.empty()) continue;
-            if (++wrong <= 20) FAIL_CHECK(call.what << ": " << said << "\n" << call.formula);
-        }
-    }
+    for (std::size_t start = 0; start < calls.size(); start += most_rows)
+        for (const std::string& told :
+             complaints(sheet, std::span(calls).subspan(start, std::min(most_rows, calls.size() - start))))
+            if (++wrong <= 20) FAIL_CHECK(told);
     CHECK(wrong == 0);
     WARN(calls.size() << " calls in a real Calc");
     CHECK(calls.size() > 60000);
