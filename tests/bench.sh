@@ -7,7 +7,7 @@ cd "$(dirname "$0")/.."
 . tests/setup.sh
 
 say "1/5  Packages and build"
-need_packages $build_packages $test_packages valgrind python3-uno libreoffice-script-provider-python
+need_packages $build_packages $test_packages valgrind python3-uno python3-pint libreoffice-script-provider-python
 build_project
 cmake --build build -j "$(nproc)" --target bench > /dev/null
 bin=build/tests/bench

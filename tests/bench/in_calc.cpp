@@ -164,6 +164,10 @@ void compare_functions(const Office& office) {
     against("python", python, "BENCH.SCRIPTED");
     const Document nothing_few = office.blank();
     fill_masses(nothing_few, few, "BENCH.NOTHING");
+    {
+        const Document checked = office.blank();
+        against("checked", checked, "BENCH.CHECKED");
+    }
     report("python.nothing.ratio", paired(
                                        7, [&] { python.recalculate(); }, [&] { nothing_few.recalculate(); })
                                        .ratio());
