@@ -1,5 +1,6 @@
 #include "addin/uno/explain.hpp"
 
+#include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XSheetCellCursor.hpp>
@@ -7,6 +8,9 @@
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/table/CellContentType.hpp>
 #include <com/sun/star/table/XCell.hpp>
+
+#include <set>
+#include <tuple>
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/formula.hpp"
@@ -144,9 +148,9 @@ Explanation explain_formula(const SheetValues& sheet, const std::string& name, c
     Explanation explanation;
     if (error != 0) {
         (void)sheet.value_of(
-            tree);  // says which cell holds the error, where it is one that the formula rests on
-        explanation.text = name + " shows " + error_text(error) +
-                           ", and its formula is no function of this add-in: " + formula;
+            tree);  // refuses for the cell that holds the error, where the formula rests on one
+        explanation.reason = "computed by Calc, not by a function of this add-in: " + formula;
+        explanation.text = name + " shows " + error_text(error) + ", " + explanation.reason;
     } else if (calls.empty()) {
         explanation.text = name + " is computed by Calc, not by a function of this add-in: " + formula;
     } else {
@@ -158,38 +162,82 @@ Explanation explain_formula(const SheetValues& sheet, const std::string& name, c
     return explanation;
 }
 
-}  // namespace
+using OneCell = Reference<css::table::XCellRange>;
 
-Explanation explain(const Reference<css::uno::XComponentContext>& context,
-                    const Reference<css::beans::XPropertySet>& document,
-                    const Reference<css::table::XCellRange>& range) {
+struct Explained {
+    Explanation explanation;
+    OneCell blamed;  ///< the cell that it rests on and that holds an error, if that is the reason
+};
+
+Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
+                       const Reference<css::beans::XPropertySet>& document, const OneCell& range) {
     const std::string name = cell_name(range);
     const Reference<css::table::XCell> cell = range->getCellByPosition(0, 0);
     Explanation explanation;
     if (cell->getType() == css::table::CellContentType_EMPTY) {
         explanation.text = name + " is blank";
-        return explanation;
+        return {explanation, {}};
     }
     if (cell->getType() != css::table::CellContentType_FORMULA) {
         explanation.text = name + " holds a typed " +
                            (cell->getType() == css::table::CellContentType_TEXT ? "text" : "number") +
                            ", not a formula";
-        return explanation;
+        return {explanation, {}};
     }
     const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
     const SheetValues sheet(context, document, on_sheet->getSpreadsheet());
     try {
         std::string formula = to_string(cell->getFormula());
-        if (!formula.starts_with("{=")) return explain_formula(sheet, name, formula, cell->getError());
+        if (!formula.starts_with("{=")) return {explain_formula(sheet, name, formula, cell->getError()), {}};
         formula = formula.substr(1, formula.size() - 2);
         explanation = explain_formula(sheet, name, formula, cell->getError());
         if (explanation.good)
             explanation.text += text_in_table(*explanation.function, range, on_sheet->getSpreadsheet());
-        return explanation;
+        return {explanation, {}};
     } catch (const Refused& refused) {
-        explanation.text = refused.what();
-        return explanation;
+        explanation.text = explanation.reason = refused.what();
+        return {explanation, sheet.blamed()};
     }
+}
+
+/// "Site.D7", or "D7" for a cell on the same sheet.
+std::string name_seen_from(const OneCell& from, const OneCell& cell) {
+    if (address_of(from).Sheet == address_of(cell).Sheet) return cell_name(cell);
+    const Reference<css::sheet::XSheetCellRange> on_sheet(cell, UNO_QUERY);
+    const Reference<css::container::XNamed> sheet(on_sheet->getSpreadsheet(), UNO_QUERY);
+    return sheet_prefix(to_string(sheet->getName())) + cell_name(cell);
+}
+
+}  // namespace
+
+Explanation explain(const Reference<css::uno::XComponentContext>& context,
+                    const Reference<css::beans::XPropertySet>& document,
+                    const Reference<css::table::XCellRange>& range) {
+    Explained asked = explain_cell(context, document, range);
+    if (!asked.blamed.is()) return asked.explanation;
+
+    // From cell to cell to the one where the error begins.
+    using Address = std::tuple<sal_Int16, sal_Int32, sal_Int32>;
+    const auto key = [](const OneCell& cell) {
+        const css::table::CellRangeAddress at = address_of(cell);
+        return Address(at.Sheet, at.StartColumn, at.StartRow);
+    };
+    std::set<Address> passed = {key(range)};
+    Explained last = asked;
+    OneCell root = asked.blamed;
+    bool circle = !passed.insert(key(root)).second;
+    while (!circle) {
+        last = explain_cell(context, document, root);
+        if (!last.blamed.is()) break;
+        circle = !passed.insert(key(last.blamed)).second;
+        if (!circle) root = last.blamed;
+    }
+    std::string& text = asked.explanation.text;
+    if (key(root) != key(asked.blamed)) text += " and at last on " + name_seen_from(range, root);
+    text += ", which shows " + error_text(root->getCellByPosition(0, 0)->getError()) + ": ";
+    text += circle ? "the formulas go in a circle" : last.explanation.reason;
+    asked.explanation.reason = text;
+    return asked.explanation;
 }
 
 ResultRows steps_table(const Explanation& explanation) {

@@ -18,6 +18,7 @@ namespace undercroft::addin {
 
 struct Explanation {
     std::string text;                    ///< the answer of UC.WHY
+    std::string reason;                  ///< why the cell shows an error, without the cell's name
     const Function* function = nullptr;  ///< the function that computed the cell, when it is one of ours
     Derivation derivation;               ///< of a good cell
     std::vector<std::string>
@@ -25,7 +26,8 @@ struct Explanation {
     bool good = false;
 };
 
-/// Explains one cell of a document.
+/// Explains one cell of a document. An error that comes from other cells is followed to the one where it
+/// begins.
 [[nodiscard]] Explanation explain(const css::uno::Reference<css::uno::XComponentContext>& context,
                                   const css::uno::Reference<css::beans::XPropertySet>& document,
                                   const css::uno::Reference<css::table::XCellRange>& cell);

@@ -64,7 +64,8 @@ SheetValues::SheetValues(const Reference<css::uno::XComponentContext>& context,
                          const Reference<css::sheet::XSpreadsheet>& own_sheet)
     : context_(context), document_(document), sheets_(document, UNO_QUERY), own_sheet_(own_sheet) {}
 
-void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range, const std::string& prefix) {
+void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
+                                const std::string& prefix) const {
     const Reference<css::sheet::XCellRangesQuery> query(range, UNO_QUERY);
     if (!query.is()) return;
     const Reference<css::sheet::XSheetCellRanges> found =
@@ -74,10 +75,10 @@ void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range, 
     const css::table::CellRangeAddress& at = addresses[0];
     const Reference<css::sheet::XCellRangeAddressable> own(range, UNO_QUERY);
     const css::table::CellRangeAddress start = own->getRangeAddress();
-    const Reference<css::table::XCell> cell =
-        range->getCellByPosition(at.StartColumn - start.StartColumn, at.StartRow - start.StartRow);
-    const std::string name = prefix + cell_letters(at.StartColumn, at.StartRow);
-    refuse_value(name + " holds " + error_text(cell->getError()) + ": see =UC.WHY(" + name + ")");
+    const sal_Int32 column = at.StartColumn - start.StartColumn;
+    const sal_Int32 row = at.StartRow - start.StartRow;
+    blamed_ = range->getCellRangeByPosition(column, row, column, row);
+    refuse_value("rests on " + prefix + cell_letters(at.StartColumn, at.StartRow));
 }
 
 std::string SheetValues::prefix_of(const Node& node, const Reference<css::table::XCellRange>& range) {

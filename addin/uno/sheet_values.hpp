@@ -27,9 +27,8 @@ public:
     /// The cells that a reference or a defined name stands for; empty when it stands for none.
     [[nodiscard]] css::uno::Reference<css::table::XCellRange> range_of(const Node& node) const;
 
-    /// Says which cell of a range holds an error. \throws Refused(value) when one does.
-    static void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
-                              const std::string& prefix);
+    /// The cell for whose error a value was refused; empty while none was.
+    [[nodiscard]] const css::uno::Reference<css::table::XCellRange>& blamed() const { return blamed_; }
 
 protected:
     [[nodiscard]] FormulaValue value_of_reference(const Node& node) const override;
@@ -37,6 +36,9 @@ protected:
     [[nodiscard]] FormulaValue value_of_foreign_call(const Node& node) const override;
 
 private:
+    /// Says which cell of a range holds an error. \throws Refused(value) when one does.
+    void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
+                       const std::string& prefix) const;
     /// "Site." for the cells of a name, or of a reference to another sheet.
     [[nodiscard]] static std::string prefix_of(const Node& node,
                                                const css::uno::Reference<css::table::XCellRange>& range);
@@ -45,6 +47,8 @@ private:
     css::uno::Reference<css::beans::XPropertySet> document_;
     css::uno::Reference<css::sheet::XSpreadsheetDocument> sheets_;
     css::uno::Reference<css::sheet::XSpreadsheet> own_sheet_;
+    mutable css::uno::Reference<css::table::XCellRange>
+        blamed_;  // what a refusal says has no room for a cell
 };
 
 }  // namespace undercroft::addin

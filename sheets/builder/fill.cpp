@@ -30,7 +30,7 @@ void fill_input(CellWriter& writer, const Row& row, int at) {
 }
 
 void fill_link(CellWriter& writer, const Row& row, int at) {
-    writer.put_common(row, at, false);
+    writer.put_common(row, at, true);
     const Place& source = writer.place_of(row, row.key);
     writer.put_link(source, at, value_column);
     writer.put_note("from the sheet " + source.sheet, at);
@@ -165,6 +165,7 @@ void fill_dashboard(CellWriter& writer, const Selection& selection, int at) {
                 .put_formula(at, note_column, "Note",
                              writer.cell_reference(other.name, check.row, note_column))
                 .columns = writer.note_columns();
+            writer.put_reason(at, value_column);
             writer.set_height(at,
                               lines_of_check(row, symbol_column - description_column, writer.note_columns()));
             ++at;

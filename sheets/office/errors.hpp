@@ -16,7 +16,7 @@ struct CellError {
     std::string reason;  ///< from UC.WHY
 
     /// Whether the reason only points at the cell that has the cause.
-    [[nodiscard]] bool comes_from_another() const { return reason.find("see =UC.WHY(") != std::string::npos; }
+    [[nodiscard]] bool comes_from_another() const { return reason.find("rests on ") != std::string::npos; }
 };
 
 /// Every error of a document, that of an array formula once. The document gets a scratch sheet for the

@@ -70,7 +70,7 @@ TEST_CASE("an error in an argument stays an error, and the reason names its cell
         .put("C2", "=UC.PIT.VOLUME(A1:B1;10;1;0)");
     CHECK(desk.error("C1") == 532);
     CHECK(desk.error("C2") == parameter_list_error);
-    CHECK_THAT(desk.why("C2"), Catch::Contains("A1 holds #DIV/0!"));
+    CHECK_THAT(desk.why("C2"), Catch::Contains("rests on A1, which shows #DIV/0!"));
 }
 
 TEST_CASE("an argument left out takes its default, or is asked for") {

@@ -68,12 +68,31 @@ TEST_CASE("a cell on another sheet, a typed cell, a blank, and a cell of Calc's 
     desk.document().cell("Site data", "A1")->setFormula(sheets::to_ustring("=1/0"));
     desk.document().cell("Site data", "B1")->setFormula(sheets::to_ustring("m"));
     desk.put("C1", "=UC.LIFTS($'Site data'.A1:B1;1)");
-    CHECK_THAT(desk.why("C1"), Catch::Contains("'Site data'.A1 holds #DIV/0!"));
+    CHECK_THAT(
+        desk.why("C1"),
+        Catch::Contains("rests on 'Site data'.A1, which shows #DIV/0!: the expression divides by zero"));
     desk.put("A1", 5).put("C2", "=A1+1").put("C3", "=SUM(C1;2)");
     CHECK_THAT(desk.why("A1"), Catch::Contains("typed number"));
     CHECK_THAT(desk.why("Y50"), Catch::Contains("blank"));
     CHECK_THAT(desk.why("C2"), Catch::Contains("computed by Calc"));
-    CHECK_THAT(desk.why("C3"), Catch::Contains("C1 holds"));
+    CHECK_THAT(desk.why("C3"),
+               Catch::StartsWith("rests on C1 and at last on 'Site data'.A1, which shows #DIV/0!: "));
+}
+
+TEST_CASE("an error is followed from cell to cell to where it begins") {
+    Desk desk;
+    desk.put("A1", 48).put("B1", "kg").put("A2", "=A1").put("B2", "=B1");
+    desk.put("C1", "=UC.LIFTS(A2:B2;1)").put("C2", "=C1").put("C3", "=2*C2").put("C4", "=UC.LIFTS(C3;1)");
+    CHECK_THAT(desk.why("C1"), Catch::StartsWith("thickness: 48 kg is a mass"));
+    CHECK_THAT(desk.why("C2"),
+               Catch::StartsWith("rests on C1, which shows #VALUE!: thickness: 48 kg is a mass"));
+    CHECK_THAT(desk.why("C4"),
+               Catch::StartsWith("thickness: rests on C3 and at last on C1, which shows #VALUE!: "
+                                 "thickness: 48 kg is a mass"));
+    desk.put("D1", "=D2+1").put("D2", "=D1+1").put("D3", "=D2");
+    CHECK_THAT(desk.why("D3"),
+               Catch::StartsWith("rests on D2") && Catch::Contains("the formulas go in a circle"));
+    CHECK_THAT(desk.why("D1"), Catch::Contains("circle"));
 }
 
 TEST_CASE("the derivation as a table") {
