@@ -41,7 +41,8 @@ double rolls_used(double strip_count, Length strip_length, Length roll_length, L
         Length to_cover = strip_length;
         bool first_piece = true;
         while (to_cover > hair) {
-            // A rest that is no longer than the lap covers nothing, at the start of a strip no more than later.
+            // A rest that is no longer than the lap covers nothing, at the start of a strip no more than
+            // later.
             if (left <= lap + hair) {
                 if (++opened > 1e6)
                     refuse_domain("more than a million rolls: check the units of length and roll length");

@@ -71,7 +71,7 @@ void CellWriter::put_common(const Row& row, int at, bool has_reason) {
         symbol_column - description_column;
     put_text(at, symbol_column, "Symbol", row.symbol);
     put_note(row.note, at);
-    if (has_reason) put_reason(at, value_column);
+    if (has_reason) put_reason(at, {value_column});
     set_height(at, std::max(lines_of_text(row.description, symbol_column - description_column),
                             lines_of_text(row.note, note_columns(), small_character_cm)));
 }
@@ -80,10 +80,13 @@ void CellWriter::put_note(const std::string& note, int at) {
     put_text(at, note_column, "Note", note).columns = note_columns();
 }
 
-void CellWriter::put_reason(int at, int column) {
-    const std::string cell = "[." + cell_text(at, column) + "]";
-    put_formula(at, reason_column(sheet_), "Reason",
-                "IF(ISERROR(" + cell + ");UNDERCROFT.UC.WHY(" + cell + ");\"\")");
+void CellWriter::put_reason(int at, const std::vector<int>& columns) {
+    std::string formula = "\"\"";
+    for (auto column = columns.rbegin(); column != columns.rend(); ++column) {
+        const std::string cell = "[." + cell_text(at, *column) + "]";
+        formula = "IF(ISERROR(" + cell + ");UNDERCROFT.UC.WHY(" + cell + ");" + formula + ")";
+    }
+    put_formula(at, reason_column(sheet_), "Reason", formula);
 }
 
 void CellWriter::set_height(int at, int lines) {

@@ -4,6 +4,7 @@
 
 #include <map>
 #include <string>
+#include <vector>
 
 #include "sheets/builder/grid.hpp"
 #include "sheets/builder/layout.hpp"
@@ -43,7 +44,8 @@ public:
     void put_common(const Row& row, int at, bool has_reason);
     void put_reference(int at);
     void put_note(const std::string& note, int at);
-    void put_reason(int at, int column);
+    /// Beside the row, the reason of the first of these cells that shows an error.
+    void put_reason(int at, const std::vector<int>& columns);
     void set_height(int at, int lines);
 
     /// How a cell of this workbook is written in a formula on this sheet.

@@ -165,7 +165,7 @@ void fill_dashboard(CellWriter& writer, const Selection& selection, int at) {
                 .put_formula(at, note_column, "Note",
                              writer.cell_reference(other.name, check.row, note_column))
                 .columns = writer.note_columns();
-            writer.put_reason(at, value_column);
+            writer.put_reason(at, {value_column});
             writer.set_height(at,
                               lines_of_check(row, symbol_column - description_column, writer.note_columns()));
             ++at;

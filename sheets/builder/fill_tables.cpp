@@ -40,7 +40,7 @@ void fill_table(CellWriter& writer, const Row& row, int at) {
     for (int c = 1; c < columns; ++c) writer.put(at + 2, description_column + c, "TableUnit");
     for (int r = 0; r < height; ++r)
         for (int c = 0; c < columns; ++c) writer.put(at + 3 + r, description_column + c, "TableNumber");
-    writer.put_reason(at + 2, description_column);
+    writer.put_reason(at + 2, {description_column});
 }
 
 void fill_grid(CellWriter& writer, const Row& row, int at) {
@@ -164,14 +164,14 @@ void fill_item(CellWriter& writer, const Row& row, int at, const std::vector<Lis
     writer.put_reference(at);
     std::size_t typed = 0;
     int column = description_column;
-    int computed_last = -1;
+    std::vector<int> computed;
     int lines = 1;
     for (const ListColumn& c : row.columns) {
         const std::string text = c.formula.empty() ? item[typed++].text.in(writer.system()) : "=" + c.formula;
         const ListSpot spot{c, at, column, c.unit.in(writer.system())};
         if (text.starts_with("=")) {
             fill_computed(writer, row, spot, trimmed(std::string_view(text).substr(1)), words);
-            computed_last = column;
+            computed.push_back(column);
         } else {
             fill_typed(writer, row, spot, text);
             lines = std::max(lines, lines_of_text(text, c.span));
@@ -179,7 +179,7 @@ void fill_item(CellWriter& writer, const Row& row, int at, const std::vector<Lis
         column += c.span;
     }
     writer.set_height(at, lines);
-    if (computed_last >= 0) writer.put_reason(at, computed_last);
+    if (!computed.empty()) writer.put_reason(at, computed);
 }
 
 }  // namespace

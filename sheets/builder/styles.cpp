@@ -60,8 +60,8 @@ void word_format(xml_node styles, const char* name, const char* word) {
 }
 
 void add_number_formats(xml_node styles) {
-    // Four or five digits whatever the size: 12 345, 123.45, 1.234. Of a format in parts Calc shows the sign in the
-    // first only, so the first is the one that all numbers below 0 fall into.
+    // Four or five digits whatever the size: 12 345, 123.45, 1.234. Of a format in parts Calc shows the sign
+    // in the first only, so the first is the one that all numbers below 0 fall into.
     number_format(styles, "SensibleP0", 3, true);
     number_format(styles, "SensibleP1", 2, true);
     xml_node sensible = number_format(styles, "Sensible", 0, false);

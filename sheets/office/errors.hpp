@@ -15,7 +15,7 @@ struct CellError {
     std::string shows;   ///< `#VALUE!`
     std::string reason;  ///< from UC.WHY
 
-    /// Whether the reason only points at the cell that has the cause.
+    /// Whether the error begins in another cell.
     [[nodiscard]] bool comes_from_another() const { return reason.find("rests on ") != std::string::npos; }
 };
 

@@ -4,6 +4,7 @@
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
 #include <com/sun/star/sheet/FunctionArgument.hpp>
 #include <com/sun/star/sheet/XCellAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XFunctionDescriptions.hpp>
 
 #include <filesystem>
@@ -122,14 +123,42 @@ TEST_CASE("a check that must fail fails, and says what it compared") {
     CHECK_THAT(sheets::shown(document.cell("Storage", "A3")), Catch::Contains("show an error"));
 }
 
+TEST_CASE("beside every row that shows an error stands its reason, down to where it begins") {
+    const sheets::Document document = the_office().open(in_templates("whole-job.ots"));
+    document.named("chamber_span", 1)->setFormula("kg");
+    document.recalculate();
+    const auto reason_column = [](const css::uno::Reference<css::sheet::XSpreadsheet>& sheet) {
+        sal_Int32 column = 0;
+        while (column < 40 && !sheets::shown(sheet->getCellByPosition(column, 3)).starts_with("Reason"))
+            ++column;
+        return column;
+    };
+    int beside = 0;
+    for (const sheets::CellError& error : sheets::errors_of(document)) {  // of a table its first row
+        const std::string name = error.cell.substr(0, error.cell.find('.'));
+        const std::string address = error.cell.substr(error.cell.find('.') + 1);
+        const auto sheet = document.sheet(name);
+        const sal_Int32 column = reason_column(sheet);
+        if (column == 40) continue;  // the tables behind charts and pictures
+        const css::uno::Reference<css::sheet::XCellRangeAddressable> cell(
+            sheet->getCellRangeByName(sheets::to_ustring(address)), css::uno::UNO_QUERY_THROW);
+        INFO(error.cell << " shows " << error.shows);
+        const std::string reason =
+            sheets::shown(sheet->getCellByPosition(column, cell->getRangeAddress().StartRow));
+        CHECK_THAT(reason, Catch::Contains("1200 kg is a mass"));
+        ++beside;
+    }
+    CHECK(beside > 40);
+}
+
 TEST_CASE("a number below 0 shows its sign, whatever its size") {
     const sheets::Document document = the_office().open(in_templates("storage.ots"));
     const auto required = document.named("storage_required");
     const auto spare = document.named("storage_spare");
     const double held = spare->getValue() + required->getValue();
-    const std::pair<double, const char*> expected[] = {
-        {-5.25, "-5.250"}, {-77.5, "-77.500"}, {-43210.5, "-43210.500"},
-        {5.25, "5.250"},   {77.5, "77.50"},    {-0.25, "-0.250"}};
+    const std::pair<double, const char*> expected[] = {{-5.25, "-5.250"},        {-77.5, "-77.500"},
+                                                       {-43210.5, "-43210.500"}, {5.25, "5.250"},
+                                                       {77.5, "77.50"},          {-0.25, "-0.250"}};
     for (const auto& [wanted, text] : expected) {
         required->setValue(held - wanted);
         document.recalculate();
