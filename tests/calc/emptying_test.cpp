@@ -164,6 +164,13 @@ TEST_CASE("steeper laws near the bottom are taken as an orifice's, flatter ones 
     CHECK_THAT(drained(tank, law(0.25), 0.1, 0), is_near(s(5 / (q_low * 0.75))));
     const double q_weir = 0.01 * std::pow(0.1, 1.5);
     CHECK_THAT(drained(tank, law(1.5), 0.1, 0), is_near(s(5 / (q_weir * 0.5))));
+    // The same law above an outlet that stands 0.3 m high.
+    const RatingTable raised = {{m(0), m3_per_s(0)},
+                                {m(0.3), m3_per_s(0)},
+                                {m(0.4), m3_per_s(q_low)},
+                                {m(0.5), m3_per_s(q_low * std::pow(2, 0.25))},
+                                {m(2), m3_per_s(0.05)}};
+    CHECK_THAT(drained(tank, raised, 0.4, 0.3), is_near(s(5 / (q_low * 0.75))));
 }
 
 TEST_CASE("a bed with no outlet at its bottom never empties, and says so") {

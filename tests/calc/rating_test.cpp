@@ -125,6 +125,9 @@ TEST_CASE("outlets that do not fit their kind are refused with their row") {
                          refuses_value("an angle is wanted"));
     CHECK_THROWS_MATCHES(rate({Kind::soakage, m(0), as_quantity(m2(1)), {}, {}, {}}), Refused,
                          refuses_value("the soakage rate is missing"));
+    CHECK_THROWS_MATCHES(
+        rate({Kind::soakage, m(0), as_quantity(m2(-1)), as_quantity(Speed::from_value(1e-5)), {}, {}}),
+        Refused, refuses_domain("size (-1 m2) must be 0 or more"));
     CHECK_THROWS_MATCHES(rate({Kind::pump, m(0), Quantity::bare(5), Quantity::bare(0.6), {}, {}}), Refused,
                          refuses_value("coefficient (0.6) has no meaning here"));
     CHECK_THROWS_MATCHES(rate({Kind::orifice, m(0), metre_quantity, {}, {}, Quantity::bare(2)}), Refused,

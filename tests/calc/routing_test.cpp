@@ -307,6 +307,26 @@ TEST_CASE("the table runs on until the bed is empty, or 10 times the inflow is o
     const Row dead = last({{m(0), m3_per_s(0)}, {m(0.5), m3_per_s(0)}, {m(1), m3_per_s(0.2)}});
     CHECK_THAT(dead.time, is_near(minutes(20)));
     CHECK_THAT(dead.stored, is_near(m3(12)));
+    // Nor is there any without an outlet, wherever the rating has rows.
+    const Row shut = last({{m(0), m3_per_s(0)}, {m(0.05), m3_per_s(0)}, {m(1), m3_per_s(0)}});
+    CHECK_THAT(shut.time, is_near(minutes(20)));
+    CHECK_THAT(shut.stored, is_near(m3(12)));
+}
+
+TEST_CASE("without a step, the spacing of the inflow is tried first, whenever the storm begins") {
+    // A linear reservoir of 100000 s hardly moves in a minute.
+    const StorageTable storage = {{{m(0), m3(0)}, {m(1), m3(1000)}}};
+    const RatingTable rating = {{m(0), m3_per_s(0)}, {m(1), m3_per_s(0.01)}};
+    for (const double start : {0., 600.}) {
+        const Hydrograph inflow = {{minutes(start), m3_per_s(0)},
+                                   {minutes(start + 2), m3_per_s(0.02)},
+                                   {minutes(start + 3), m3_per_s(0.02)},
+                                   {minutes(start + 9), m3_per_s(0)}};
+        const RoutedTable table = route_pool(inflow, storage, rating, std::nullopt, m(0));
+        REQUIRE(table.size() == 91);  // 10 times the inflow's 9 minutes
+        for (std::size_t i = 0; i < table.size(); ++i)
+            REQUIRE_THAT(row(table, i).time, is_near(minutes(start + static_cast<double>(i))));
+    }
 }
 
 TEST_CASE("inflow that does not end at 0 falls to it by the next step") {
