@@ -54,7 +54,7 @@ SheetCell& CellWriter::put_unit(const Row& row, int at, int column, const std::s
                                 const std::string& unit) {
     SheetCell& cell = put_text(at, column, style, unit);
     try {
-        cell.validation = add_validation({{}, unit_choices(unit), {}, {}});
+        cell.validation = add_validation({{}, unit_choices(unit), {}, {}, Validation::Wants::unit});
     } catch (const std::runtime_error& error) {
         mistake(row, error.what());
     }
@@ -87,6 +87,16 @@ void CellWriter::put_reason(int at, const std::vector<int>& columns) {
         formula = "IF(ISERROR(" + cell + ");UNDERCROFT.UC.WHY(" + cell + ");" + formula + ")";
     }
     put_formula(at, reason_column(sheet_), "Reason", formula);
+}
+
+void CellWriter::require_of_entry(int at, const std::vector<std::string>& options) {
+    const std::string cell = "[." + cell_text(at, value_column) + "]";
+    std::string any;
+    for (const std::string& option : options)
+        any += (any.empty() ? "" : ";") + cell + "=\"" + option + "\"";
+    // ISERROR only looks at the cell: an audit still finds an entry that nothing computes with.
+    grid_.slips[{at, value_column}] =
+        "ISERROR(" + (options.empty() ? "SQRT(" + cell + ")" : "1/OR(" + any + ")") + ")";
 }
 
 void CellWriter::set_height(int at, int lines) {
@@ -123,7 +133,7 @@ std::string CellWriter::stored(const Row& row, const std::string& formula, const
 std::string CellWriter::add_validation(const Validation& wanted) {
     for (const Validation& known : workbook_.validations)
         if (known.choices == wanted.choices && known.help_title == wanted.help_title &&
-            known.help == wanted.help)
+            known.help == wanted.help && known.wants == wanted.wants)
             return known.name;
     Validation made = wanted;
     made.name = "val" + std::to_string(workbook_.validations.size() + 1);

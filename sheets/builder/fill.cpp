@@ -26,7 +26,11 @@ void fill_input(CellWriter& writer, const Row& row, int at) {
     writer.put_unit(row, at, unit_column, "UnitEntry", value.unit);
     const std::string help = "A number; its unit stands to the right and can be picked from the list." +
                              (row.note.empty() ? "" : " " + row.note + ".");
-    number.validation = writer.add_validation({{}, {}, row.description.substr(0, 60), help});
+    const bool is_level = row.key.ends_with("_level");  // above a datum that may be anywhere
+    using Wants = Validation::Wants;
+    number.validation = writer.add_validation(
+        {{}, {}, row.description.substr(0, 60), help, is_level ? Wants::anything : Wants::not_negative});
+    if (!is_level) writer.require_of_entry(at, {});
 }
 
 void fill_link(CellWriter& writer, const Row& row, int at) {
@@ -42,7 +46,14 @@ void fill_text(CellWriter& writer, const Row& row, int at) {
     const bool long_text = row.kind == Row::Kind::text && row.note.empty();  // the note's place is free
     cell.columns = long_text ? last_column(writer.sheet()) - value_column + 1 : 2;
     if (long_text) writer.grid().cells.erase({at, note_column});
-    cell.validation = writer.add_validation({{}, row.options, row.description.substr(0, 60), row.note});
+    const bool picks = !row.options.empty();
+    cell.validation =
+        writer.add_validation({{},
+                               row.options,
+                               row.description.substr(0, 60),
+                               row.note,
+                               picks ? Validation::Wants::choice : Validation::Wants::anything});
+    if (picks) writer.require_of_entry(at, row.options);
 }
 
 void fill_words(CellWriter& writer, const Row& row, int at) {
@@ -139,7 +150,8 @@ void fill_summary(CellWriter& writer, const Selection& selection, int at) {
         writer.put_formula(at, value_column, "Open", writer.meaning(Layout::open_key(other) + ".value"))
             .columns = 2;
         const std::string note =
-            "checks that fail or are open, or cells with an error, on the sheet " + other.name;
+            "checks that fail or are open, cells with an error, and entries that cannot be, on the sheet " +
+            other.name;
         writer.put_note(note, at);
         writer.set_height(at, std::max(lines_of_text(other.title, symbol_column - description_column),
                                        lines_of_text(note, writer.note_columns(), small_character_cm)));
@@ -234,6 +246,9 @@ void fill_head(CellWriter& writer) {
     std::string fails = "0";
     for (const std::string& check : grid.checks)
         fails += "+([." + check + "]<>1)*([." + check + "]<>\"not counted\")";
+    std::string slips = "(0";
+    for (const auto& [cell, slip] : grid.slips) slips += "+(" + slip + ")";
+    slips += ")";
     const std::string count = std::to_string(grid.checks.size());
     const std::string all_pass =
         grid.checks.empty() ? "\"No cell shows an error\"" : "\"No check of " + count + " fails\"";
@@ -243,10 +258,15 @@ void fill_head(CellWriter& writer) {
         "IF(OR(ISERROR(UNDERCROFT.UC.VERSION());NOW()=0);\"The Undercroft add-in is not installed here: the "
         "figures on this sheet are not computed and must not be used\";"
         "IF([." +
-            cell_text(2, last) + "]=0;" + all_pass + ";IF(" + errors + ">0;" + errors +
-            "&\" cells show an error: the reason stands to the right of the row\";[." + cell_text(2, last) +
-            "]&\" of " + count + (grid.waits ? " checks fail or are open" : " checks fail") + "\")))");
-    writer.put_formula(2, last, "OpenCount", "IF(" + errors + ">0;" + errors + ";" + fails + ")");
+            cell_text(2, last) + "]=0;" + all_pass + ";IF(" + slips + ">0;" + slips + "&IF(" + slips +
+            "=1;\" entry\";\" entries\")&\" cannot be right: the reason stands to the right of the "
+            "row\";IF(" +
+            errors + ">0;" + errors + "&IF(" + errors +
+            "=1;\" cell shows\";\" cells show\")&\" an error: the reason stands to the right of the "
+            "row\";[." +
+            cell_text(2, last) + "]&\" of " + count +
+            (grid.waits ? " checks fail or are open" : " checks fail") + "\"))))");
+    writer.put_formula(2, last, "OpenCount", "IF(" + errors + ">0;" + errors + ";" + fails + ")+" + slips);
     writer.put_text(2, last - 1, "OpenLabel", "open");
     const std::pair<int, const char*> heads[] = {
         {ref_column, "Ref"},       {description_column, "Description"},

@@ -155,7 +155,8 @@ void fill_typed(CellWriter& writer, const Row& row, const ListSpot& spot, const 
             writer.put_text(spot.at, spot.first, entry ? "TextEntry" : "ListText", text == "-" ? "" : text);
         cell.columns = spot.column.span;
         if (!spot.column.options.empty())
-            cell.validation = writer.add_validation({{}, spot.column.options, spot.column.title, {}});
+            cell.validation = writer.add_validation(
+                {{}, spot.column.options, spot.column.title, {}, Validation::Wants::choice});
     }
 }
 

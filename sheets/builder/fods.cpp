@@ -249,7 +249,7 @@ void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
 
 void add_conditions(xml_node table, const SheetGrid& sheet) {
     xml_node formats = table.append_child("calcext:conditional-formats");
-    using Condition = std::pair<const char*, const char*>;
+    using Condition = std::pair<std::string, std::string>;
     const auto add = [&](const std::string& cell, const std::vector<Condition>& conditions) {
         const std::string address = sheet.name + "." + cell;
         xml_node format = formats.append_child("calcext:conditional-format");
@@ -266,6 +266,8 @@ void add_conditions(xml_node table, const SheetGrid& sheet) {
         if (cell.style == "Verdict") add(address, {{"=1", "Passed"}, {"=0", "Failed"}});
         if (cell.style == "Open") add(address, {{"=0", "Passed"}, {">0", "Failed"}});
         if (cell.style == "State") add(address, {{"formula-is(ISERROR(UNDERCROFT.UC.VERSION()))", "Alarm"}});
+        if (const auto slip = sheet.slips.find(at); slip != sheet.slips.end())
+            add(address, {{"formula-is(" + slip->second + ")", cell.style + "Wrong"}});
     }
 }
 
@@ -302,6 +304,10 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
             set(made, "table:allow-empty-cell", "true");
             set(made, "table:display-list", "unsorted");
         }
+        if (validation.wants == Validation::Wants::not_negative) {
+            set(made, "table:condition", "of:cell-content-is-decimal-number() and cell-content()>=0");
+            set(made, "table:allow-empty-cell", "true");
+        }
         set(made, "table:base-cell-address", workbook.sheets.front().name + ".A1");
         if (!validation.help.empty()) {
             xml_node help = made.append_child("table:help-message");
@@ -309,13 +315,17 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
             set(help, "table:display", "true");
             help.append_child("text:p").text().set(validation.help.c_str());
         }
-        if (!validation.choices.empty()) {
+        if (validation.wants != Validation::Wants::anything) {
+            const bool unit = validation.wants == Validation::Wants::unit;
+            const bool choice = validation.wants == Validation::Wants::choice;
             xml_node error = made.append_child("table:error-message");
-            set(error, "table:message-type", "warning");
+            set(error, "table:message-type", unit ? "warning" : "stop");
             set(error, "table:display", "true");
             error.append_child("text:p").text().set(
-                "This is not in the list. Another unit of the same kind is fine; anything else gives an "
-                "error.");
+                unit ? "This is not in the list. Another unit of the same kind is fine; anything else gives "
+                       "an error."
+                : choice ? "One of the list is wanted."
+                         : "A number of 0 or more is wanted; its unit stands in the cell to the right.");
         }
     }
 }

@@ -28,6 +28,8 @@ struct Validation {
     std::vector<std::string> choices;  ///< empty: anything
     std::string help_title;
     std::string help;
+    enum class Wants { anything, unit, choice, not_negative };
+    Wants wants = Wants::anything;
 };
 
 struct Series {
@@ -69,9 +71,10 @@ struct SheetGrid {
     std::map<int, double> row_heights_cm;            ///< where they differ from the standard
     std::vector<double> column_widths_cm;
     std::vector<Chart> charts;
-    std::vector<std::string> checks;  ///< addresses of the cells that pass or fail
-    bool waits = false;               ///< some checks may be open, neither passed nor failed
-    std::vector<int> page_breaks;     ///< rows that begin a page
+    std::vector<std::string> checks;                   ///< addresses of the cells that pass or fail
+    std::map<std::pair<int, int>, std::string> slips;  ///< by typed cell, when what it holds cannot be right
+    bool waits = false;                                ///< some checks may be open, neither passed nor failed
+    std::vector<int> page_breaks;                      ///< rows that begin a page
     int rows = 0;
     int print_columns = 0;  ///< the columns that are printed
     bool printed = true;

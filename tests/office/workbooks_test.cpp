@@ -151,6 +151,42 @@ TEST_CASE("beside every row that shows an error stands its reason, down to where
     CHECK(beside > 40);
 }
 
+TEST_CASE("an entry that cannot be right counts as open, whatever the checks say") {
+    const sheets::Document document = the_office().open(in_templates("whole-job.ots"));
+    const auto state = [&](const char* sheet) { return sheets::shown(document.cell(sheet, "A3")); };
+    CHECK_THAT(state("Site"), Catch::Contains("No cell shows an error"));
+    const double open_before = document.named("site_open")->getValue();
+
+    document.named("fabric_opening")->setValue(-0.18);
+    CHECK(document.named("site_open")->getValue() == open_before + 1);
+    CHECK_THAT(state("Site"), Catch::StartsWith("1 entry cannot be right"));
+    document.named("bed_lined")->setFormula("yess");
+    CHECK_THAT(state("Site"), Catch::StartsWith("2 entries cannot be right"));
+    CHECK(document.named("uplift_held")->getError() != 0);
+    document.named("fabric_opening")->setValue(0.18);
+    document.named("bed_lined")->setFormula("no");
+    document.named("groundwater_level")->setValue(-4);  // below the datum
+    CHECK(document.named("site_open")->getValue() == open_before);
+
+    document.named("bearing_by")->setFormula("guess");
+    CHECK(document.named("subgrade_bears")->getError() != 0);
+    document.named("carry_persons")->setValue(-2);
+    CHECK_THAT(state("Ground"), Catch::StartsWith("1 entry cannot be right"));
+}
+
+TEST_CASE("a hold point is released by somebody and on a day") {
+    const sheets::Document document = the_office().open(in_templates("whole-job.ots"));
+    const double all = document.named("holds_open")->getValue();
+    CHECK(all == 17);
+    document.named("hold_point_state")->setFormula("done");  // of the first
+    CHECK(document.named("holds_open")->getValue() == all);
+    document.named("hold_point_released")->setFormula("A. Engineer");
+    document.named("hold_point_date")->setFormula("2026-11-03");
+    CHECK(document.named("holds_open")->getValue() == all - 1);
+    document.named("hold_point_state")->setFormula("");
+    CHECK(document.named("holds_open")->getValue() == all);
+}
+
 TEST_CASE("a number below 0 shows its sign, whatever its size") {
     const sheets::Document document = the_office().open(in_templates("storage.ots"));
     const auto required = document.named("storage_required");
