@@ -89,14 +89,17 @@ void CellWriter::put_reason(int at, const std::vector<int>& columns) {
     put_formula(at, reason_column(sheet_), "Reason", formula);
 }
 
-void CellWriter::require_of_entry(int at, const std::vector<std::string>& options) {
+// ISERROR only looks at the cell: an audit still finds an entry that nothing computes with.
+void CellWriter::require_least(int at, const std::string& least) {
+    const std::string cell = "[." + cell_text(at, value_column) + "]";
+    grid_.slips[{at, value_column}] = "ISERROR(SQRT(" + cell + (least == "0" ? "" : "-" + least) + "))";
+}
+
+void CellWriter::require_one_of(int at, const std::vector<std::string>& options) {
     const std::string cell = "[." + cell_text(at, value_column) + "]";
     std::string any;
-    for (const std::string& option : options)
-        any += (any.empty() ? "" : ";") + cell + "=\"" + option + "\"";
-    // ISERROR only looks at the cell: an audit still finds an entry that nothing computes with.
-    grid_.slips[{at, value_column}] =
-        "ISERROR(" + (options.empty() ? "SQRT(" + cell + ")" : "1/OR(" + any + ")") + ")";
+    for (const std::string& option : options) any += (any.empty() ? "" : ";") + cell + "=\"" + option + "\"";
+    grid_.slips[{at, value_column}] = "ISERROR(1/OR(" + any + "))";
 }
 
 void CellWriter::set_height(int at, int lines) {
@@ -133,7 +136,7 @@ std::string CellWriter::stored(const Row& row, const std::string& formula, const
 std::string CellWriter::add_validation(const Validation& wanted) {
     for (const Validation& known : workbook_.validations)
         if (known.choices == wanted.choices && known.help_title == wanted.help_title &&
-            known.help == wanted.help && known.wants == wanted.wants)
+            known.help == wanted.help && known.wants == wanted.wants && known.least == wanted.least)
             return known.name;
     Validation made = wanted;
     made.name = "val" + std::to_string(workbook_.validations.size() + 1);

@@ -44,9 +44,10 @@ public:
     void put_common(const Row& row, int at, bool has_reason);
     void put_reference(int at);
     void put_note(const std::string& note, int at);
-    /// The value of a row must be one of the options; where there are none, a number not below 0. While it is
-    /// not, the cell is marked and the sheet says so.
-    void require_of_entry(int at, const std::vector<std::string>& options);
+    /// What the value of a row must be, a number not below some other or one of some texts. While it is not,
+    /// the cell is marked and counts as open.
+    void require_least(int at, const std::string& least);
+    void require_one_of(int at, const std::vector<std::string>& options);
     /// Beside the row, the reason of the first of these cells that shows an error.
     void put_reason(int at, const std::vector<int>& columns);
     void set_height(int at, int lines);

@@ -29,8 +29,8 @@ void fill_input(CellWriter& writer, const Row& row, int at) {
     const bool is_level = row.key.ends_with("_level");  // above a datum that may be anywhere
     using Wants = Validation::Wants;
     number.validation = writer.add_validation(
-        {{}, {}, row.description.substr(0, 60), help, is_level ? Wants::anything : Wants::not_negative});
-    if (!is_level) writer.require_of_entry(at, {});
+        {{}, {}, row.description.substr(0, 60), help, is_level ? Wants::anything : Wants::number, row.least});
+    if (!is_level) writer.require_least(at, row.least);
 }
 
 void fill_link(CellWriter& writer, const Row& row, int at) {
@@ -47,13 +47,13 @@ void fill_text(CellWriter& writer, const Row& row, int at) {
     cell.columns = long_text ? last_column(writer.sheet()) - value_column + 1 : 2;
     if (long_text) writer.grid().cells.erase({at, note_column});
     const bool picks = !row.options.empty();
-    cell.validation =
-        writer.add_validation({{},
-                               row.options,
-                               row.description.substr(0, 60),
-                               row.note,
-                               picks ? Validation::Wants::choice : Validation::Wants::anything});
-    if (picks) writer.require_of_entry(at, row.options);
+    cell.validation = writer.add_validation({{},
+                                             row.options,
+                                             row.description.substr(0, 60),
+                                             row.note,
+                                             picks ? Validation::Wants::choice : Validation::Wants::anything,
+                                             "0"});
+    if (picks) writer.require_one_of(at, row.options);
 }
 
 void fill_words(CellWriter& writer, const Row& row, int at) {
@@ -150,8 +150,7 @@ void fill_summary(CellWriter& writer, const Selection& selection, int at) {
         writer.put_formula(at, value_column, "Open", writer.meaning(Layout::open_key(other) + ".value"))
             .columns = 2;
         const std::string note =
-            "checks that fail or are open, cells with an error, and entries that cannot be, on the sheet " +
-            other.name;
+            "failed and open checks, errors and wrong entries on the sheet " + other.name;
         writer.put_note(note, at);
         writer.set_height(at, std::max(lines_of_text(other.title, symbol_column - description_column),
                                        lines_of_text(note, writer.note_columns(), small_character_cm)));
@@ -259,9 +258,8 @@ void fill_head(CellWriter& writer) {
         "figures on this sheet are not computed and must not be used\";"
         "IF([." +
             cell_text(2, last) + "]=0;" + all_pass + ";IF(" + slips + ">0;" + slips + "&IF(" + slips +
-            "=1;\" entry\";\" entries\")&\" cannot be right: the reason stands to the right of the "
-            "row\";IF(" +
-            errors + ">0;" + errors + "&IF(" + errors +
+            "=1;\" entry\";\" entries\")&\" cannot be right, marked in red\";IF(" + errors + ">0;" + errors +
+            "&IF(" + errors +
             "=1;\" cell shows\";\" cells show\")&\" an error: the reason stands to the right of the "
             "row\";[." +
             cell_text(2, last) + "]&\" of " + count +

@@ -304,8 +304,9 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
             set(made, "table:allow-empty-cell", "true");
             set(made, "table:display-list", "unsorted");
         }
-        if (validation.wants == Validation::Wants::not_negative) {
-            set(made, "table:condition", "of:cell-content-is-decimal-number() and cell-content()>=0");
+        if (validation.wants == Validation::Wants::number) {
+            set(made, "table:condition",
+                "of:cell-content-is-decimal-number() and cell-content()>=" + validation.least);
             set(made, "table:allow-empty-cell", "true");
         }
         set(made, "table:base-cell-address", workbook.sheets.front().name + ".A1");
@@ -321,11 +322,13 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
             xml_node error = made.append_child("table:error-message");
             set(error, "table:message-type", unit ? "warning" : "stop");
             set(error, "table:display", "true");
-            error.append_child("text:p").text().set(
+            const std::string text =
                 unit ? "This is not in the list. Another unit of the same kind is fine; anything else gives "
                        "an error."
                 : choice ? "One of the list is wanted."
-                         : "A number of 0 or more is wanted; its unit stands in the cell to the right.");
+                         : "A number of " + validation.least +
+                               " or more is wanted; its unit stands in the cell to the right.";
+            error.append_child("text:p").text().set(text.c_str());
         }
     }
 }

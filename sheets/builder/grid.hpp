@@ -28,8 +28,9 @@ struct Validation {
     std::vector<std::string> choices;  ///< empty: anything
     std::string help_title;
     std::string help;
-    enum class Wants { anything, unit, choice, not_negative };
+    enum class Wants { anything, unit, choice, number };
     Wants wants = Wants::anything;
+    std::string least = "0";  ///< of a number
 };
 
 struct Series {

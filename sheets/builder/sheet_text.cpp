@@ -169,7 +169,12 @@ private:
     }
     void read_input(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::input;
-        read_quantity_row({line, rest, 4, 5, "input KEY | DESCRIPTION | SYMBOL | VALUE UNIT | NOTE"}, row);
+        read_quantity_row({line, rest, 4, 5, "input KEY | DESCRIPTION | SYMBOL | VALUE UNIT >= LEAST | NOTE"},
+                          row);
+        if (const std::size_t sign = row.value.si.find(">="); sign != std::string::npos) {
+            row.least = trimmed(row.value.si.substr(sign + 2));
+            row.value = dual(trimmed(row.value.si.substr(0, sign)));
+        }
     }
     void read_given(const Line& line, const std::string& rest, Row& row) {
         row.kind = Row::Kind::given;

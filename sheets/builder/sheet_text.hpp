@@ -63,8 +63,9 @@ struct Row {
     std::string key;
     std::string description;
     std::string symbol;
-    Dual value;    ///< default, such as `152 mm`; of a result its unit
-    Dual formula;  ///< with the keys of other rows; `@` is this row's unit cell
+    Dual value;               ///< default, such as `152 mm`; of a result its unit
+    std::string least = "0";  ///< of an input, in its default unit
+    Dual formula;             ///< with the keys of other rows; `@` is this row's unit cell
     std::string note;
     std::vector<std::string> options;  ///< of a choice
     std::string height;                ///< rows of a table

@@ -52,6 +52,7 @@ double nanoseconds_each(int rounds, std::size_t count, const F& once) {
 
 void measure() {
     std::vector<std::string> in_utf8;
+    in_utf8.reserve(std::size(texts));
     for (const auto& text : texts) in_utf8.push_back(to_utf8(text));
     const auto hot = [] {
         for (const auto& text : texts) sum += remembered_unit(text).scale.numerator;

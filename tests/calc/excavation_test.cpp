@@ -83,6 +83,7 @@ TEST_CASE("a grid in full cut is the mean depth of its cells; a plane is cut exa
     // A plane that falls through the formation: a wedge, whatever the grid.
     for (const int columns : {2, 3, 4, 7}) {
         std::vector<Length> row;
+        row.reserve(static_cast<std::size_t>(columns));
         for (int c = 0; c < columns; ++c) row.push_back(m(1 - 3.0 * c / (columns - 1)));
         const Length spacing = m(12.0 / (columns - 1));
         CHECK_THAT(pit_grid({row, row}, spacing, m(5), m(0)), is_near(m3(0.5 * 1 * 4 * 5), 1e-12));

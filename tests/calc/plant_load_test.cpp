@@ -142,7 +142,7 @@ TEST_CASE("the worst stress under plant is nowhere exceeded, whatever the order 
 TEST_CASE("the worst stress is found at a small depth and far apart, too") {
     Patches far;
     for (int i = 0; i < 40; ++i)
-        far.emplace_back(kn(10 + i % 7), m(0.5), m(0.25), m(100 * (i % 8)), m(90 * (i / 8)));
+        far.emplace_back(kn(10 + i % 7), m(0.5), m(0.25), m(100 * (i % 8)), m(90.0 * std::floor(i / 8.0)));
     CHECK_THAT(plant_load(far, m(0.001)), is_near(kpa(16 / 0.125), 1e-6));
     // 39 others, the nearest 90 m away, add next to nothing.
     CHECK_THAT(plant_load(far, m(1)),

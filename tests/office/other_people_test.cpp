@@ -1,6 +1,6 @@
 // What people and other machines do to a workbook: files without the extension, other locales, several
 // documents, undo, copying, inserted rows, a crash while saving, many calls.
-#include <signal.h>
+#include <signal.h>  // NOLINT(modernize-deprecated-headers): kill() is of POSIX
 #include <unistd.h>
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>

@@ -170,6 +170,9 @@ TEST_CASE("an entry that cannot be right counts as open, whatever the checks say
 
     document.named("bearing_by")->setFormula("guess");
     CHECK(document.named("subgrade_bears")->getError() != 0);
+    document.named("plant_impact")->setValue(0.5);  // a factor takes nothing away
+    CHECK_THAT(state("Ground"), Catch::StartsWith("1 entry cannot be right"));
+    document.named("plant_impact")->setValue(1);
     document.named("carry_persons")->setValue(-2);
     CHECK_THAT(state("Ground"), Catch::StartsWith("1 entry cannot be right"));
 }

@@ -64,14 +64,14 @@ BookMaker& BookMaker::put(const std::string& at, const std::string& text) {
     return *this;
 }
 
-BookMaker& BookMaker::formula(const std::string& at, const std::string& text, Shown shown) {
+BookMaker& BookMaker::formula(const std::string& at, const std::string& text, const Shown& shown) {
     BookCell& made = cell(at);
     made.formula = text;
     set_shown(made, shown);
     return *this;
 }
 
-BookMaker& BookMaker::array(const std::string& range, const std::string& text, Shown shown) {
+BookMaker& BookMaker::array(const std::string& range, const std::string& text, const Shown& shown) {
     if (book_.sheets.empty()) sheet("Sheet1");
     const Area area = area_of_text(range);
     auto& arrays = raw().arrays;
@@ -85,7 +85,7 @@ BookMaker& BookMaker::array(const std::string& range, const std::string& text, S
     return *this;
 }
 
-BookMaker& BookMaker::show(const std::string& at, Shown shown) {
+BookMaker& BookMaker::show(const std::string& at, const Shown& shown) {
     set_shown(cell(at), shown);
     return *this;
 }

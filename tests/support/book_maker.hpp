@@ -27,11 +27,11 @@ public:
     BookMaker& put(const std::string& cell, double number);
     BookMaker& put(const std::string& cell, const std::string& text);
     /// A formula and what it shows.
-    BookMaker& formula(const std::string& cell, const std::string& text, Shown shown = 1.0);
+    BookMaker& formula(const std::string& cell, const std::string& text, const Shown& shown = 1.0);
     /// An array formula that fills a range; every cell shows the same unless it is put again.
-    BookMaker& array(const std::string& range, const std::string& text, Shown shown = 1.0);
+    BookMaker& array(const std::string& range, const std::string& text, const Shown& shown = 1.0);
     /// What a cell of an array formula shows.
-    BookMaker& show(const std::string& cell, Shown shown);
+    BookMaker& show(const std::string& cell, const Shown& shown);
     /// A row of a calc sheet: description in A, symbol in B, value in C, unit in D.
     BookMaker& row(int number, const std::string& description, double value, const std::string& unit);
     BookMaker& row(int number, const std::string& description, const std::string& formula, double value,
