@@ -4,6 +4,7 @@
 
 #include "calc/customary.hpp"
 #include "calc/require.hpp"
+#include "calc/runoff.hpp"
 
 namespace undercroft::calc {
 
@@ -23,6 +24,7 @@ Time sheet_flow_time(Share roughness, Length length, Length rain_depth, Gradient
     require_positive("roughness", roughness);
     require_positive("length", length);
     require_positive("rain depth", rain_depth);
+    require_storm_depth("rain depth", rain_depth);
     require_positive("slope", slope);
     const Length longest = longest_sheet_flow();
     require(length.value() <= longest.value() * (1 + limit_tolerance), shown("length", length),

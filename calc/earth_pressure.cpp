@@ -46,11 +46,14 @@ double coulomb_active(Angle p, Angle d, Angle a, Angle b) {
 
 double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
     require_vertical("Coulomb's passive pressure", a);
+    require(
+        b <= same_angle, "slope (", amount(b),
+        ") must be 0 for Coulomb's passive pressure: on rising ground its plane slip surface overstates the "
+        "resistance, up to four times; Rankine's, without a wall friction, does not");
     require(d <= p / 3.0 + same_angle, shown("wall friction", d),
             " must be at most a third of the friction angle (", amount(p / 3.0),
             ") for passive pressure: beyond it Coulomb's plane slip surface overstates the resistance");
-    const double root = std::sqrt(sine(p + d) * sine(p + b) / (cosine(d) * cosine(b)));
-    require(root < 1, "the ground rises too steeply for a plane slip surface");
+    const double root = std::sqrt(sine(p + d) * sine(p) / cosine(d));
     return std::pow(cosine(p), 2) / (cosine(d) * std::pow(1 - root, 2));
 }
 

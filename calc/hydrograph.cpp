@@ -35,8 +35,6 @@ constexpr double initial_abstraction_ratio = 0.2;
 constexpr double longest_step_per_peak_time = 0.25;
 constexpr double most_steps = 2e4;  // the convolution grows with their square: 0.1 s at most
 
-const Length most_rain = Length::from_value(1000);  // beyond any storm; a slip of units
-
 /// Cumulative rain against time, in SI.
 Points checked_storm(const Table<Time, Length>& storm) {
     require(storm.size() >= 2, "the storm needs at least two rows of time and cumulative rain");
@@ -51,8 +49,7 @@ Points checked_storm(const Table<Time, Length>& storm) {
             require(!is_above(points.y.back(), rain.value()), shown("cumulative rain", rain),
                     " must not be below that of the row before");
         }
-        require(rain <= most_rain, shown("cumulative rain", rain), " must be at most ", amount(most_rain),
-                ": is it in mm?");
+        require_storm_depth("cumulative rain of the storm", rain);
         points.x.push_back(time.value());
         points.y.push_back(points.y.empty() ? 0 : std::max(rain.value(), points.y.back()));
     }

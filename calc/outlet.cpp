@@ -39,6 +39,9 @@ Flow orifice_flow(Length diameter, Length head, Share coefficient) {
     require_positive("diameter", diameter);
     require_not_negative("head", head);
     require_coefficient(coefficient);
+    require(!is_above(diameter.value(), 2.0 * head.value()), shown("head", head),
+            " must be at least half of the diameter (", amount(diameter / 2.0),
+            "): below, the orifice is part full, see UC.OUTLET.RATING");
     return coefficient * circle(diameter) * sqrt(2.0 * standard_gravity * head);
 }
 
@@ -47,7 +50,11 @@ Length orifice_diameter(Flow flow, Length head, Share coefficient) {
     require_positive("head", head);
     require_coefficient(coefficient);
     const Area opening = flow / (coefficient * sqrt(2.0 * standard_gravity * head));
-    return sqrt(opening * 4.0 / std::numbers::pi);
+    const Length diameter = sqrt(opening * 4.0 / std::numbers::pi);
+    require(!is_above(diameter.value(), 2.0 * head.value()), shown("head", head),
+            " must be at least half of the diameter that the flow needs (", amount(diameter / 2.0),
+            "): below, the orifice is part full");
+    return diameter;
 }
 
 Flow part_full_orifice_flow(Length diameter, Length depth, Share coefficient) {

@@ -9,6 +9,8 @@ namespace undercroft::calc {
 
 /// Refuses a runoff coefficient that is not above 0 and at most 1.
 void require_runoff_coefficient(Share coefficient);
+/// Refuses a depth of rain above 5 m, which no storm brings: a slip of units.
+void require_storm_depth(const char* name, Length rain);
 
 /// Runoff coefficient of several surfaces together, weighted by area: C = sum(C A) / sum(A).
 ///

@@ -198,7 +198,7 @@ TEST_CASE("Coulomb's passive coefficient is the least push of all wedges (Boost.
     for (int i = 0; i < 300; ++i) {
         const double p = random.between(5, 40) * pi / 180;
         const double d = random.between(0, p / 3);
-        const double b = random.between(0, p / 2);
+        const double b = 0;
         const auto push = [&](double plane) {
             return push_of_wedge(EarthState::passive, p, d, pi / 2, b, plane);
         };
@@ -307,8 +307,9 @@ TEST_CASE("Coulomb's passive pressure is kept to where its plane is safe") {
                                         "angle (10 deg) for passive pressure"));
     CHECK_THROWS_MATCHES(rough(passive, 30, 5, 89), Refused,
                          refuses_domain("a vertical wall, for Coulomb's passive pressure"));
-    CHECK_THROWS_MATCHES(rough(passive, 45, 15, 90, 44), Refused,
-                         refuses_domain("the ground rises too steeply for a plane slip surface"));
+    // On a slope of 1 in 2 a log spiral finds 8.5 at 30 and 10 deg where the plane says 15.8.
+    CHECK_THROWS_MATCHES(rough(passive, 30, 10, 90, 1), Refused,
+                         refuses_domain("slope (1 deg) must be 0 for Coulomb's passive pressure"));
 }
 
 // --- thrust ---------------------------------------------------------------------------------------

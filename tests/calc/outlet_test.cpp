@@ -35,13 +35,20 @@ TEST_CASE("the diameter of an orifice is the inverse of its flow") {
     Random random;
     for (int i = 0; i < 500; ++i) {
         const Length diameter = m(random.between(0.005, 1.5));
-        const Length head = m(random.between(0.001, 10));
+        const Length head = diameter * random.between(0.5, 10);
         const Share c = share(random.between(0.3, 1));
         const Flow flow = orifice_flow(diameter, head, c);
         REQUIRE_THAT(orifice_diameter(flow, head, c), is_near(diameter, 1e-13));
         REQUIRE_THAT(orifice_flow(diameter, 4.0 * head, c), is_near(Flow(2.0 * flow), 1e-13));
     }
-    CHECK(orifice_flow(m(0.1), m(0), share(0.6)) == m3_per_s(0));
+    // A part-full orifice has another law: 0.1 m wide, full from 0.05 m above its centre.
+    CHECK_NOTHROW(orifice_flow(m(0.1), m(0.05), share(0.6)));
+    CHECK_THROWS_MATCHES(orifice_flow(m(0.1), m(0.0499), share(0.6)), Refused,
+                         refuses_domain("head (0.0499 m) must be at least half of the diameter (0.05 m)"));
+    CHECK_THROWS_MATCHES(orifice_flow(m(0.1), m(0), share(0.6)), Refused, refuses_domain("UC.OUTLET.RATING"));
+    CHECK_THROWS_MATCHES(
+        orifice_diameter(m3_per_s(0.1), m(0.02), share(0.6)), Refused,
+        refuses_domain("head (0.02 m) must be at least half of the diameter that the flow needs"));
 }
 
 TEST_CASE("a part-full orifice is the sum of its strips (GSL QAGS, and GSL's elliptic integrals)") {

@@ -146,4 +146,10 @@ TEST_CASE("runoff that none could be is refused") {
     CHECK_NOTHROW(sheet_flow_time(share(0.1), ft(300), m(0.1), gradient(0.01)));
 }
 
+TEST_CASE("millimetres typed as metres are no rain") {
+    CHECK_NOTHROW(runoff_depth(share(80), m(5), share(0.2)));
+    CHECK_THROWS_MATCHES(runoff_depth(share(80), m(60), share(0.2)), Refused,
+                         refuses_domain("rain depth (60 m) must be at most 5 m: is it in mm?"));
+}
+
 }  // namespace undercroft::tests

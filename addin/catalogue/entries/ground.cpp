@@ -56,18 +56,24 @@ Function coefficient_entry() {
             "with it, Jaky at rest")
         .equation(
             "Rankine K = cos b (cos b -+ r)/(cos b +- r), r = sqrt(cos^2 b - cos^2 p); Coulomb Ka = sin^2(a "
-            "+ p)/(sin^2 a sin(a - d)(1 + sqrt(sin(p + d) sin(p - b)/(sin(a - d) sin(a + b))))^2); K0 = 1 - "
-            "sin p")
+            "+ p)/(sin^2 a sin(a - d)(1 + sqrt(sin(p + d) sin(p - b)/(sin(a - d) sin(a + b))))^2), Kp = "
+            "cos^2 "
+            "p/(cos d (1 - sqrt(sin(p + d) sin p/cos d))^2); K0 = 1 - sin p")
         .source(
             "Rankine (1857), thrust parallel to the ground; Coulomb (1776); Jaky (1944); Bowles, Foundation "
             "Analysis and Design, 5th ed. (1996), chapter 11")
         .caution(
-            "Coulomb passive is refused above a wall friction of a third of the friction angle, where it "
-            "overstates the resistance. Local codes and a licensed engineer govern")
+            "Coulomb passive is refused above a wall friction of a third of the friction angle and on rising "
+            "ground, where it overstates the resistance. Rest is that of normally consolidated ground: "
+            "compacted fill pushes harder. Local codes and a licensed engineer govern")
         .takes("state", "state", "active, passive or rest")
         .takes("friction angle", "p", "Angle of internal friction, 0 to 50 deg")
         .takes("wall friction", "d", "Friction angle between wall and ground; left out, Rankine")
-        .takes("wall angle", "a", "Back of the wall from the horizontal; 90 deg is vertical", u"90 deg")
+        .takes(
+            "wall angle", "a",
+            "Back of the wall from the horizontal; below 90 deg the ground rests on the back, above 90 deg "
+            "the wall leans into the ground",
+            u"90 deg")
         .takes("slope", "b", "Slope of the ground behind the wall, such as 1V:3H or 10 deg; 0 is level", 0.0)
         .gives("K", "Coefficient of earth pressure");
 }
@@ -87,7 +93,8 @@ Function fill_for_uplift_entry() {
         .caution("The fill must lie above the groundwater. Local codes and a licensed engineer govern")
         .takes("factor", "F", "Factor against flotation to be reached, at least 1")
         .takes("weights", "A, t, g", "Three columns: plan area, thickness, unit weight of what is there")
-        .takes("submerged volume", "V", "Volume of the bed below the groundwater")
+        .takes("submerged volume", "V",
+               "Volume below the groundwater of all that the weights count, wet cover too")
         .takes("plan area", "Af", "Plan area of the fill to be added")
         .takes("unit weight", "gf", "Unit weight of that fill")
         .takes("water unit weight", "gw", "Unit weight of the groundwater", water)
@@ -172,7 +179,8 @@ std::vector<Function> bearing_entries() {
                 "Other conventions give other factors for the same bed: say which is meant. Count no live "
                 "load and no water inside. Local codes and a licensed engineer govern")
             .takes("weights", "A, t, g", "Three columns: plan area, thickness, unit weight")
-            .takes("submerged volume", "V", "Volume of the bed below the groundwater")
+            .takes("submerged volume", "V",
+                   "Volume below the groundwater of all that the weights count, wet cover too")
             .takes("water unit weight", "gw", "Unit weight of the groundwater", water)
             .gives("F", "Factor against flotation"),
         fill_for_uplift_entry(),

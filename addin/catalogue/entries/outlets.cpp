@@ -13,9 +13,12 @@ namespace {
 
 constexpr const char* orifice_source = "FHWA HEC-22, orifice equation; g = 9.80665 m/s2";
 constexpr const char* orifice_caution =
-    "Free outfall; where the outfall is drowned the head is the difference of levels. Small orifices block: "
+    "Free outfall, and a head of at least half of the diameter; where the outfall is drowned the head is the "
+    "difference of levels. Small orifices block: "
     "screen them and keep an overflow";
-constexpr const char* weir_caution = "Free overfall, no velocity of approach";
+constexpr const char* weir_caution =
+    "Free overfall, no velocity of approach. With end contractions the head is at most a third of the crest "
+    "(Francis)";
 constexpr const char* manning_source = "Chow, Open-Channel Hydraulics (1959), secs. 5-6 and 6-3";
 constexpr const char* storage_says =
     "Two columns: depth and volume held; or the five columns of UC.STAGE.STORAGE as they are";
@@ -103,7 +106,8 @@ Function rating_entry() {
             "FHWA HEC-22; Bos, Discharge Measurement Structures (1989), sec. 5.4, for the part-full orifice "
             "(from memory); soakage common practice")
         .caution(
-            "Free outfall. Pump and soakage reach their flow over 1 mm above their level, so that a straight "
+            "Free outfall. The rate of soakage is that in design, its safety factor taken off. Pump and "
+            "soakage reach their flow over 1 mm above their level, so that a straight "
             "table can hold the step")
         .takes("outlets", "outlets",
                "Rows of kind (orifice, weir, notch, pump, soakage), level, size (diameter, crest, angle, "
@@ -175,6 +179,10 @@ Function drain_entry() {
         .source(
             "Chow, Maidment and Mays, Applied Hydrology (1988), sec. 8.2: dS/dt = -Q; last span common "
             "practice")
+        .caution(
+            "The last centimetres above an orifice or a weir take ever longer, in theory for ever: drain to "
+            "a depth "
+            "that counts as empty, some way above the outlet, from a rating with several rows below it")
         .takes("storage", "d, S", storage_says)
         .takes("rating", "d, Q", rating_says)
         .takes("from depth", "d1", "Depth at the start")

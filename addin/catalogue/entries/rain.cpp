@@ -46,7 +46,7 @@ std::vector<Function> runoff_entries() {
             .says("Direct runoff of a storm by the NRCS curve number")
             .equation("Q = (P - Ia)^2/(P - Ia + S) above Ia, else 0; S = 1 in (1000/CN - 10), Ia = lambda S")
             .source("USDA TR-55 (1986), eqs. 2-1 to 2-4")
-            .caution(local_rain)
+            .caution("Published curve numbers belong to a ratio of 0.2. Local rain and practice govern")
             .takes("curve number", "CN", "Curve number, 1 to 100")
             .takes("rain depth", "P", "Depth of rain of the storm")
             .takes("abstraction ratio", "lambda", "Initial abstraction over potential retention", 0.2)
@@ -62,7 +62,9 @@ std::vector<Function> time_entries() {
             .source("Kirpich, Civil Engineering 10 (1940), as in Chow, Maidment and Mays, Applied Hydrology "
                     "(1988), "
                     "Table 15.1.2")
-            .caution("Fitted to catchments of 1 to 112 acres on farmland. Local practice governs")
+            .caution("Fitted to catchments of 1 to 112 acres on farmland with slopes of 3 % to 10 %. "
+                     "Multiplied by 0.4 on concrete and "
+                     "asphalt, 0.2 in concrete channels (same table, from memory). Local practice governs")
             .takes("length", "L", "Length of the longest way of the water")
             .takes("slope", "S", "Mean slope along it, rise per run, such as 0.01 or 1 %")
             .gives("tc", "Time of concentration"),

@@ -8,12 +8,15 @@ namespace {
 
 constexpr const char* manual = "CIRIA C753, The SuDS Manual (2015), ch. 25";
 constexpr const char* soakage_caution =
-    "The safety factor goes by the area drained and the harm of a failure. Local codes and a licensed "
+    "Keep clear of foundations and of the highest groundwater. The safety factor goes by the area drained "
+    "and the harm of a failure. Local codes and a licensed "
     "engineer "
     "govern";
-constexpr const char* safety_says = "What the tested rate is divided by";
+constexpr const char* safety_says =
+    "What the tested rate is divided by; 1.5 to 10 in CIRIA C753, 1 for a rate already in design";
 constexpr const char* dewatering_caution =
-    "Lowering groundwater settles the ground and what stands on it. Local codes and a licensed engineer "
+    "Water under pressure below the pit can burst or wash out its floor: a check of its own. Lowering "
+    "groundwater settles the ground and what stands on it. Local codes and a licensed engineer "
     "govern";
 
 std::vector<Function> soakage_entries() {

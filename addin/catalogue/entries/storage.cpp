@@ -36,7 +36,8 @@ constexpr const char* required_source =
     "Water "
     "Resour. Plan. Manage. 125 (1999)";
 constexpr const char* required_caution =
-    "Rain, frequency, release and method are the local authority's to name; a licensed engineer governs";
+    "No longer rain than the table holds is tried: where its last row governs, the table is too short. Rain, "
+    "frequency, release and method are the local authority's to name; a licensed engineer governs";
 
 /// The arguments of the storage that a permitted release makes necessary.
 template <class E>

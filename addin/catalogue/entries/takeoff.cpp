@@ -65,7 +65,9 @@ Function opening_entry() {
             "0.60 mm (both from memory)")
         .caution(
             "Where more than half of the soil passes 0.075 mm, B is 1 (woven) or 1.8 (non-woven) and the "
-            "opening at most 0.3 mm. Permeability and strength are checks of their own. Local codes and a "
+            "opening at most 0.3 mm. The flow is steady: where it turns, as in a bed that fills and empties, "
+            "0.5 is usual (from memory). Permeability and strength are checks of their own. Local codes and "
+            "a "
             "licensed engineer govern")
         .takes("d85", "d85", "Size that 85 % of the soil passes, from UC.GRADING.SIZE")
         .takes("factor", "B", "Factor of the criterion, from UC.FABRIC.FACTOR; at most 2", 1.0)
@@ -90,10 +92,13 @@ Function handling_entry() {
             "NIOSH publication 94-110 (1994, rev. 2021), metric form; FM by Table 5, CM by Table 7 (tables "
             "from memory)")
         .caution(
-            "Two-handed lifts by a healthy adult on good footing, with recovery as the method asks; local "
+            "For one person; of a team each carries less well: of two, two thirds of the sum is usual (from "
+            "memory). A "
+            "load that is set down with care is limited at the end of the lift as well. Two-handed lifts by "
+            "a healthy adult on good footing, with recovery as the method asks; local "
             "codes govern. Its form in inches and pounds differs by up to 4 %")
         .takes("horizontal", "H", "Hands in front of the ankles; less than 25 cm counts as 25 cm")
-        .takes("vertical", "V", "Hands above the floor where the lift starts")
+        .takes("vertical", "V", "Hands above the floor where the lift starts, and, once more, where it ends")
         .takes("travel", "D", "Distance up or down; less than 25 cm counts as 25 cm")
         .takes("asymmetry", "A", "Turn of the body, in deg")
         .takes("lifts per minute", "F", "Number of lifts in a minute")
