@@ -51,5 +51,5 @@ find "$folder" -maxdepth 1 -type f \( -name '*.ods' -o -name '*.ots' -o -name '*
   | parallel --null --quote --will-cite --jobs "${BATCH_JOBS:-100%}" --joblog "$jobs" $hosts \
       sh "$root/sheets/batch.sh" --one {} "$out" || status=$?
 [ -s "$jobs" ] || { echo "parallel could not run" >&2; exit 2; }
-awk 'NR > 1 { n[$7 > 1 ? 2 : $7]++ }
+awk 'NR > 1 { n[$8 ? 2 : $7 > 1 ? 2 : $7]++ }
      END { printf "%d good, %d with findings, %d failed\n", n[0], n[1], n[2]; exit n[2] ? 2 : n[1] ? 1 : 0 }' "$jobs"

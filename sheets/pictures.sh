@@ -8,7 +8,8 @@ cd "$(dirname "$0")/.."
 need_packages xvfb imagemagick xdotool
 screen=:97
 Xvfb $screen -screen 0 1080x700x24 > /dev/null 2>&1 &
-trap 'kill %1 2> /dev/null' EXIT
+display=$!
+trap 'kill "$display" 2> /dev/null || true' EXIT
 sleep 1
 mkdir -p sheets/pictures
 run_in_calc env DISPLAY=$screen SAL_USE_VCLPLUGIN=gen build/sheets/take_pictures build/extensions \

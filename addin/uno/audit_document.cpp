@@ -125,12 +125,22 @@ private:
 
 }  // namespace
 
+/// The results that the file holds; where it cannot be read again - encrypted, moved, deleted - what is open.
+audit::StoredValues stored_values(const Reference<css::uno::XComponentContext>& context,
+                                  const AuditWanted& wanted) {
+    if (is_open_document(wanted.file)) {
+        try {
+            return read_stored(context, wanted.file);
+        } catch (const css::uno::Exception&) {  // NOLINT(bugprone-empty-catch): what is open is read instead
+        }
+    }
+    return audit::results_of(read_book(wanted.document));
+}
+
 audit::Report audit_document(const Reference<css::uno::XComponentContext>& context,
                              const AuditWanted& wanted) {
     const std::vector<audit::Signature> signatures = read_signatures(wanted.document);
-    const audit::StoredValues stored = is_open_document(wanted.file)
-                                           ? read_stored(context, wanted.file)
-                                           : audit::results_of(read_book(wanted.document));
+    const audit::StoredValues stored = stored_values(context, wanted);
     Reference<css::sheet::XCalculatable>(wanted.document, UNO_QUERY_THROW)->calculateAll();
     const audit::Book book = read_book(wanted.document);
     const rtl::OUString url = wanted.against.isEmpty() ? template_of(context, book) : wanted.against;

@@ -14,6 +14,7 @@
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/table/XTableColumns.hpp>
 #include <com/sun/star/table/XTableRows.hpp>
+#include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
 
 #include <algorithm>
@@ -349,12 +350,15 @@ std::vector<audit::Signature> read_signatures(const Reference<css::sheet::XSprea
     const Reference<css::sheet::XCellRangeData> range(
         sheet->getCellRangeByPosition(0, 0, columns - 1, search_rows), UNO_QUERY_THROW);
     bool inside = false;
+    sal_Int32 at = -1;
     for (const css::uno::Sequence<Any>& row : range->getDataArray()) {
+        ++at;
         const auto text = [&](sal_Int32 column) {
             rtl::OUString held;
-            double number = 0;
             if (row[column] >>= held) return to_string(held);
-            return (row[column] >>= number) ? rounded_text(number) : std::string();
+            // A number as the cell shows it: a date stays one.
+            const Reference<css::text::XText> cell(sheet->getCellByPosition(column, at), UNO_QUERY_THROW);
+            return to_string(cell->getString());
         };
         if (text(checker) == sign_columns[0] && text(date) == sign_columns[1]) {
             inside = true;

@@ -195,6 +195,12 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
             explanation.text += text_in_table(*explanation.function, range, on_sheet->getSpreadsheet());
         return {explanation, {}};
     } catch (const Refused& refused) {
+        if (cell->getError() == 0) {  // a branch that is not taken, or what only Calc can follow
+            explanation.text =
+                name +
+                " shows no error; how it came about cannot be derived from its formula: " + refused.what();
+            return {explanation, {}};
+        }
         explanation.text = explanation.reason = refused.what();
         return {explanation, sheet.blamed()};
     }

@@ -88,13 +88,20 @@ std::string SheetValues::prefix_of(const Node& node, const Reference<css::table:
     return sheet_prefix(to_string(named->getName()));
 }
 
+Reference<css::sheet::XNamedRange> SheetValues::named(const std::string& name) const {
+    const rtl::OUString wanted = to_oustring(name);
+    for (const Reference<css::beans::XPropertySet>& owner :
+         {Reference<css::beans::XPropertySet>(own_sheet_, UNO_QUERY), document_}) {
+        if (!owner.is()) continue;
+        const Reference<css::container::XNameAccess> names(owner->getPropertyValue("NamedRanges"), UNO_QUERY);
+        if (names.is() && names->hasByName(wanted)) return {names->getByName(wanted), UNO_QUERY};
+    }
+    return {};
+}
+
 Reference<css::table::XCellRange> SheetValues::range_of(const Node& node) const {
     if (node.kind == Node::Kind::name) {
-        const Reference<css::container::XNameAccess> names(document_->getPropertyValue("NamedRanges"),
-                                                           UNO_QUERY);
-        const rtl::OUString name = to_oustring(node.text);
-        if (!names.is() || !names->hasByName(name)) return {};
-        const Reference<css::sheet::XCellRangeReferrer> referrer(names->getByName(name), UNO_QUERY);
+        const Reference<css::sheet::XCellRangeReferrer> referrer(named(node.text), UNO_QUERY);
         return referrer.is() ? referrer->getReferredCells() : Reference<css::table::XCellRange>();
     }
     if (node.kind != Node::Kind::reference || !node.reference.document.empty()) return {};
@@ -123,12 +130,19 @@ FormulaValue SheetValues::value_of_reference(const Node& node) const {
 
 FormulaValue SheetValues::value_of_name(const Node& node) const {
     if (range_of(node).is()) return value_of_reference(node);
-    const Reference<css::container::XNameAccess> names(document_->getPropertyValue("NamedRanges"), UNO_QUERY);
-    const rtl::OUString name = to_oustring(node.text);
-    if (!names.is() || !names->hasByName(name))
-        refuse_value("the name '" + node.text + "' is not defined in this workbook");
-    const Reference<css::sheet::XNamedRange> defined(names->getByName(name), UNO_QUERY);
-    return value_of(parse_formula(to_string(defined->getContent())));
+    const Reference<css::sheet::XNamedRange> defined = named(node.text);
+    if (!defined.is()) refuse_value("the name '" + node.text + "' is not defined in this workbook");
+    constexpr int deepest = 20;
+    if (names_within_ >= deepest) refuse_value("the name '" + node.text + "' goes round in a circle");
+    ++names_within_;
+    try {
+        FormulaValue value = value_of(parse_formula(to_string(defined->getContent())));
+        --names_within_;
+        return value;
+    } catch (...) {
+        --names_within_;
+        throw;
+    }
 }
 
 FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {

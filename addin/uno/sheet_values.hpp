@@ -4,6 +4,7 @@
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/sheet/XFunctionAccess.hpp>
+#include <com/sun/star/sheet/XNamedRange.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
@@ -39,6 +40,8 @@ private:
     /// Says which cell of a range holds an error. \throws Refused(value) when one does.
     void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
                        const std::string& prefix) const;
+    /// The name of this sheet or, where it has none of it, of the workbook; empty when there is none.
+    [[nodiscard]] css::uno::Reference<css::sheet::XNamedRange> named(const std::string& name) const;
     /// "Site." for the cells of a name, or of a reference to another sheet.
     [[nodiscard]] static std::string prefix_of(const Node& node,
                                                const css::uno::Reference<css::table::XCellRange>& range);
@@ -47,6 +50,7 @@ private:
     css::uno::Reference<css::beans::XPropertySet> document_;
     css::uno::Reference<css::sheet::XSpreadsheetDocument> sheets_;
     css::uno::Reference<css::sheet::XSpreadsheet> own_sheet_;
+    mutable int names_within_ = 0;  // expressions of names that are being evaluated
     mutable css::uno::Reference<css::table::XCellRange>
         blamed_;  // what a refusal says has no room for a cell
 };

@@ -242,12 +242,13 @@ void fill_head(CellWriter& writer) {
     const std::string values = "[." + cell_text(first_row, description_column) + ":." +
                                cell_text(std::max(grid.rows, first_row + 1), last) + "]";
     const std::string errors = "SUMPRODUCT(ISERROR(" + values + ")*1)";
-    std::string fails = "0";
+    std::string fails = "(0";
     for (const std::string& check : grid.checks)
-        fails += "+([." + check + "]<>1)*([." + check + "]<>\"not counted\")";
+        fails += "+IF(ISERROR([." + check + "]);0;([." + check + "]<>1)*([." + check + "]<>\"not counted\"))";
     std::string slips = "(0";
     for (const auto& [cell, slip] : grid.slips) slips += "+(" + slip + ")";
     slips += ")";
+    fails += ")";
     const std::string count = std::to_string(grid.checks.size());
     const std::string all_pass =
         grid.checks.empty() ? "\"No cell shows an error\"" : "\"No check of " + count + " fails\"";
@@ -261,10 +262,11 @@ void fill_head(CellWriter& writer) {
             "=1;\" entry\";\" entries\")&\" cannot be right, marked in red\";IF(" + errors + ">0;" + errors +
             "&IF(" + errors +
             "=1;\" cell shows\";\" cells show\")&\" an error: the reason stands to the right of the "
-            "row\";[." +
-            cell_text(2, last) + "]&\" of " + count +
-            (grid.waits ? " checks fail or are open" : " checks fail") + "\"))))");
-    writer.put_formula(2, last, "OpenCount", "IF(" + errors + ">0;" + errors + ";" + fails + ")+" + slips);
+            "row\"&IF(" +
+            fails + ">0;\"; \"&(" + fails + ")&\" of " + count +
+            (grid.waits ? " checks fail or are open" : " checks fail") + "\";\"\");" + fails + "&\" of " +
+            count + (grid.waits ? " checks fail or are open" : " checks fail") + "\"))))");
+    writer.put_formula(2, last, "OpenCount", errors + "+" + fails + "+" + slips);
     writer.put_text(2, last - 1, "OpenLabel", "open");
     const std::pair<int, const char*> heads[] = {
         {ref_column, "Ref"},       {description_column, "Description"},

@@ -64,7 +64,7 @@ TEST_CASE("pressure of truck and tandem wheels through fill is the table of the 
 }
 
 TEST_CASE("dynamic allowance falls from 33 % at no cover to none at 8 ft", "[published]") {
-    // AASHTO LRFD 3.6.2.2, as in a conference presentation (2021): 33 (1.0 - 0.125 H) %, at least 0.
+    // AASHTO LRFD 3.6.2.2 (from memory): 33 (1.0 - 0.125 H) %, at least 0.
     const double rows[][2] = {{0, 33}, {2, 24.75}, {4, 16.5}, {6, 8.25}, {8, 0}, {10, 0}, {100, 0}};
     for (const auto& [cover, percent] : rows) {
         CAPTURE(cover);
@@ -220,7 +220,7 @@ TEST_CASE("classes of wheels and covers have the loads of their standards", "[pu
     };
     const double kip_in_kn = 4.4482216152605;
     const Row rows[] = {
-        // AASHTO LRFD 3.6.1.2.2 and 3.6.1.2.3, conference presentation (2021): 16 kip and 12.5 kip.
+        // AASHTO LRFD 3.6.1.2.2 and 3.6.1.2.3: 16 kip and 12.5 kip.
         {LoadClass::aashto_truck_wheel, 16 * kip_in_kn, 0},
         {LoadClass::aashto_tandem_wheel, 12.5 * kip_in_kn, 0},
         // AS 5100.2 (from memory).
