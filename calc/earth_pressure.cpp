@@ -49,7 +49,7 @@ double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
     require(
         b <= same_angle, "slope (", amount(b),
         ") must be 0 for Coulomb's passive pressure: on rising ground its plane slip surface overstates the "
-        "resistance, up to four times; Rankine's, without a wall friction, does not");
+        "resistance, many times over; Rankine's, without a wall friction, does not");
     require(d <= p / 3.0 + same_angle, shown("wall friction", d),
             " must be at most a third of the friction angle (", amount(p / 3.0),
             ") for passive pressure: beyond it Coulomb's plane slip surface overstates the resistance");

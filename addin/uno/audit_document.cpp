@@ -123,8 +123,6 @@ private:
     Reference<css::document::XUndoManager> manager_;
 };
 
-}  // namespace
-
 /// The results that the file holds; where it cannot be read again - encrypted, moved, deleted - what is open.
 audit::StoredValues stored_values(const Reference<css::uno::XComponentContext>& context,
                                   const AuditWanted& wanted) {
@@ -136,6 +134,8 @@ audit::StoredValues stored_values(const Reference<css::uno::XComponentContext>& 
     }
     return audit::results_of(read_book(wanted.document));
 }
+
+}  // namespace
 
 audit::Report audit_document(const Reference<css::uno::XComponentContext>& context,
                              const AuditWanted& wanted) {

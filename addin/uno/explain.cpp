@@ -1,6 +1,5 @@
 #include "addin/uno/explain.hpp"
 
-#include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XSheetCellCursor.hpp>
@@ -208,10 +207,15 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
 
 /// "Site.D7", or "D7" for a cell on the same sheet.
 std::string name_seen_from(const OneCell& from, const OneCell& cell) {
-    if (address_of(from).Sheet == address_of(cell).Sheet) return cell_name(cell);
-    const Reference<css::sheet::XSheetCellRange> on_sheet(cell, UNO_QUERY);
-    const Reference<css::container::XNamed> sheet(on_sheet->getSpreadsheet(), UNO_QUERY);
-    return sheet_prefix(to_string(sheet->getName())) + cell_name(cell);
+    const bool same_sheet = address_of(from).Sheet == address_of(cell).Sheet;
+    return (same_sheet ? std::string() : sheet_prefix_of(cell)) + cell_name(cell);
+}
+
+using Address = std::tuple<sal_Int16, sal_Int32, sal_Int32>;
+
+Address key_of(const OneCell& cell) {
+    const css::table::CellRangeAddress at = address_of(cell);
+    return {at.Sheet, at.StartColumn, at.StartRow};
 }
 
 }  // namespace
@@ -219,31 +223,23 @@ std::string name_seen_from(const OneCell& from, const OneCell& cell) {
 Explanation explain(const Reference<css::uno::XComponentContext>& context,
                     const Reference<css::beans::XPropertySet>& document,
                     const Reference<css::table::XCellRange>& range) {
-    Explained asked = explain_cell(context, document, range);
-    if (!asked.blamed.is()) return asked.explanation;
+    const auto [asked, blamed] = explain_cell(context, document, range);
+    if (!blamed.is()) return asked;
 
-    // From cell to cell to the one where the error begins.
-    using Address = std::tuple<sal_Int16, sal_Int32, sal_Int32>;
-    const auto key = [](const OneCell& cell) {
-        const css::table::CellRangeAddress at = address_of(cell);
-        return Address(at.Sheet, at.StartColumn, at.StartRow);
-    };
-    std::set<Address> passed = {key(range)};
-    Explained last = asked;
-    OneCell root = asked.blamed;
-    bool circle = !passed.insert(key(root)).second;
-    while (!circle) {
-        last = explain_cell(context, document, root);
-        if (!last.blamed.is()) break;
-        circle = !passed.insert(key(last.blamed)).second;
-        if (!circle) root = last.blamed;
+    // From cell to cell to the one where the error begins, or to one that was passed already.
+    std::set<Address> passed = {key_of(range), key_of(blamed)};
+    OneCell root = blamed;
+    Explained at_root = explain_cell(context, document, root);
+    while (at_root.blamed.is() && passed.insert(key_of(at_root.blamed)).second) {
+        root = at_root.blamed;
+        at_root = explain_cell(context, document, root);
     }
-    std::string& text = asked.explanation.text;
-    if (key(root) != key(asked.blamed)) text += " and at last on " + name_seen_from(range, root);
+    Explanation explanation = asked;
+    std::string& text = explanation.text;
+    if (key_of(root) != key_of(blamed)) text += " and at last on " + name_seen_from(range, root);
     text += ", which shows " + error_text(root->getCellByPosition(0, 0)->getError()) + ": ";
-    text += circle ? "the formulas go in a circle" : last.explanation.reason;
-    asked.explanation.reason = text;
-    return asked.explanation;
+    text += at_root.blamed.is() ? "the formulas go in a circle" : at_root.explanation.reason;
+    return explanation;
 }
 
 ResultRows steps_table(const Explanation& explanation) {

@@ -59,6 +59,12 @@ FormulaValue value_of_range(const Reference<css::table::XCellRange>& range) {
 
 }  // namespace
 
+std::string sheet_prefix_of(const Reference<css::table::XCellRange>& range) {
+    const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
+    const Reference<css::container::XNamed> sheet(on_sheet->getSpreadsheet(), UNO_QUERY);
+    return sheet_prefix(to_string(sheet->getName()));
+}
+
 SheetValues::SheetValues(const Reference<css::uno::XComponentContext>& context,
                          const Reference<css::beans::XPropertySet>& document,
                          const Reference<css::sheet::XSpreadsheet>& own_sheet)
@@ -83,9 +89,7 @@ void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
 
 std::string SheetValues::prefix_of(const Node& node, const Reference<css::table::XCellRange>& range) {
     if (node.kind == Node::Kind::reference && node.reference.sheet.empty()) return {};
-    const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
-    const Reference<css::container::XNamed> named(on_sheet->getSpreadsheet(), UNO_QUERY);
-    return sheet_prefix(to_string(named->getName()));
+    return sheet_prefix_of(range);
 }
 
 Reference<css::sheet::XNamedRange> SheetValues::named(const std::string& name) const {
@@ -134,15 +138,10 @@ FormulaValue SheetValues::value_of_name(const Node& node) const {
     if (!defined.is()) refuse_value("the name '" + node.text + "' is not defined in this workbook");
     constexpr int deepest = 20;
     if (names_within_ >= deepest) refuse_value("the name '" + node.text + "' goes round in a circle");
-    ++names_within_;
-    try {
-        FormulaValue value = value_of(parse_formula(to_string(defined->getContent())));
-        --names_within_;
-        return value;
-    } catch (...) {
-        --names_within_;
-        throw;
-    }
+    ++names_within_;  // a refusal ends the whole reading
+    FormulaValue value = value_of(parse_formula(to_string(defined->getContent())));
+    --names_within_;
+    return value;
 }
 
 FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {

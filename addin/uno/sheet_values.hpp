@@ -18,6 +18,9 @@ namespace css = com::sun::star;
 
 namespace undercroft::addin {
 
+/// "Site." for cells of the sheet Site.
+[[nodiscard]] std::string sheet_prefix_of(const css::uno::Reference<css::table::XCellRange>& range);
+
 /// Reads values on behalf of a formula that stands on one sheet of a document.
 class SheetValues final : public Evaluator {
 public:

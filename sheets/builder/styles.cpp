@@ -129,7 +129,30 @@ void add_look(xml_node styles, const Look& look) {
     if (look.italic) set(text, "fo:font-style", "italic");
 }
 
+/// An entry that cannot be right: the same in the colours of a failed check.
+Look wrong(Look entry, const char* name) {
+    entry.name = name;
+    entry.ground = fail_ground;
+    entry.colour = fail_ink;
+    entry.bold = true;
+    entry.edge = fail_ink;
+    return entry;
+}
+
 void add_cell_styles(xml_node styles) {
+    const Look entry = {.name = "Entry",
+                        .parent = "Default",
+                        .align = "end",
+                        .ground = sand,
+                        .entry = true,
+                        .edge = sand_edge};
+    const Look text_entry = {.name = "TextEntry",
+                             .parent = "Default",
+                             .align = "start",
+                             .ground = sand,
+                             .wrap = true,
+                             .entry = true,
+                             .edge = sand_edge};
     xml_node standard = styles.append_child("style:style");
     set(standard, "style:name", "Default");
     set(standard, "style:family", "table-cell");
@@ -200,12 +223,8 @@ void add_cell_styles(xml_node styles) {
          .colour = muted,
          .bottom = hair},
         {.name = "LinkTyped", .parent = "Default", .align = "end", .colour = muted, .bottom = hair},
-        {.name = "Entry",
-         .parent = "Default",
-         .align = "end",
-         .ground = sand,
-         .entry = true,
-         .edge = sand_edge},
+        entry,
+        wrong(entry, "EntryWrong"),
         {.name = "ShareEntry",
          .parent = "Entry",
          .format = "Percent",
@@ -213,30 +232,8 @@ void add_cell_styles(xml_node styles) {
          .ground = sand,
          .entry = true,
          .edge = sand_edge},
-        {.name = "TextEntry",
-         .parent = "Default",
-         .align = "start",
-         .ground = sand,
-         .wrap = true,
-         .entry = true,
-         .edge = sand_edge},
-        {.name = "EntryWrong",
-         .parent = "Entry",
-         .align = "end",
-         .ground = fail_ground,
-         .colour = fail_ink,
-         .bold = true,
-         .entry = true,
-         .edge = fail_ink},
-        {.name = "TextEntryWrong",
-         .parent = "TextEntry",
-         .align = "start",
-         .ground = fail_ground,
-         .colour = fail_ink,
-         .bold = true,
-         .wrap = true,
-         .entry = true,
-         .edge = fail_ink},
+        text_entry,
+        wrong(text_entry, "TextEntryWrong"),
         {.name = "UnitEntry",
          .parent = "Default",
          .align = "start",

@@ -220,7 +220,7 @@ TEST_CASE("classes of wheels and covers have the loads of their standards", "[pu
     };
     const double kip_in_kn = 4.4482216152605;
     const Row rows[] = {
-        // AASHTO LRFD 3.6.1.2.2 and 3.6.1.2.3: 16 kip and 12.5 kip.
+        // AASHTO LRFD 3.6.1.2.2 and 3.6.1.2.3 (from memory): 16 kip and 12.5 kip.
         {LoadClass::aashto_truck_wheel, 16 * kip_in_kn, 0},
         {LoadClass::aashto_tandem_wheel, 12.5 * kip_in_kn, 0},
         // AS 5100.2 (from memory).

@@ -95,6 +95,33 @@ TEST_CASE("an error is followed from cell to cell to where it begins") {
     CHECK_THAT(desk.why("D1"), Catch::Contains("circle"));
 }
 
+TEST_CASE("names that go in a circle end in a reason, and a sheet's own name is seen") {
+    Desk desk;
+    name_range(desk, "loop", "loop+1");
+    name_range(desk, "there", "back*2");
+    name_range(desk, "back", "there/2");
+    desk.put("C1", "=UC.LIFTS(loop;1)").put("C2", "=UC.LIFTS(there;1)");
+    CHECK_THAT(desk.why("C1"), Catch::Contains("the name 'loop' goes round in a circle"));
+    CHECK_THAT(desk.why("C2"), Catch::Contains("goes round in a circle"));
+    const css::uno::Reference<css::beans::XPropertySet> sheet(desk.document().sheet("Sheet1"),
+                                                              css::uno::UNO_QUERY_THROW);
+    const css::uno::Reference<css::sheet::XNamedRanges> own(sheet->getPropertyValue("NamedRanges"),
+                                                            css::uno::UNO_QUERY_THROW);
+    own->addNewByName("own_depth", "$Sheet1.$A$5:$B$5", css::table::CellAddress(0, 0, 0), 0);
+    desk.put("A5", 305).put("B5", "mm").put("C3", "=UC.LIFTS(own_depth;\"6 in\")");
+    CHECK_THAT(desk.why("C3"), Catch::Contains("305 mm = 0.305 m (thickness, in own_depth)"));
+}
+
+TEST_CASE("a good cell is never given the reason of an error") {
+    Desk desk;
+    desk.put("A1", 1)
+        .put("C1", "=IF(A1=1;5;UC.LIFTS(\"5 kg\";1))")
+        .put("C2", "=IFERROR(UC.LIFTS(\"5 kg\";1);7)");
+    for (const char* cell : {"C1", "C2"})
+        CHECK_THAT(desk.why(cell), Catch::StartsWith(std::string(cell) + " shows no error; how it came about "
+                                                                         "cannot be derived"));
+}
+
 TEST_CASE("the derivation as a table") {
     Desk desk;
     desk.put("A1", 305).put("B1", "mm").put("C1", "=UC.LIFTS(A1:B1;\"6 in\")");
