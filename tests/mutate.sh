@@ -32,7 +32,7 @@ fi
 
 every=${1:-1}
 [ $# -gt 0 ] && shift
-[ $# -gt 0 ] || set -- calc/*.cpp
+[ $# -gt 0 ] || set -- $(find calc -name "*.cpp" | sort)
 cmake -B build > /dev/null
 cmake --build build -j "$(nproc)" --target calc_test addin_test > /dev/null
 for program in calc_test addin_test; do

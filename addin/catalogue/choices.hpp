@@ -3,11 +3,11 @@
 #pragma once
 
 #include "addin/catalogue/choice.hpp"
-#include "calc/arch.hpp"
 #include "calc/arithmetic.hpp"
-#include "calc/excavation.hpp"
-#include "calc/rating.hpp"
-#include "calc/spoil.hpp"
+#include "calc/bed/arch.hpp"
+#include "calc/water/rating.hpp"
+#include "calc/works/excavation.hpp"
+#include "calc/works/spoil.hpp"
 
 namespace undercroft::addin {
 

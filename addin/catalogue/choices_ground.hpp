@@ -3,15 +3,15 @@
 #pragma once
 
 #include "addin/catalogue/choice.hpp"
-#include "calc/bearing_factors.hpp"
-#include "calc/dynamic_cone.hpp"
-#include "calc/earth_pressure.hpp"
-#include "calc/elastic_stress.hpp"
-#include "calc/lifting.hpp"
-#include "calc/load_classes.hpp"
-#include "calc/presumptive_bearing.hpp"
-#include "calc/soil_group.hpp"
-#include "calc/stone_sizes.hpp"
+#include "calc/ground/bearing_factors.hpp"
+#include "calc/ground/dynamic_cone.hpp"
+#include "calc/ground/earth_pressure.hpp"
+#include "calc/ground/elastic_stress.hpp"
+#include "calc/ground/load_classes.hpp"
+#include "calc/ground/presumptive_bearing.hpp"
+#include "calc/ground/soil_group.hpp"
+#include "calc/ground/stone_sizes.hpp"
+#include "calc/works/lifting.hpp"
 
 namespace undercroft::addin {
 

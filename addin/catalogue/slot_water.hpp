@@ -3,7 +3,7 @@
 #pragma once
 
 #include "addin/catalogue/slot.hpp"
-#include "calc/pool.hpp"
+#include "calc/water/pool.hpp"
 
 namespace undercroft::addin {
 

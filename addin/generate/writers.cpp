@@ -140,7 +140,7 @@ std::string component_stubs() {
 std::string functions_reference() {
     std::string text =
         "# The functions\n\n"
-        "Generated from the catalogue in `addin/catalogue/entries/`; do not edit.\n\n"
+        "Generated from the catalogue in `addin/catalogue/`; do not edit.\n\n"
         "A quantity is given as a pair of cells (a number and, to its right, its unit), as text (`\"305 "
         "mm\"`), or as a\n"
         "bare number in the default unit shown in brackets. `[argument = default]` may be left out. A table "

@@ -5,7 +5,7 @@
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
-#include "addin/audit/report.hpp"
+#include "addin/audit/report/report.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {

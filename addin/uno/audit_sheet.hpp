@@ -6,8 +6,8 @@
 
 #include <vector>
 
-#include "addin/audit/fingerprint.hpp"
-#include "addin/audit/report.hpp"
+#include "addin/audit/book/fingerprint.hpp"
+#include "addin/audit/report/report.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {

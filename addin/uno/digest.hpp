@@ -4,7 +4,7 @@
 
 #include <com/sun/star/uno/XComponentContext.hpp>
 
-#include "addin/audit/fingerprint.hpp"
+#include "addin/audit/book/fingerprint.hpp"
 
 namespace undercroft::addin {
 

@@ -4,7 +4,7 @@
 
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 
-#include "addin/audit/book.hpp"
+#include "addin/audit/book/book.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {

@@ -4,7 +4,7 @@
 
 #include <com/sun/star/uno/XComponentContext.hpp>
 
-#include "addin/audit/stored_values.hpp"
+#include "addin/audit/book/stored_values.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {

@@ -1,6 +1,6 @@
 #include "sheets/builder/compose.hpp"
 
-#include "addin/audit/properties.hpp"
+#include "addin/properties.hpp"
 #include "sheets/builder/fill.hpp"
 
 namespace undercroft::sheets {

@@ -6,7 +6,7 @@
 #include <catch2/catch.hpp>
 #include <string>
 
-#include "addin/audit/report.hpp"
+#include "addin/audit/report/report.hpp"
 #include "tests/support/book_maker.hpp"
 #include "tests/support/mistakes.hpp"
 

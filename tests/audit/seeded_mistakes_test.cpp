@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <set>
 
-#include "addin/audit/report.hpp"
+#include "addin/audit/report/report.hpp"
 #include "tests/support/files.hpp"
 #include "tests/support/mistakes.hpp"
 #include "tests/support/open_document.hpp"

@@ -2,7 +2,7 @@
 #include <catch2/catch.hpp>
 #include <map>
 
-#include "addin/audit/stored_values.hpp"
+#include "addin/audit/book/stored_values.hpp"
 
 namespace undercroft::tests {
 

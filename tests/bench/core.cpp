@@ -11,16 +11,16 @@
 #include <string>
 #include <vector>
 
-#include "calc/concentration.hpp"
-#include "calc/earth_pressure.hpp"
-#include "calc/elastic_stress.hpp"
-#include "calc/excavation.hpp"
-#include "calc/outlet.hpp"
-#include "calc/pipe.hpp"
-#include "calc/routing.hpp"
-#include "calc/runoff.hpp"
-#include "calc/sheet_goods.hpp"
-#include "calc/uplift.hpp"
+#include "calc/ground/earth_pressure.hpp"
+#include "calc/ground/elastic_stress.hpp"
+#include "calc/ground/uplift.hpp"
+#include "calc/water/concentration.hpp"
+#include "calc/water/outlet.hpp"
+#include "calc/water/pipe.hpp"
+#include "calc/water/routing.hpp"
+#include "calc/water/runoff.hpp"
+#include "calc/works/excavation.hpp"
+#include "calc/works/sheet_goods.hpp"
 #include "tests/bench/plain.hpp"
 
 namespace undercroft::bench {

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "calc/routing.hpp"
+#include "calc/water/routing.hpp"
 #include "tests/bench/paired.hpp"
 #include "tests/bench/plain.hpp"
 

@@ -1,5 +1,5 @@
 // Reads tags the way an XML parser hands them over: every element that starts ends, in order.
-#include "addin/audit/stored_values.hpp"
+#include "addin/audit/book/stored_values.hpp"
 
 #include <map>
 

@@ -7,7 +7,7 @@
 #include <utility>
 #include <variant>
 
-#include "addin/audit/book.hpp"
+#include "addin/audit/book/book.hpp"
 
 namespace undercroft::tests {
 

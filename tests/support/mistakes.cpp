@@ -4,7 +4,7 @@
 #include <charconv>
 #include <stdexcept>
 
-#include "addin/audit/names.hpp"
+#include "addin/audit/book/names.hpp"
 #include "addin/formula/formula.hpp"
 
 namespace undercroft::tests {

@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "addin/audit/book.hpp"
-#include "addin/audit/finding.hpp"
+#include "addin/audit/book/book.hpp"
+#include "addin/audit/findings/finding.hpp"
 
 namespace undercroft::tests {
 

@@ -5,7 +5,7 @@
 
 #include <string>
 
-#include "addin/audit/book.hpp"
+#include "addin/audit/book/book.hpp"
 
 namespace undercroft::tests {
 

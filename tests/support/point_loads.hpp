@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "calc/elastic_stress.hpp"
+#include "calc/ground/elastic_stress.hpp"
 #include "tests/support/quadrature.hpp"
 
 namespace undercroft::tests {

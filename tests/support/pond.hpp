@@ -2,7 +2,7 @@
 /// The detention pond of a published routing example.
 #pragma once
 
-#include "calc/pool.hpp"
+#include "calc/water/pool.hpp"
 #include "tests/support/amounts.hpp"
 
 namespace undercroft::tests {

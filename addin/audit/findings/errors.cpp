@@ -2,7 +2,7 @@
 #include <map>
 #include <unordered_map>
 
-#include "addin/audit/book_values.hpp"
+#include "addin/audit/book/book_values.hpp"
 #include "addin/audit/findings/findings.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/cell_error.hpp"

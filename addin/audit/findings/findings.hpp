@@ -2,8 +2,8 @@
 /// The checks of the audit, one file each.
 #pragma once
 
-#include "addin/audit/finding.hpp"
-#include "addin/audit/workings.hpp"
+#include "addin/audit/findings/finding.hpp"
+#include "addin/audit/findings/workings.hpp"
 
 namespace undercroft::audit {
 

@@ -6,7 +6,7 @@
 #include <string>
 #include <tuple>
 
-#include "addin/audit/finding.hpp"
+#include "addin/audit/findings/finding.hpp"
 
 namespace undercroft::audit {
 

@@ -5,7 +5,7 @@
 #include <functional>
 #include <vector>
 
-#include "addin/audit/workings.hpp"
+#include "addin/audit/findings/workings.hpp"
 
 namespace undercroft::audit {
 

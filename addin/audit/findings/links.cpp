@@ -1,6 +1,6 @@
+#include "addin/audit/book/unsteady.hpp"
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/grouped.hpp"
-#include "addin/audit/unsteady.hpp"
 
 namespace undercroft::audit {
 

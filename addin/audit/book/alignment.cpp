@@ -1,0 +1,132 @@
+#include "addin/audit/book/alignment.hpp"
+
+#include <algorithm>
+
+namespace undercroft::audit {
+
+namespace {
+
+constexpr std::size_t most_compared = 16000000;  // pairs of rows; beyond that rows are taken in order
+
+std::int32_t rows_of(const BookSheet& sheet) {
+    return sheet.cells.empty() ? 0 : sheet.cells.back().row + 1;
+}
+
+/// What a person knows a row by: the texts typed into it that are not for filling in.
+std::vector<std::string> labels(const BookSheet& sheet) {
+    std::vector<std::string> rows(static_cast<std::size_t>(rows_of(sheet)));
+    for (const BookCell& cell : sheet.cells) {
+        std::string& row = rows[static_cast<std::size_t>(cell.row)];
+        const bool label = !cell.is_formula() && cell.text() != nullptr && sheet.formats[cell.format].locked;
+        if (label)
+            row.append(*cell.text()).append("|");
+        else if (row.empty())
+            row.assign(1, ' ');  // something, though no label
+    }
+    return rows;
+}
+
+/// What a row is made of: the styles of its cells.
+std::vector<std::string> shapes(const BookSheet& sheet) {
+    std::vector<std::string> rows(static_cast<std::size_t>(rows_of(sheet)));
+    for (const BookCell& cell : sheet.cells)
+        rows[static_cast<std::size_t>(cell.row)]
+            .append(std::to_string(cell.column))
+            .append(sheet.formats[cell.format].style)
+            .append("|");
+    return rows;
+}
+
+std::vector<std::string> part(const std::vector<std::string>& rows, std::size_t first, std::size_t end) {
+    return {rows.begin() + static_cast<std::ptrdiff_t>(first),
+            rows.begin() + static_cast<std::ptrdiff_t>(end)};
+}
+
+}  // namespace
+
+std::vector<std::pair<std::size_t, std::size_t>> common_subsequence(const std::vector<std::string>& a,
+                                                                    const std::vector<std::string>& b) {
+    std::vector<std::pair<std::size_t, std::size_t>> pairs;
+    std::size_t first = 0;
+    while (first < a.size() && first < b.size() && a[first] == b[first]) {
+        pairs.emplace_back(first, first);
+        ++first;
+    }
+    std::size_t tail = 0;
+    while (tail < a.size() - first && tail < b.size() - first &&
+           a[a.size() - 1 - tail] == b[b.size() - 1 - tail])
+        ++tail;
+    const std::size_t n = a.size() - first - tail;
+    const std::size_t m = b.size() - first - tail;
+    if (n > 0 && m > 0 && n * m > most_compared) {
+        for (std::size_t i = 0; i < std::min(n, m); ++i)
+            if (a[first + i] == b[first + i]) pairs.emplace_back(first + i, first + i);
+    } else {
+        std::vector<std::vector<std::uint32_t>> length(n + 1, std::vector<std::uint32_t>(m + 1));
+        for (std::size_t i = n; i-- > 0;)
+            for (std::size_t j = m; j-- > 0;)
+                length[i][j] = a[first + i] == b[first + j] ? length[i + 1][j + 1] + 1
+                                                            : std::max(length[i + 1][j], length[i][j + 1]);
+        for (std::size_t i = 0, j = 0; i < n && j < m;) {
+            if (a[first + i] == b[first + j]) {
+                pairs.emplace_back(first + i, first + j);
+                ++i;
+                ++j;
+            } else if (length[i + 1][j] >= length[i][j + 1]) {
+                ++i;
+            } else {
+                ++j;
+            }
+        }
+    }
+    for (std::size_t i = tail; i-- > 0;) pairs.emplace_back(a.size() - 1 - i, b.size() - 1 - i);
+    return pairs;
+}
+
+std::int32_t Alignment::row(std::int32_t template_row) const {
+    if (template_row < 0) return -1;
+    if (static_cast<std::size_t>(template_row) < to_workbook.size())
+        return to_workbook[static_cast<std::size_t>(template_row)];
+    const std::int32_t beyond = template_row - static_cast<std::int32_t>(to_workbook.size());
+    const std::int32_t end = to_workbook.empty() ? 0 : to_workbook.back() + 1;
+    return end + beyond;
+}
+
+Alignment align_rows(const BookSheet& in_template, const BookSheet& in_workbook) {
+    const std::vector<std::string> a = labels(in_template);
+    const std::vector<std::string> b = labels(in_workbook);
+    const std::vector<std::string> a_shapes = shapes(in_template);
+    const std::vector<std::string> b_shapes = shapes(in_workbook);
+    Alignment alignment;
+    alignment.to_workbook.assign(a.size(), -1);
+    std::vector<bool> taken(b.size(), false);
+    const auto pair_up = [&](std::size_t i, std::size_t j) {
+        alignment.to_workbook[i] = static_cast<std::int32_t>(j);
+        taken[j] = true;
+    };
+    // Between rows that are the same, rows may have been renamed: as many as before, or of the same shape.
+    const auto fill_gap = [&](std::size_t a_first, std::size_t a_end, std::size_t b_first,
+                              std::size_t b_end) {
+        if (a_end - a_first == b_end - b_first) {
+            for (std::size_t i = 0; i < a_end - a_first; ++i) pair_up(a_first + i, b_first + i);
+            return;
+        }
+        for (const auto& [i, j] :
+             common_subsequence(part(a_shapes, a_first, a_end), part(b_shapes, b_first, b_end)))
+            pair_up(a_first + i, b_first + j);
+    };
+    std::size_t a_next = 0;
+    std::size_t b_next = 0;
+    for (const auto& [i, j] : common_subsequence(a, b)) {
+        fill_gap(a_next, i, b_next, j);
+        pair_up(i, j);
+        a_next = i + 1;
+        b_next = j + 1;
+    }
+    fill_gap(a_next, a.size(), b_next, b.size());
+    for (std::size_t j = 0; j < b.size(); ++j)
+        if (!taken[j]) alignment.added.push_back(static_cast<std::int32_t>(j));
+    return alignment;
+}
+
+}  // namespace undercroft::audit

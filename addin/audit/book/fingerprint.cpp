@@ -1,0 +1,119 @@
+#include "addin/audit/book/fingerprint.hpp"
+
+#include <algorithm>
+
+#include "addin/formula/formula.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::audit {
+
+namespace {
+
+/// A text on one line, so that no text can be taken for two cells.
+void append_line(std::string& text, std::string_view part) {
+    for (const char c : part) {
+        if (c == '\\')
+            text += "\\\\";
+        else if (c == '\n')
+            text += "\\n";
+        else if (c == '\r')
+            text += "\\r";
+        else if (c == '\t')
+            text += "\\t";
+        else
+            text += c;
+    }
+}
+
+const std::string* digest_of(const Fingerprint& fingerprint, const std::string& sheet) {
+    for (const auto& [name, digest] : fingerprint.sheets)
+        if (name == sheet) return &digest;
+    return nullptr;
+}
+
+}  // namespace
+
+std::string canonical_text(const BookSheet& sheet) {
+    std::string text = "sheet\t";
+    append_line(text, sheet.name);
+    text += '\n';
+    for (const BookCell& cell : sheet.cells) {
+        if (cell.is_formula() && cell.array >= 0) {  // one line for the whole of an array formula
+            const Area& area = sheet.arrays[static_cast<std::size_t>(cell.array)];
+            if (area.first_row != cell.row || area.first_column != cell.column) continue;
+            text += addin::cell_letters(cell.column, cell.row) + ":" +
+                    addin::cell_letters(area.last_column, area.last_row) + "\t";
+        } else {
+            text += addin::cell_letters(cell.column, cell.row) + "\t";
+        }
+        if (cell.is_formula()) {
+            append_line(text, cell.formula);
+        } else if (const double* number = cell.number()) {
+            text += exact_text(*number);
+        } else if (const std::string* words = cell.text()) {
+            text += '"';
+            append_line(text, *words);
+        }
+        text += '\n';
+    }
+    return text;
+}
+
+std::string canonical_text(const Book& book) {
+    std::vector<std::string> names;
+    for (const DefinedName& name : book.names) {
+        std::string line = "name\t";
+        append_line(line, name.name);
+        if (name.sheet >= 0 && book.sheets[static_cast<std::size_t>(name.sheet)].name == audit_sheet_name)
+            continue;
+        if (name.sheet >= 0) line += " on " + book.sheets[static_cast<std::size_t>(name.sheet)].name;
+        line += '\t';
+        append_line(line, name.content);
+        names.push_back(line + '\n');
+    }
+    std::sort(names.begin(), names.end());
+    std::string text;
+    for (const std::string& name : names) text += name;
+    for (const BookSheet& sheet : book.sheets)
+        if (sheet.name != audit_sheet_name) text += canonical_text(sheet);
+    return text;
+}
+
+Fingerprint fingerprint(const Book& book, const Digest& digest) {
+    Fingerprint made;
+    if (!digest) return made;
+    made.whole = digest(canonical_text(book));
+    for (const BookSheet& sheet : book.sheets)
+        if (sheet.name != audit_sheet_name)
+            made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
+    return made;
+}
+
+std::string state_of(const Signature& signature, const Fingerprint& now) {
+    if (signature.checker.empty()) return "not signed";
+    if (signature.of.whole == now.whole) return "the workbook is what was signed";
+    std::string changed;
+    const auto add = [&](const std::string& what) { changed += (changed.empty() ? "" : ", ") + what; };
+    for (const auto& [name, digest] : now.sheets) {
+        const std::string* then = digest_of(signature.of, name);
+        if (then == nullptr)
+            add(name + " (new)");
+        else if (!digest.starts_with(*then) || then->empty())
+            add(name);
+    }
+    for (const auto& [name, digest] : signature.of.sheets)
+        if (digest_of(now, name) == nullptr) add(name + " (gone)");
+    return "changed since: " + (changed.empty() ? "defined names, or the order of the sheets" : changed);
+}
+
+void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now,
+                           Findings& findings) {
+    const auto last = std::find_if(signatures.rbegin(), signatures.rend(),
+                                   [](const Signature& signature) { return !signature.checker.empty(); });
+    if (last == signatures.rend() || last->of.whole == now.whole) return;
+    findings.add(Kind::signature, Severity::error, std::vector<Spot>{},
+                 "signed by " + last->checker + (last->date.empty() ? "" : " on " + last->date) + "; " +
+                     state_of(*last, now) + "; check what changed, and sign again.");
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,75 @@
+/// \file finding.hpp
+/// What the audit tells: one finding a mistake, with its cells, how grave it is, and what to do.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "addin/audit/book/book.hpp"
+
+namespace undercroft::audit {
+
+enum class Severity { error, warning, note };
+
+enum class Kind {
+    error,             ///< a cell shows an error
+    circular,          ///< a formula rests on its own result
+    check_failed,      ///< a check row that fails
+    typed_over,        ///< a number where a formula belongs
+    template_changed,  ///< a formula, unit or label differs from the template
+    template_rows,     ///< rows or sheets added or missing
+    neighbour,         ///< a formula differs from those around it
+    bare_number,       ///< a number hidden in a formula
+    unit_clash,        ///< units that do not fit
+    passed_bare,       ///< a number handed over without its unit, and read in another
+    unit_left_out,     ///< a unit cell that the formula does not look at
+    unit_text,         ///< a unit cell that holds no unit
+    blank_reference,   ///< a formula refers to a blank cell
+    text_reference,    ///< a formula computes with a text
+    sum_misses,        ///< a sum that ends one row too early
+    unused,            ///< an input that nothing uses
+    link,              ///< another file
+    stale,             ///< a value in the file that is not what the formula gives
+    unsteady,          ///< a value that changes by itself
+    version,           ///< computed by other functions than the installed ones
+    hidden,            ///< hidden formulas
+    file,              ///< what this kind of file loses, and settings that change results
+    macros,            ///< the file holds macros
+    signature,         ///< changed since it was signed
+};
+
+[[nodiscard]] std::string_view title_of(Kind kind);
+/// One word for programs and lists: `typed_over`.
+[[nodiscard]] std::string_view word_of(Kind kind);
+[[nodiscard]] std::string_view text_of(Severity severity);
+
+struct Finding {
+    Kind kind = Kind::error;
+    Severity severity = Severity::error;
+    std::vector<Spot> cells;  ///< the first is the one to look at; empty when it is about the whole workbook
+    std::string says;         ///< what is wrong and what to do
+};
+
+class Findings {
+public:
+    void add(Kind kind, Severity severity, std::vector<Spot> cells, std::string says) {
+        all_.push_back({kind, severity, std::move(cells), std::move(says)});
+    }
+    void add(Kind kind, Severity severity, const Spot& cell, std::string says) {
+        add(kind, severity, std::vector<Spot>{cell}, std::move(says));
+    }
+    [[nodiscard]] const std::vector<Finding>& all() const { return all_; }
+    [[nodiscard]] std::size_t count(Severity severity) const;
+    [[nodiscard]] std::size_t count(Kind kind) const;
+    [[nodiscard]] bool has(Kind kind, const Spot& cell) const;
+    /// Gravest first, then by cell.
+    void sort();
+    /// Of findings of this kind about the same one cell the last stays.
+    void keep_last(Kind kind);
+
+private:
+    std::vector<Finding> all_;
+};
+
+}  // namespace undercroft::audit

@@ -1,0 +1,29 @@
+/// \file formula_line.hpp
+/// One formula as the map of the workbook shows it: where, what it is called, as typed, what it gives, where
+/// its equation comes from, and what it rests on.
+#pragma once
+
+#include <string>
+
+#include "addin/audit/findings/workings.hpp"
+
+namespace undercroft::audit {
+
+/// The formula with our functions by the names that a person types.
+[[nodiscard]] std::string as_typed(const std::string& formula);
+
+struct FormulaLine {
+    std::string label;
+    std::string formula;
+    std::string unit;
+    std::string equation;  ///< of our functions in it; empty where Calc computes alone
+    std::string source;
+    std::string inputs;  ///< `bed_length = 39.99 m (Takeoff.G5:H5); ...`
+};
+
+[[nodiscard]] FormulaLine line_of(const Workings& workings, const FormulaCell& formula);
+
+/// What a cell shows, with six digits.
+[[nodiscard]] std::string shown_value(const BookCell& cell);
+
+}  // namespace undercroft::audit

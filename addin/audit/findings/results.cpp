@@ -1,0 +1,169 @@
+#include "addin/audit/findings/results.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "addin/audit/book/unsteady.hpp"
+#include "addin/audit/findings/grouped.hpp"
+#include "addin/catalogue/catalogue.hpp"
+#include "addin/properties.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::audit {
+
+using addin::Node;
+
+namespace {
+
+bool calls(const FormulaGroup& group, std::string_view own_name) {
+    bool found = false;
+    if (!group.unreadable.empty()) return false;
+    walk(group.tree, [&](const Node& node) {
+        if (node.kind != Node::Kind::call) return;
+        const addin::Function* function = addin::find_function(node.text);
+        found = found || (function != nullptr ? function->name == own_name : node.text == own_name);
+    });
+    return found;
+}
+
+bool is_unsteady(const FormulaGroup& group) {
+    return group.unreadable.empty() && (changes_by_itself(group.tree) || asks_surroundings(group.tree));
+}
+
+/// Files hold fewer digits than Calc computes with, and a search amplifies what is lost; an edit shows.
+bool same(double a, double b) {
+    return std::abs(a - b) <= std::max(1e-7 * std::max(std::abs(a), std::abs(b)), 1e-15);
+}
+
+std::string shown(const CellValue& value) {
+    if (const double* number = std::get_if<double>(&value)) return exact_text(*number);
+    if (const std::string* text = std::get_if<std::string>(&value)) return '"' + text->substr(0, 60) + '"';
+    return "nothing";
+}
+
+/// "the file holds 12, and the formula gives 13"; empty when they agree.
+std::string difference(const StoredValue& stored, const BookCell& now) {
+    const std::string held = stored.is_error ? "an error" : shown(stored.value);
+    if (now.error != 0)
+        return stored.is_error ? "" : "the file holds " + held + ", and the formula gives an error";
+    const double* number = std::get_if<double>(&stored.value);
+    const std::string* text = std::get_if<std::string>(&stored.value);
+    const bool agree = !stored.is_error &&
+                       ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
+                        (text != nullptr && now.text() != nullptr && *text == *now.text()) ||
+                        (number == nullptr && (text == nullptr || text->empty()) && now.shows_nothing()));
+    return agree ? "" : "the file holds " + held + ", and the formula gives " + shown(now.value);
+}
+
+/// An array formula's area as it lies on the formula's sheet.
+Area on_sheet(const FormulaCell& formula) {
+    Area area = formula.area;
+    area.sheet = formula.at.sheet;
+    return area;
+}
+
+/// Formulas that rest on the clock or on chance, or on such a formula.
+class Unsteady {
+public:
+    explicit Unsteady(const Workings& workings) : workings_(workings) {
+        for (const FormulaGroup& group : workings.formulas.groups())
+            if (is_unsteady(group))
+                for (const std::uint32_t member : group.members) add(workings.formulas.all()[member]);
+        if (rows_.empty()) return;
+        // Formulas mostly rest on those before them, or on those after them: a sweep each way, until no more
+        // come.
+        const auto& all = workings.formulas.all();
+        for (int sweep = 0; sweep < most_sweeps; sweep += 2) {
+            bool more = false;
+            for (auto formula = all.begin(); formula != all.end(); ++formula) more = look(*formula) || more;
+            for (auto formula = all.rbegin(); formula != all.rend(); ++formula) more = look(*formula) || more;
+            if (!more) return;
+        }
+    }
+    [[nodiscard]] bool holds(const Spot& spot) const {
+        const auto rows = rows_.find({spot.sheet, spot.column});
+        return rows != rows_.end() && rows->second.contains(spot.row);
+    }
+
+private:
+    static constexpr int most_sweeps = 100;
+
+    void add(const FormulaCell& formula) {
+        workings_.book.each_cell(on_sheet(formula), [&](const BookCell& cell) {
+            rows_[{formula.at.sheet, cell.column}].insert(cell.row);
+        });
+    }
+    [[nodiscard]] bool touches(const Area& area) const {
+        for (auto rows = rows_.lower_bound({area.sheet, area.first_column});
+             rows != rows_.end() && rows->first <= std::pair(area.sheet, area.last_column); ++rows) {
+            const auto row = rows->second.lower_bound(area.first_row);
+            if (row != rows->second.end() && *row <= area.last_row) return true;
+        }
+        return false;
+    }
+    bool look(const FormulaCell& formula) {
+        if (holds(formula.at)) return false;
+        const std::vector<Use> uses = workings_.uses(formula);
+        if (std::none_of(uses.begin(), uses.end(), [&](const Use& use) { return touches(use.area); }))
+            return false;
+        add(formula);
+        return true;
+    }
+
+    const Workings& workings_;
+    std::map<std::pair<std::int32_t, std::int32_t>, std::set<std::int32_t>> rows_;  ///< by sheet and column
+};
+
+}  // namespace
+
+void find_stale(const Workings& workings, const StoredValues& stored, Findings& findings) {
+    const Unsteady unsteady(workings);
+    std::vector<bool> tells_version;  // these change with the functions, which is told on its own
+    for (const FormulaGroup& group : workings.formulas.groups())
+        tells_version.push_back(calls(group, "UC.VERSION") || calls(group, "UC.CATALOGUE"));
+    Grouped grouped(findings);
+    for (const FormulaCell& formula : workings.formulas.all()) {
+        if (unsteady.holds(formula.at) || tells_version[formula.group]) continue;
+        const BookSheet& sheet = workings.sheet(formula.at.sheet);
+        workings.book.each_cell(on_sheet(formula), [&](const BookCell& now) {
+            const StoredValue* value = stored.find(sheet.name, now.row, now.column);
+            const std::string says = value == nullptr ? "" : difference(*value, now);
+            if (says.empty()) return;
+            grouped.add(Kind::stale, Severity::error, formula.group, 0,
+                        {formula.at.sheet, now.row, now.column},
+                        says +
+                            " when it is computed anew; save the workbook again, and find out who or what "
+                            "changed the value.");
+        });
+    }
+}
+
+void find_other_version(const Workings& workings, const StoredValues& stored, const std::string& installed,
+                        Findings& findings) {
+    bool told_by_cell = false;
+    for (const FormulaCell& formula : workings.formulas.all()) {
+        const FormulaGroup& group = workings.formulas.group_of(formula);
+        const addin::Function* function = group.unreadable.empty() && group.tree.kind == Node::Kind::call
+                                              ? addin::find_function(group.tree.text)
+                                              : nullptr;
+        if (function == nullptr || function->name != "UC.VERSION") continue;
+        const StoredValue* value =
+            stored.find(workings.sheet(formula.at.sheet).name, formula.at.row, formula.at.column);
+        const std::string* version = value == nullptr ? nullptr : std::get_if<std::string>(&value->value);
+        if (version == nullptr || version->empty()) continue;
+        told_by_cell = true;
+        if (*version != installed)
+            findings.add(Kind::version, Severity::warning, formula.at,
+                         "the file was computed by version " + *version + " of the functions, and " +
+                             installed + " is installed; compare the results, and save the workbook again.");
+    }
+    const auto property = workings.book.properties.find(std::string(functions_property));
+    if (told_by_cell || property == workings.book.properties.end() || property->second == installed) return;
+    findings.add(Kind::version, Severity::warning, std::vector<Spot>{},
+                 "the workbook was made for version " + property->second + " of the functions, and " +
+                     installed + " is installed; compare the results.");
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,49 @@
+/// \file workings.hpp
+/// A workbook with all that the audit works out about it once and every check then looks at.
+#pragma once
+
+#include <vector>
+
+#include "addin/audit/book/book.hpp"
+#include "addin/audit/book/formulas.hpp"
+#include "addin/audit/book/labels.hpp"
+#include "addin/audit/book/names.hpp"
+#include "addin/audit/book/uses.hpp"
+#include "addin/audit/units/unit_cells.hpp"
+#include "addin/audit/units/unit_reader.hpp"
+
+namespace undercroft::audit {
+
+struct Workings {
+    explicit Workings(const Book& audited);
+    Workings(const Workings&) = delete;
+    Workings& operator=(const Workings&) = delete;
+
+    [[nodiscard]] std::vector<Use> uses(const FormulaCell& formula) const {
+        return uses_of(book, names, formulas.group_of(formula), formula.at);
+    }
+    [[nodiscard]] const UnitReading& reading_of(const FormulaCell& formula) const {
+        return readings[static_cast<std::size_t>(&formula - formulas.all().data())];
+    }
+    /// The cell as the formula on `sheet` would write it.
+    [[nodiscard]] std::string text(std::int32_t sheet, const Spot& spot) const {
+        return book.text_from(sheet, spot);
+    }
+    [[nodiscard]] const BookSheet& sheet(std::int32_t place) const {
+        return book.sheets[static_cast<std::size_t>(place)];
+    }
+    [[nodiscard]] const CellFormat& format(const Spot& spot) const { return book.format_of(spot); }
+    /// A cell that a person can change although the sheet is protected, or any where it is not.
+    [[nodiscard]] bool is_free(const Spot& spot) const {
+        return !sheet(spot.sheet).is_protected || !format(spot).locked;
+    }
+
+    const Book& book;
+    Names names;
+    Formulas formulas;
+    UnitCells units;
+    Labels labels;
+    std::vector<UnitReading> readings;  ///< of each formula
+};
+
+}  // namespace undercroft::audit

@@ -1,0 +1,104 @@
+/// \file report.hpp
+/// A whole audit as plain data, for whoever writes it out: a sheet, a file, a console.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "addin/audit/book/fingerprint.hpp"
+#include "addin/audit/book/stored_values.hpp"
+#include "addin/audit/findings/comparison.hpp"
+#include "addin/audit/findings/finding.hpp"
+#include "addin/audit/units/unit_reader.hpp"
+
+namespace undercroft::audit {
+
+/// What is audited, and what it is held against.
+struct Subject {
+    const Book& book;
+    const StoredValues* stored = nullptr;    ///< results as the file held them, where it is known
+    const Book* against = nullptr;           ///< the template, where there is one to compare with
+    Digest digest = {};                      ///< without one there is no fingerprint
+    std::string installed_version = {};      ///< of our functions
+    std::vector<Signature> signatures = {};  ///< as they stand on the Audit sheet, oldest first
+};
+
+struct ReportCounts {
+    std::size_t formulas = 0;
+    std::size_t distinct = 0;  ///< formulas that are the same apart from their position count once
+    std::size_t with_own = 0;  ///< formulas that call a function of ours
+    std::size_t errors = 0;
+    std::size_t warnings = 0;
+    std::size_t notes = 0;
+    std::array<std::size_t, 4> units{};  ///< formulas by UnitVerdict
+    [[nodiscard]] std::size_t units_that_are(UnitVerdict verdict) const {
+        return units[static_cast<std::size_t>(verdict)];
+    }
+};
+
+struct ReportFinding {
+    Severity severity = Severity::error;
+    Kind kind = Kind::error;
+    std::string title;          ///< of the kind
+    std::optional<Spot> first;  ///< to look at; nothing when it is about the whole workbook
+    std::vector<Spot> all;
+    std::string target;  ///< `Site.G6`, the first cell
+    std::string cells;   ///< `Site.G6:G9`; empty for the whole workbook
+    std::string label;   ///< of the first cell
+    std::string says;
+};
+
+/// One distinct formula. Where its cells have different answers about units it has a line for each answer.
+struct MapLine {
+    Spot first;
+    std::string target;     ///< `Site.G6`, the first cell
+    std::size_t count = 0;  ///< of cells that hold it
+    std::string cells;
+    std::string label;
+    std::string formula;
+    std::string value;
+    std::string unit;
+    UnitVerdict verdict = UnitVerdict::cannot_tell;
+    std::string reason;
+    std::optional<Spot> reason_cell;
+    std::string equation;
+    std::string source;
+    std::string inputs;
+};
+
+struct SheetMap {
+    std::int32_t sheet = 0;
+    std::string name;
+    std::vector<MapLine> lines;
+};
+
+struct ReportSignature {
+    std::string checker;
+    std::string date;
+    std::string state;
+};
+
+struct Report {
+    std::string verdict;  ///< one sentence
+    ReportCounts counts;
+    std::vector<ReportFinding> findings;  ///< gravest first
+    std::vector<SheetMap> map;            ///< sheets with formulas, in order
+    std::vector<std::string> drift;       ///< what became of the template; empty without one
+    std::vector<ReportSignature> signatures;
+    Fingerprint fingerprint;
+
+    [[nodiscard]] bool found_something() const { return !findings.empty(); }
+};
+
+[[nodiscard]] Report audit_workbook(const Subject& subject);
+
+/// A table by RFC 4180. What a spreadsheet would take for a formula begins with an apostrophe.
+[[nodiscard]] std::string csv_text(const Report& report);
+
+/// Summary and findings for a console.
+[[nodiscard]] std::string console_text(const Report& report);
+
+}  // namespace undercroft::audit

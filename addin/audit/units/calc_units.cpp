@@ -1,0 +1,295 @@
+// What functions of Calc do to units. A function that is not here is answered with `cannot tell`.
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <string_view>
+#include <unordered_map>
+
+#include "addin/audit/book/uses.hpp"
+#include "addin/audit/units/unit_reader.hpp"
+
+namespace undercroft::audit {
+
+using addin::Node;
+using Kind = Measured::Kind;
+
+namespace {
+
+using Rule = Measured (*)(UnitReader&, const Node&);
+
+const Node* argument(const Node& call, std::size_t i) {
+    const bool there = i < call.children.size() && call.children[i].kind != Node::Kind::missing;
+    return there ? &call.children[i] : nullptr;
+}
+
+Measured first_argument(UnitReader& reader, const Node& call) {
+    const Node* first = argument(call, 0);
+    return first == nullptr ? unknown_unit(call.text + " has no argument") : reader.of(*first);
+}
+
+/// The arguments from `from` on must be alike; texts stand for no result and are passed over.
+Measured alike_from(UnitReader& reader, const Node& call, std::size_t from, const std::string& verb) {
+    std::optional<Measured> all;
+    for (std::size_t i = from; i < call.children.size(); ++i) {
+        const Node* node = argument(call, i);
+        if (node == nullptr) continue;
+        Measured next = reader.of(*node);
+        if (next.kind == Kind::text) continue;
+        if (next.kind == Kind::mixed) {
+            reader.note(UnitSlip::Kind::clash, "it " + verb + " " + next.why, next.cell);
+            next.kind = Kind::unknown;
+        }
+        all = all ? reader.alike_or_clash(*all, next, verb) : next;
+    }
+    return all ? *all : some_text();
+}
+
+Measured summed(UnitReader& reader, const Node& call) {
+    const Measured sum = alike_from(reader, call, 0, "adds");
+    return sum.kind == Kind::text ? unknown_unit("it adds texts only") : sum;
+}
+Measured picked(UnitReader& reader, const Node& call) {
+    return alike_from(reader, call, 0, "compares");
+}
+
+Measured if_rule(UnitReader& reader, const Node& call) {
+    if (const Node* condition = argument(call, 0)) (void)reader.of(*condition);
+    return alike_from(reader, call, 1, "gives one or the other of");
+}
+Measured if_error(UnitReader& reader, const Node& call) {
+    return alike_from(reader, call, 0, "gives one or the other of");
+}
+Measured choose(UnitReader& reader, const Node& call) {
+    return alike_from(reader, call, 1, "gives one or the other of");
+}
+
+Measured rounded_to(UnitReader& reader, const Node& call) {
+    const Measured value = first_argument(reader, call);
+    if (const Node* step = argument(call, 1)) return reader.alike_or_clash(value, reader.of(*step), "rounds");
+    return value;
+}
+
+Measured logic(UnitReader& reader, const Node& call) {
+    bool from_units = false;
+    for (const Node& child : call.children) {
+        const Measured part = reader.of(child);
+        if (part.kind == Kind::unknown || part.kind == Kind::bare) return part;
+        from_units = from_units || part.from_units;
+    }
+    return truth_of(from_units);
+}
+
+Measured square_root(UnitReader& reader, const Node& call) {
+    return power(first_argument(reader, call), 1, 2);
+}
+
+Measured multiplied(UnitReader& reader, const Node& call) {
+    Measured all = literal_number(1);
+    for (const Node& child : call.children)
+        if (child.kind != Node::Kind::missing) all = product(all, reader.of(child));
+    return all;
+}
+
+Measured sum_of_products(UnitReader& reader, const Node& call) {
+    Measured all = multiplied(reader, call);
+    if (all.kind == Kind::mixed) {
+        reader.note(UnitSlip::Kind::clash, "it adds " + all.why, all.cell);
+        all.kind = Kind::unknown;
+    }
+    return all;
+}
+
+bool is_angle(const Measured& value) {
+    return value.kind == Kind::unit && value.unit.dimension == Dimension::of(Base::angle);
+}
+
+Measured trigonometric(UnitReader& reader, const Node& call) {
+    const Measured angle = first_argument(reader, call);
+    if (is_angle(angle)) {
+        if (std::abs(angle.unit.scale.to_coherent(1) - 1) > 1e-12)
+            reader.note(UnitSlip::Kind::clash,
+                        call.text + " takes radians, and is given " + angle.what + ": use RADIANS",
+                        angle.cell);
+        Measured ratio = pure_number("a ratio");
+        ratio.from_units = true;
+        return ratio;
+    }
+    if (angle.kind == Kind::unit) {
+        reader.note(UnitSlip::Kind::clash, call.text + " takes an angle, and is given " + angle.what,
+                    angle.cell);
+        return pure_number("a ratio");
+    }
+    return angle.kind == Kind::number ? pure_number("a ratio") : angle;
+}
+
+const Unit radian_unit{{1, 1}, Dimension::of(Base::angle), false};
+
+Measured arc(UnitReader& reader, const Node& call) {
+    const Measured ratio = first_argument(reader, call);
+    const bool plain =
+        ratio.kind == Kind::number || (ratio.kind == Kind::unit && is_plain(ratio.unit.dimension));
+    if (plain) return in_unit(radian_unit, "rad", "an angle");
+    return ratio.kind == Kind::unit ? unknown_unit(call.text + " of a quantity", ratio.cell) : ratio;
+}
+
+Measured to_radians(UnitReader& reader, const Node& call) {
+    const Measured angle = first_argument(reader, call);
+    const bool in_degrees = is_angle(angle) && std::abs(angle.unit.scale.to_coherent(1) - 1) > 1e-12;
+    if (angle.kind == Kind::unit && !in_degrees)
+        reader.note(UnitSlip::Kind::clash, "RADIANS takes degrees, and is given " + angle.what, angle.cell);
+    if (angle.kind == Kind::bare || angle.kind == Kind::unknown) return angle;
+    return in_unit(radian_unit, "rad", "an angle");
+}
+
+Measured to_degrees(UnitReader& reader, const Node& call) {
+    const Measured angle = first_argument(reader, call);
+    if (angle.kind == Kind::bare || angle.kind == Kind::unknown) return angle;
+    return in_unit(parse_unit("deg"), "deg", "an angle");
+}
+
+Measured of_number(UnitReader& reader, const Node& call) {
+    const Measured value = first_argument(reader, call);
+    if (value.kind == Kind::number) return pure_number("a number");
+    const bool plain = value.kind == Kind::unit && is_plain(value.unit.dimension);
+    if (plain) return pure_number("a number");
+    return value.kind == Kind::unit ? unknown_unit(call.text + " of a quantity", value.cell) : value;
+}
+
+Measured a_number(UnitReader&, const Node& call) {
+    return pure_number("what " + call.text + " gives");
+}
+Measured a_truth(UnitReader&, const Node&) {
+    return truth_of(false);
+}
+Measured a_text(UnitReader&, const Node&) {
+    return some_text();
+}
+
+Measured looked_up_in(const Node& call, const Measured& found) {
+    if (found.kind != Kind::mixed) return found;
+    return unknown_unit(call.text + " may pick from different units: " + found.why, found.cell);
+}
+
+Measured from_table(UnitReader& reader, const Node& call) {
+    return looked_up_in(call, first_argument(reader, call));
+}
+
+/// VLOOKUP with a literal number of a column.
+Measured from_column(UnitReader& reader, const Node& call) {
+    const Node* table = argument(call, 1);
+    const Node* number = argument(call, 2);
+    const std::optional<Area> area = table == nullptr ? std::nullopt : reader.area_of_node(*table);
+    if (!area || number == nullptr || number->kind != Node::Kind::number)
+        return unknown_unit("which column VLOOKUP picks is computed");
+    Area column = *area;
+    column.first_column = column.last_column =
+        area->first_column + static_cast<std::int32_t>(std::clamp(number->number, 1.0, 16384.0)) - 1;
+    if (column.first_column > area->last_column) return unknown_unit("VLOOKUP picks beyond its table");
+    return looked_up_in(call, reader.of_area(column));
+}
+
+Measured from_last(UnitReader& reader, const Node& call) {
+    const Node* last = argument(call, call.children.size() > 2 ? 2 : 1);
+    return last == nullptr ? unknown_unit(call.text + " has no range") : looked_up_in(call, reader.of(*last));
+}
+
+Measured sum_if(UnitReader& reader, const Node& call) {
+    const Node* range = argument(call, 2) != nullptr ? argument(call, 2) : argument(call, 0);
+    if (range == nullptr) return unknown_unit(call.text + " has no range");
+    Measured found = reader.of(*range);
+    if (found.kind == Kind::mixed) {
+        reader.note(UnitSlip::Kind::clash, "it adds " + found.why, found.cell);
+        found.kind = Kind::unknown;
+    }
+    return found;
+}
+
+const std::unordered_map<std::string_view, Rule>& rules() {
+    static const std::unordered_map<std::string_view, Rule> table = {
+        {"SUM", summed},
+        {"AVERAGE", summed},
+        {"MIN", picked},
+        {"MAX", picked},
+        {"MEDIAN", picked},
+        {"LARGE", from_table},
+        {"SMALL", from_table},
+        {"STDEV", summed},
+        {"ABS", first_argument},
+        {"ROUND", first_argument},
+        {"ROUNDUP", first_argument},
+        {"ROUNDDOWN", first_argument},
+        {"TRUNC", first_argument},
+        {"INT", first_argument},
+        {"EVEN", first_argument},
+        {"ODD", first_argument},
+        {"N", first_argument},
+        {"CEILING", rounded_to},
+        {"FLOOR", rounded_to},
+        {"MROUND", rounded_to},
+        {"MOD", rounded_to},
+        {"IF", if_rule},
+        {"IFERROR", if_error},
+        {"IFNA", if_error},
+        {"CHOOSE", choose},
+        {"AND", logic},
+        {"OR", logic},
+        {"NOT", logic},
+        {"XOR", logic},
+        {"SQRT", square_root},
+        {"PRODUCT", multiplied},
+        {"SUMPRODUCT", sum_of_products},
+        {"SIN", trigonometric},
+        {"COS", trigonometric},
+        {"TAN", trigonometric},
+        {"ASIN", arc},
+        {"ACOS", arc},
+        {"ATAN", arc},
+        {"RADIANS", to_radians},
+        {"DEGREES", to_degrees},
+        {"EXP", of_number},
+        {"LN", of_number},
+        {"LOG", of_number},
+        {"LOG10", of_number},
+        {"FACT", of_number},
+        {"PI", a_number},
+        {"TRUE", a_truth},
+        {"FALSE", a_truth},
+        {"ISBLANK", a_truth},
+        {"MATCH", a_number},
+        {"COUNTIF", a_number},
+        {"COUNTBLANK", a_number},
+        {"RAND", a_number},
+        {"SIGN", a_number},
+        {"TEXT", a_text},
+        {"CONCATENATE", a_text},
+        {"CONCAT", a_text},
+        {"T", a_text},
+        {"UPPER", a_text},
+        {"LOWER", a_text},
+        {"TRIM", a_text},
+        {"LEFT", a_text},
+        {"RIGHT", a_text},
+        {"MID", a_text},
+        {"TEXTJOIN", a_text},
+        {"HYPERLINK", a_text},
+        {"INDEX", from_table},
+        {"VLOOKUP", from_column},
+        {"LOOKUP", from_last},
+        {"SUMIF", sum_if},
+        {"AVERAGEIF", sum_if},
+        {"SUMIFS", from_table},
+    };
+    return table;
+}
+
+}  // namespace
+
+Measured UnitReader::of_calc_call(const Node& call) {
+    if (only_observes(call)) return pure_number("what " + call.text + " gives");
+    const auto rule = rules().find(call.text);
+    if (rule == rules().end())
+        return unknown_unit("what " + call.text + " does to units is not known to the audit");
+    return rule->second(*this, call);
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,87 @@
+#include "addin/audit/units/own_units.hpp"
+#include "units/refused.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::audit {
+
+using addin::Node;
+
+namespace {
+
+/// "305 mm" as a quantity; another text is a word.
+void read_words(Given& given, const std::string& text) {
+    given.kind = Given::Kind::word;
+    try {
+        given.quantity = parse_quantity(text);
+        given.kind = Given::Kind::quantity;
+    } catch (const Refused&) {  // a choice such as "ellipse"
+    }
+}
+
+void read_pair(UnitReader& reader, Given& given) {
+    const Area& area = *given.area;
+    const Book& book = reader.sources().book;
+    const BookCell* number = book.find(area.first());
+    const BookCell* unit = book.find({area.sheet, area.last_row, area.last_column});
+    given.what = reader.text(area);
+    const bool is_one = unit != nullptr && unit->number() != nullptr && *unit->number() == 1;
+    if (number == nullptr || unit == nullptr || (unit->text() == nullptr && !is_one)) {
+        given.kind = Given::Kind::blank;
+        return;
+    }
+    const UnitText& text = reader.sources().units.read(is_one ? "1" : *unit->text());
+    if (!text.unit) {
+        given.kind = Given::Kind::blank;
+        return;
+    }
+    given.kind = Given::Kind::quantity;
+    given.quantity = Quantity::of(1, *text.unit);
+    given.what += " in " + text.text;
+}
+
+void read_cell(UnitReader& reader, Given& given) {
+    const Spot spot = given.area->first();
+    const BookCell* cell = reader.sources().book.find(spot);
+    given.what = reader.text(spot);
+    if (cell == nullptr || cell->shows_nothing()) {
+        given.kind = Given::Kind::blank;
+        return;
+    }
+    if (cell->text() != nullptr) return read_words(given, *cell->text());
+    given.kind = Given::Kind::cell;
+    given.value = reader.of_cell(spot);
+    given.beside = reader.sources().units.of(spot);
+}
+
+}  // namespace
+
+Given given_by(UnitReader& reader, const Node& node) {
+    Given given;
+    switch (node.kind) {
+        case Node::Kind::missing:
+            return given;
+        case Node::Kind::text:
+            given.what = '"' + node.text + '"';
+            read_words(given, node.text);
+            return given;
+        case Node::Kind::reference:
+        case Node::Kind::name:
+            given.area = reader.area_of_node(node);
+            if (!given.area) break;
+            if (given.area->is_pair())
+                read_pair(reader, given);
+            else if (given.area->is_single())
+                read_cell(reader, given);
+            else
+                given.kind = Given::Kind::range;
+            return given;
+        default:
+            break;
+    }
+    given.value = reader.of(node);
+    given.kind = given.value.literal ? Given::Kind::literal : Given::Kind::computed;
+    given.what = given.value.what.empty() ? node.text : given.value.what;
+    return given;
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,368 @@
+// Functions of ours: each argument held against what its parameter wants.
+#include "addin/audit/units/own_units.hpp"
+
+#include <algorithm>
+
+#include "addin/catalogue/catalogue.hpp"
+#include "units/refused.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::audit {
+
+using addin::Function;
+using addin::Node;
+using addin::Outcome;
+
+namespace {
+
+bool is_small_count(double value) {
+    return value == 0 || value == 1 || value == 2;
+}
+
+bool is_plain_unit(const Unit& unit, double size) {
+    return is_plain(unit.dimension) && unit.scale.to_coherent(1) == size;
+}
+
+class OwnCall {
+public:
+    OwnCall(UnitReader& reader, const Node& call, const Function& function)
+        : reader_(reader), call_(call), function_(function) {}
+
+    Measured read() {
+        const std::size_t count = std::min(call_.children.size(), function_.parameters.size());
+        for (std::size_t i = 0; i < count; ++i) hold(i);
+        compare_quantities();
+        return result();
+    }
+
+private:
+    [[nodiscard]] const std::string& name(std::size_t i) const { return function_.parameters[i].name; }
+
+    void slip(UnitSlip::Kind kind, std::size_t i, const std::string& says, const std::optional<Spot>& cell) {
+        reader_.note(kind, name(i) + " of " + function_.name + ": " + says, cell);
+    }
+
+    void hold(std::size_t i) {
+        const Want want = want_of(function_.parameters[i]);
+        const Node& node = call_.children[i];
+        switch (want.kind) {
+            case Want::Kind::nothing:
+                if (node.kind == Node::Kind::call) (void)given_by(reader_, node);
+                return;
+            case Want::Kind::unit:
+                return hold_asked(node);
+            case Want::Kind::table:
+                return hold_table(i, want);
+            case Want::Kind::amounts:
+                if (const Given given = given_by(reader_, node);
+                    given.kind == Given::Kind::quantity || !given.area)
+                    quantities_.push_back({i, given});
+                else
+                    hold_amounts(i, *given.area);
+                return;
+            default:
+                break;
+        }
+        const Given given = given_by(reader_, node);
+        if (want.kind == Want::Kind::dimension) hold_dimension(i, want, given);
+        if (want.kind == Want::Kind::plain) hold_plain(i, want, given);
+        if (want.kind == Want::Kind::any) hold_any(i, given);
+    }
+
+    // --- one quantity -------------------------------------------------------------------------------------
+
+    void hold_quantity(std::size_t i, const Want& want, const Given& given) {
+        try {
+            (void)in_dimension(given.quantity, want.unit.dimension);
+        } catch (const Refused& refused) {
+            slip(UnitSlip::Kind::clash, i, given.what + " " + refused.what(), cell_of(given));
+        }
+    }
+
+    /// A number that is handed over without its unit: read in `wanted`, whatever stands beside it.
+    void hold_bare(std::size_t i, const Unit& wanted, const std::string& wanted_text, const Given& given) {
+        const Measured& value = given.value;
+        if (value.kind == Measured::Kind::unit) {
+            if (same_unit(value.unit, wanted)) {
+                if (given.beside)
+                    slip(UnitSlip::Kind::left_out, i,
+                         given.what + " is handed over without its unit in " +
+                             reader_.text(given.beside->at) + ": " + with_unit(given),
+                         given.beside->at);
+                return;
+            }
+            slip(UnitSlip::Kind::passed_bare, i,
+                 (given.kind == Given::Kind::cell ? given.what + " stands in " + value.unit_text
+                                                  : given.what + " is handed over") +
+                     ", but its bare number is read in " + wanted_text + ": " + with_unit(given),
+                 cell_of(given));
+        } else if (value.kind == Measured::Kind::bare) {
+            reader_.lack(value.why + ", and it is read in " + wanted_text, value.cell);
+        } else if (value.kind == Measured::Kind::unknown || value.kind == Measured::Kind::mixed) {
+            reader_.doubt(value.why, value.cell);
+        } else if (value.kind == Measured::Kind::number) {
+            reader_.lack(name(i) + " is a number without a unit, read in " + wanted_text, cell_of(given));
+        }
+    }
+
+    [[nodiscard]] std::string with_unit(const Given& given) const {
+        if (given.beside && given.beside->beside && given.area)
+            return "write " +
+                   reader_.text(Area{given.area->sheet, given.area->first_row, given.area->first_column,
+                                     given.area->last_row, given.area->last_column + 1});
+        if (given.beside) return "hand over the unit with it";
+        return "ask for it in the unit wanted";
+    }
+
+    static std::optional<Spot> cell_of(const Given& given) {
+        if (given.area) return given.area->first();
+        return given.value.cell;
+    }
+
+    void hold_dimension(std::size_t i, const Want& want, const Given& given) {
+        if (given.kind == Given::Kind::quantity) return hold_quantity(i, want, given);
+        if (given.kind == Given::Kind::literal && given.value.is_zero()) return;  // the same in every unit
+        if (given.kind == Given::Kind::literal) {
+            slip(UnitSlip::Kind::bare_number, i,
+                 given.what + " stands for " + function_.parameters[i].kind + " in " + want.unit_text, {});
+            return reader_.lack(name(i) + " is " + given.what + " without a unit, read in " + want.unit_text,
+                                {});
+        }
+        if (given.kind == Given::Kind::blank)
+            return reader_.lack(given.what + " is blank or has no unit that can be read", cell_of(given));
+        if (given.kind == Given::Kind::cell || given.kind == Given::Kind::computed)
+            hold_bare(i, want.unit, want.unit_text, given);
+    }
+
+    void hold_plain(std::size_t i, const Want& want, const Given& given) {
+        if (given.kind == Given::Kind::quantity) return hold_quantity(i, want, given);
+        const bool in_a_unit = (given.kind == Given::Kind::cell || given.kind == Given::Kind::computed) &&
+                               given.value.kind == Measured::Kind::unit;
+        if (!in_a_unit || is_plain_unit(given.value.unit, want.unit.scale.to_coherent(1))) return;
+        slip(UnitSlip::Kind::passed_bare, i,
+             given.what + " stands in " + given.value.unit_text + ", but its bare number is read as " +
+                 (want.unit_text == "%" ? "a percentage" : "a plain number") + ": " + with_unit(given),
+             cell_of(given));
+    }
+
+    void hold_any(std::size_t i, const Given& given) {
+        quantities_.push_back({i, given});
+        if (given.kind == Given::Kind::literal) {
+            const double value = given.value.literal.value_or(0);
+            if (!is_small_count(value))
+                slip(UnitSlip::Kind::bare_number, i, given.what + " stands in the formula", {});
+            return;
+        }
+        if (given.kind != Given::Kind::cell && given.kind != Given::Kind::computed) return;
+        if (given.value.kind == Measured::Kind::unknown)
+            return reader_.doubt(given.value.why, given.value.cell);
+        if (given.value.kind != Measured::Kind::unit || is_plain_unit(given.value.unit, 1)) return;
+        const Dimension& dimension = given.value.unit.dimension;
+        hold_bare(i, default_unit(dimension), default_unit_text(dimension), given);
+    }
+
+    // --- quantities of whatever dimension, held against each other
+    // -------------------------------------------
+
+    struct Held {
+        std::size_t place;
+        Given given;
+    };
+
+    [[nodiscard]] static std::optional<Dimension> dimension_of_given(const Given& given) {
+        if (given.kind == Given::Kind::quantity) return given.quantity.dimension;
+        if (given.value.kind == Measured::Kind::unit) return given.value.unit.dimension;
+        return std::nullopt;
+    }
+
+    void compare_quantities() {
+        if (multiplies(function_) || quantities_.size() < 2) return;
+        const Held* measured = nullptr;
+        for (const Held& held : quantities_)
+            if (const auto dimension = dimension_of_given(held.given); dimension && !is_plain(*dimension))
+                measured = measured == nullptr ? &held : measured;
+        if (measured == nullptr) return;
+        const std::string unit = default_unit_text(*dimension_of_given(measured->given));
+        for (const Held& held : quantities_) {
+            const Given& given = held.given;
+            const bool bare = (given.kind == Given::Kind::literal && !given.value.is_zero()) ||
+                              (given.kind == Given::Kind::cell && given.value.kind == Measured::Kind::bare);
+            if (bare)
+                reader_.lack(given.what + " stands without a unit, and is read in " + unit, cell_of(given));
+            const auto dimension = dimension_of_given(given);
+            const bool tolerance_in_percent = function_.name == "UC.WITHIN" && held.place == 2;
+            if (!dimension || tolerance_in_percent || function_.outcome.shape == Outcome::Shape::table)
+                continue;
+            const bool comparable = function_.name == "UC.DIFFERENCE" || function_.name == "UC.TOTAL" ||
+                                    function_.name == "UC.ATLEAST" || function_.name == "UC.ATMOST" ||
+                                    function_.name == "UC.WITHIN";
+            if (comparable && !(physical(*dimension) == physical(*dimension_of_given(measured->given))))
+                slip(UnitSlip::Kind::clash, held.place,
+                     given.what + " is " + name_of(*dimension) + ", and " + measured->given.what + " is " +
+                         name_of(*dimension_of_given(measured->given)),
+                     cell_of(given));
+        }
+    }
+
+    // --- tables
+    // -----------------------------------------------------------------------------------------------
+
+    void hold_amounts(std::size_t i, const Area& area) {
+        if (area.last_column != area.first_column + 1) return;
+        const Area numbers{area.sheet, area.first_row, area.first_column, area.last_row, area.first_column};
+        const AreaUnits found = reader_.sources().units.of_area(numbers);
+        if (found.without)
+            reader_.lack("no unit stands beside " + reader_.text(*found.without), found.without);
+        const bool clash = found.other && found.unit &&
+                           !(found.unit->text->unit->dimension == found.other->text->unit->dimension);
+        if (clash)
+            slip(UnitSlip::Kind::clash, i,
+                 reader_.text(found.unit->at) + " is in " + found.unit->text->text + ", and " +
+                     reader_.text(found.other->at) + " in " + found.other->text->text,
+                 found.other->at);
+    }
+
+    void hold_table(std::size_t i, const Want& want) {
+        const Node& node = call_.children[i];
+        if (node.kind == Node::Kind::missing) return;
+        const std::optional<Area> area = reader_.area_of_node(node);
+        if (!area) {
+            const bool own_table =
+                node.kind == Node::Kind::call && addin::find_function(node.text) != nullptr;
+            if (own_table)
+                (void)reader_.of(node);  // its first row holds its units
+            else if (node.kind != Node::Kind::text)
+                reader_.doubt("the table " + node.text + " cannot be followed", {});
+            return;
+        }
+        const std::int32_t width = area->last_column - area->first_column + 1;
+        const std::vector<std::int32_t> places = want.places_beside(width);
+        for (std::size_t c = 0; c < places.size(); ++c)
+            if (want.units_beside[c]) hold_pairs(i, want, *area, c, places[c]);
+        if (!places.empty()) return;
+        for (std::int32_t c = 0; c < std::min<std::int32_t>(width, 64); ++c) hold_column(i, want, *area, c);
+    }
+
+    /// A column of numbers with a unit beside each.
+    void hold_pairs(std::size_t i, const Want& want, const Area& area, std::size_t c, std::int32_t place) {
+        const Book& book = reader_.sources().book;
+        const std::int32_t column = area.first_column + place;
+        const auto& cells = book.sheets[static_cast<std::size_t>(area.sheet)].cells;
+        const UnitText* seen = nullptr;
+        for (const std::uint32_t at : book.column(area.sheet, column, area.first_row, area.last_row)) {
+            if (cells[at].number() == nullptr) continue;
+            const Spot number{area.sheet, cells[at].row, column};
+            const std::optional<UnitCell> unit = reader_.sources().units.of(number);
+            if (!unit || !unit->beside) {
+                reader_.lack("no unit stands beside " + reader_.text(number), number);
+                continue;
+            }
+            if (unit->text == seen) continue;
+            seen = unit->text;
+            hold_head(i, reader_.sources().units.read(want.columns[std::min(c, want.columns.size() - 1)]),
+                      *seen, unit->at);
+        }
+    }
+
+    void hold_column(std::size_t i, const Want& want, const Area& area, std::int32_t c) {
+        const Spot head{area.sheet, area.first_row, area.first_column + c};
+        const bool written =
+            static_cast<std::size_t>(area.last_column - area.first_column) + 1 == want.as_written.size();
+        const std::vector<std::string>& columns = written ? want.as_written : want.columns;
+        const std::string& wanted_text = columns[std::min(static_cast<std::size_t>(c), columns.size() - 1)];
+        const UnitText& wanted = reader_.sources().units.read(wanted_text);
+        const BookCell* first = reader_.sources().book.find(head);
+        const std::string* text = first == nullptr ? nullptr : first->text();
+        if (text != nullptr && reader_.sources().units.read(*text).unit) {
+            hold_head(i, wanted, reader_.sources().units.read(*text), head);
+            return;
+        }
+        const Area column{area.sheet, area.first_row, head.column, area.last_row, head.column};
+        const AreaUnits found = reader_.sources().units.of_area(column);
+        if (!found.has_numbers) return;
+        if (found.unit && found.unit->beside && area.first_column + c < area.last_column) return;  // pairs
+        if (found.unit && !is_plain_unit(*found.unit->text->unit, 1)) {
+            const bool same = wanted.unit && same_unit(*wanted.unit, *found.unit->text->unit);
+            slip(same ? UnitSlip::Kind::left_out : UnitSlip::Kind::passed_bare, i,
+                 reader_.text(area) + " leaves out its unit in " + reader_.text(found.unit->at) +
+                     (same ? "" : ", so that its numbers are not read in " + found.unit->text->text) +
+                     ": begin the range with the row of units",
+                 found.unit->at);
+        } else if (wanted.unit && !is_plain(wanted.unit->dimension)) {
+            reader_.lack("column " + std::to_string(c + 1) + " of " + reader_.text(area) +
+                             " has no unit, and is read in " + wanted_text,
+                         head);
+        }
+    }
+
+    void hold_head(std::size_t i, const UnitText& wanted, const UnitText& given, const Spot& head) {
+        if (!wanted.unit) return;
+        try {
+            (void)in_dimension(Quantity::of(1, *given.unit), wanted.unit->dimension);
+        } catch (const Refused& refused) {
+            slip(UnitSlip::Kind::clash, i, reader_.text(head) + " " + given.text + " " + refused.what(),
+                 head);
+        }
+    }
+
+    // --- the result
+    // -------------------------------------------------------------------------------------------
+
+    void hold_asked(const Node& node) {
+        if (node.kind == Node::Kind::text) {
+            asked_ = node.text;
+            return;
+        }
+        const std::optional<Area> area = reader_.area_of_node(node);
+        if (!area || !area->is_single()) return;
+        const BookCell* cell = reader_.sources().book.find(area->first());
+        if (cell == nullptr || cell->text() == nullptr) return;
+        asked_ = *cell->text();
+        asked_at_ = area->first();
+    }
+
+    Measured result() {
+        const Outcome& outcome = function_.outcome;
+        if (outcome.shape == Outcome::Shape::text) return some_text();
+        if (outcome.shape == Outcome::Shape::verdict) return truth_of(true);
+        if (outcome.shape == Outcome::Shape::table) {
+            Measured table = pure_number("the table of " + function_.name);
+            table.from_units = true;
+            return table;
+        }
+        std::string text = outcome.unit == run_per_rise ? "1" : outcome.unit;
+        if (!asked_.empty()) {
+            text = asked_;
+            reader_.ask_at(asked_at_);
+        } else if (text.empty() && !multiplies(function_)) {
+            for (const Held& held : quantities_)
+                if (const auto dimension = dimension_of_given(held.given); dimension && text.empty())
+                    text = default_unit_text(*dimension);
+        }
+        if (text.empty())
+            return unknown_unit("the unit of the result of " + function_.name + " is not asked for");
+        const UnitText& unit = reader_.sources().units.read(text);
+        if (!unit.unit) return unknown_unit(unit.refusal, asked_at_);
+        return in_unit(*unit.unit, text, "the result of " + function_.name);
+    }
+
+    UnitReader& reader_;
+    const Node& call_;
+    const Function& function_;
+    std::vector<Held> quantities_;
+    std::string asked_;
+    std::optional<Spot> asked_at_;
+};
+
+}  // namespace
+
+Measured UnitReader::of_own_call(const Node& call, const Function& function) {
+    if (function.reads_cell) return some_text();
+    const std::optional<Spot> asked_outside = asked_at_;
+    asked_at_.reset();
+    Measured result = OwnCall(*this, call, function).read();
+    if (&call != root_) asked_at_ = asked_outside;
+    return result;
+}
+
+}  // namespace undercroft::audit

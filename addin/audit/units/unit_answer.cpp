@@ -1,0 +1,237 @@
+// The answer about the units of one formula: what its parts come to, held against the unit beside its result.
+#include <algorithm>
+#include <cmath>
+
+#include "addin/audit/book/book_values.hpp"
+#include "addin/audit/units/unit_reader.hpp"
+#include "addin/catalogue/catalogue.hpp"
+#include "addin/formula/cell_error.hpp"
+#include "units/refused.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::audit {
+
+using addin::Node;
+using Kind = Measured::Kind;
+using Verdict = UnitVerdict;
+
+namespace {
+
+bool about(double a, double b) {
+    return std::abs(a - b) <= 2e-3 * std::abs(b);  // 3.28 for 3.28084
+}
+
+class Answer {
+public:
+    Answer(const UnitSources& sources, const FormulaGroup& group, const Spot& at)
+        : sources_(sources), group_(group), at_(at), reader_(sources, group, at) {}
+
+    UnitReading read() {
+        if (!group_.unreadable.empty()) return {{Verdict::cannot_tell, group_.unreadable, at_}, {}};
+        const Measured result = reader_.of(group_.tree);
+        own_ = sources_.units.of(at_);
+        note_unit_left_out(result);
+        UnitReading reading;
+        reading.answer = answer(result);
+        reading.slips = std::move(reader_.slips());
+        return reading;
+    }
+
+private:
+    [[nodiscard]] const Book& book() const { return sources_.book; }
+    [[nodiscard]] std::string text(const Spot& spot) const { return book().text_from(at_.sheet, spot); }
+
+    [[nodiscard]] UnitAnswer answer(const Measured& result) {
+        for (const UnitSlip& slip : reader_.slips())
+            if (slip.kind == UnitSlip::Kind::clash || slip.kind == UnitSlip::Kind::passed_bare)
+                return {Verdict::inconsistent, slip.says, slip.cell};
+        const BookCell* cell = book().find(at_);
+        if (cell != nullptr && cell->error != 0) return of_error(cell->error);
+        if (result.kind == Kind::mixed) return {Verdict::cannot_tell, result.why, result.cell};
+        if (result.kind == Kind::unknown) return {Verdict::cannot_tell, result.why, result.cell};
+        if (reader_.doubts()) return *reader_.doubts();
+        if (reader_.lacks()) return *reader_.lacks();
+        if (group_.is_array && result.from_units)
+            return {Verdict::consistent,
+                    "every argument has its unit; the first row of the table holds its units",
+                    {}};
+        switch (result.kind) {
+            case Kind::text:
+                return of_text();
+            case Kind::truth:
+                return result.from_units
+                           ? UnitAnswer{Verdict::consistent, "what it compares has its units", {}}
+                           : UnitAnswer{Verdict::not_given, "TRUE or FALSE, from numbers without a unit", {}};
+            case Kind::bare:
+                return {Verdict::not_given, result.why, result.cell};
+            case Kind::number:
+                return of_number(result);
+            default:
+                return of_unit(result);
+        }
+    }
+
+    /// The error of a function of ours that is about units is a clash; any other says nothing of units.
+    [[nodiscard]] UnitAnswer of_error(int error) {
+        const std::string shows = "it shows " + addin::error_text(error);
+        const bool own =
+            group_.tree.kind == Node::Kind::call && addin::find_function(group_.tree.text) != nullptr;
+        if (!own || sources_.reasons_left-- <= 0) return {Verdict::cannot_tell, shows, at_};
+        try {
+            (void)BookValues(book(), sources_.names, group_.base, at_).value_of(group_.tree);
+        } catch (const Refused& refused) {
+            const std::string why = refused.what();
+            const bool of_units =
+                refused.cause() == Cause::value &&
+                (why.find("wanted") != std::string::npos || why.find("unit of") != std::string::npos) &&
+                why.find("blank") == std::string::npos;
+            return {of_units ? Verdict::inconsistent : Verdict::cannot_tell, shows + ": " + why, at_};
+        }
+        return {Verdict::cannot_tell, shows, at_};
+    }
+
+    [[nodiscard]] UnitAnswer of_text() const {
+        const BookCell* cell = book().find(at_);
+        const bool is_unit = cell != nullptr && cell->text() != nullptr && !cell->text()->empty() &&
+                             sources_.units.read(*cell->text()).unit && group_.is_link();
+        if (is_unit) return {Verdict::consistent, "it repeats a unit", {}};
+        return {Verdict::not_given, "the result is a text", {}};
+    }
+
+    [[nodiscard]] UnitAnswer of_number(const Measured& result) const {
+        if (!own_) {
+            if (result.from_units) return {Verdict::consistent, "a ratio of quantities in the same unit", {}};
+            return {Verdict::not_given, "its numbers have no unit, and none stands beside the result", at_};
+        }
+        const Unit& own = *own_->text->unit;
+        const std::string beside = own_->text->text + " stands in " + text(own_->at);
+        if (is_plain(own.dimension)) {
+            const double size = own.scale.to_coherent(1);
+            if (size == 1 || converts(result, 1 / size))
+                return {Verdict::consistent, "a plain number; " + beside, {}};
+            return {Verdict::inconsistent, "the result is a plain number, but " + beside, own_->at};
+        }
+        if (result.from_units)
+            return {Verdict::inconsistent, "the result is a ratio, but " + beside, own_->at};
+        return {Verdict::not_given, "its numbers have no unit; " + beside, at_};
+    }
+
+    /// A literal in the formula that turns one unit into another of the same kind.
+    [[nodiscard]] static bool converts(const Measured& result, double ratio) {
+        double whole = result.literal.value_or(1);
+        for (const double factor : result.factors) whole *= factor;
+        return about(whole, ratio) || std::any_of(result.factors.begin(), result.factors.end(),
+                                                  [&](double factor) { return about(factor, ratio); });
+    }
+
+    [[nodiscard]] UnitAnswer of_unit(const Measured& result) const {
+        const bool plain = is_plain(result.unit.dimension);
+        if (!own_) {
+            if (plain && result.unit.scale.to_coherent(1) == 1)
+                return {Verdict::consistent, "a plain number", {}};
+            const bool asked = group_.tree.kind == Node::Kind::call && !reader_.asked_at() && asks_by_text();
+            if (asked) return {Verdict::consistent, "the formula itself asks for " + result.unit_text, {}};
+            return {Verdict::not_given,
+                    "the result is in " + result.unit_text + ", but no unit stands beside it", at_};
+        }
+        const Unit& own = *own_->text->unit;
+        const std::string beside = own_->text->text + " stands in " + text(own_->at);
+        if (!(physical(result.unit.dimension) == physical(own.dimension)))
+            return {Verdict::inconsistent,
+                    "the result is " + name_of(result.unit.dimension) + " (in " + result.unit_text +
+                        "), but " + beside,
+                    own_->at};
+        const double ratio = result.unit.scale.to_coherent(1) / own.scale.to_coherent(1);
+        if (std::abs(ratio - 1) < 1e-9)
+            return {Verdict::consistent, "in " + own_->text->text + ", as stands beside it", {}};
+        if (converts(result, ratio))
+            return {Verdict::consistent,
+                    "a number in the formula turns " + result.unit_text + " into " + own_->text->text,
+                    {}};
+        return {Verdict::inconsistent, "the result is in " + result.unit_text + ", but " + beside, own_->at};
+    }
+
+    [[nodiscard]] bool asks_by_text() const {
+        const addin::Function* function = addin::find_function(group_.tree.text);
+        if (function == nullptr) return false;
+        for (std::size_t i = 0; i < std::min(group_.tree.children.size(), function->parameters.size()); ++i)
+            if (function->parameters[i].kind == "a unit" && group_.tree.children[i].kind == Node::Kind::text)
+                return true;
+        return false;
+    }
+
+    // --- a unit that nothing looks at
+    // -----------------------------------------------------------------------
+
+    /// Whether a person may type another unit there.
+    [[nodiscard]] bool can_be_changed(const Spot& spot) const {
+        const BookCell* cell = book().find(spot);
+        if (cell == nullptr || cell->is_formula()) return false;
+        return !(book().format_of(spot).locked &&
+                 book().sheets[static_cast<std::size_t>(spot.sheet)].is_protected);
+    }
+
+    void note_unit_left_out(const Measured& result) {
+        if (!own_ || !own_->beside || group_.is_array) return;
+        if (group_.is_link()) return note_link(result);
+        const addin::Function* function =
+            group_.tree.kind == Node::Kind::call ? addin::find_function(group_.tree.text) : nullptr;
+        const bool in_a_unit =
+            function != nullptr && function->outcome.shape == addin::Outcome::Shape::quantity;
+        if (!in_a_unit || reader_.asked_at() == own_->at || !can_be_changed(own_->at)) return;
+        reader_.note(UnitSlip::Kind::left_out,
+                     function->name + " does not take the unit of its result from " + text(own_->at) +
+                         ": make that cell its last argument",
+                     own_->at);
+    }
+
+    /// A link to a number and, beside it, a unit that is not the one of that number.
+    void note_link(const Measured& result) {
+        if (!result.cell || result.kind != Kind::unit) return;
+        const std::optional<UnitCell> source = sources_.units.of(*result.cell);
+        const BookCell* unit = book().find(own_->at);
+        if (!source || !source->beside || unit == nullptr) return;
+        const std::string should = ": link " + text(own_->at) + " to " + text(source->at);
+        if (!unit->is_formula()) {
+            if (can_be_changed(own_->at) || can_be_changed(source->at))
+                reader_.note(
+                    UnitSlip::Kind::left_out,
+                    text(own_->at) + " is typed, while the number comes from " + text(*result.cell) + should,
+                    own_->at);
+            return;
+        }
+        const std::optional<Area> from = linked_to(own_->at, unit->formula);
+        if (!from || from->first() == source->at) return;
+        // A unit that repeats the unit that the source repeats is as good.
+        const BookCell* other = book().find(source->at);
+        if (other != nullptr && other->is_formula() && linked_to(source->at, other->formula) == from) return;
+        reader_.note(
+            UnitSlip::Kind::left_out,
+            "the number comes from " + text(*result.cell) + ", its unit from " + text(from->first()) + should,
+            own_->at);
+    }
+
+    [[nodiscard]] std::optional<Area> linked_to(const Spot& spot, const std::string& formula) const {
+        try {
+            const Node tree = addin::parse_formula(formula);
+            if (tree.kind != Node::Kind::reference) return std::nullopt;
+            return area_of(book(), tree.reference, spot, spot);
+        } catch (const Refused&) {
+            return std::nullopt;
+        }
+    }
+
+    const UnitSources& sources_;
+    const FormulaGroup& group_;
+    Spot at_;
+    UnitReader reader_;
+    std::optional<UnitCell> own_;
+};
+
+}  // namespace
+
+UnitReading read_units(const UnitSources& sources, const FormulaGroup& group, const Spot& at) {
+    return Answer(sources, group, at).read();
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,149 @@
+#include "addin/audit/units/unit_cells.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "units/refused.hpp"
+
+namespace undercroft::audit {
+
+namespace {
+constexpr std::size_t longest_unit = 24;
+constexpr int most_runs = 200;  // of different units in one range: by then all is said
+
+bool is_figure(const BookCell& cell) {
+    return cell.error != 0 || cell.number() != nullptr;
+}
+}  // namespace
+
+bool same_unit(const Unit& a, const Unit& b) {
+    const double ratio = a.scale.to_coherent(1) / b.scale.to_coherent(1);
+    return a.dimension == b.dimension && std::abs(ratio - 1) < 1e-12;
+}
+
+UnitCells::UnitCells(const Book& book) : book_(book) {
+    places_.resize(book.sheets.size());
+    runs_.resize(book.sheets.size());
+    for (std::size_t s = 0; s < book.sheets.size(); ++s) {
+        const auto sheet = static_cast<std::int32_t>(s);
+        places_[s].resize(book.sheets[s].cells.size());
+        runs_[s].resize(static_cast<std::size_t>(book.columns(sheet)));
+        for (std::int32_t column = 0; column < book.columns(sheet); ++column) find_units(sheet, column);
+    }
+}
+
+const UnitText& UnitCells::read(const std::string& text) const {
+    const auto [known, is_new] = texts_.try_emplace(text);
+    if (is_new) {
+        known->second.text = text;
+        try {
+            known->second.unit = parse_unit(text);
+        } catch (const Refused& refused) {
+            known->second.refusal = refused.what();
+        }
+    }
+    return known->second;
+}
+
+const UnitText* UnitCells::as_unit(std::int32_t sheet, const BookCell* cell) const {
+    if (cell == nullptr) return nullptr;
+    // The unit of a pure number, picked from a list of units: Calc makes a number of it.
+    const CellFormat& format = book_.sheets[static_cast<std::size_t>(sheet)].formats[cell->format];
+    if (!cell->is_formula() && format.has_list && cell->number() != nullptr && *cell->number() == 1)
+        return &read("1");
+    const std::string* text = cell->text();
+    if (text == nullptr || text->empty() || text->size() > longest_unit) return nullptr;
+    const UnitText& read_text = read(*text);
+    return read_text.unit ? &read_text : nullptr;
+}
+
+/// A text at the head of a column is its unit only where a heading stands above it, or where a function wrote
+/// it there: a column headed `L` may be a length and no litres.
+bool UnitCells::is_head(std::int32_t sheet, const BookCell& cell) const {
+    if (cell.array >= 0)
+        return book_.sheets[static_cast<std::size_t>(sheet)]
+                   .arrays[static_cast<std::size_t>(cell.array)]
+                   .first_row == cell.row;
+    const BookCell* above = book_.find({sheet, cell.row - 1, cell.column});
+    return above != nullptr && above->text() != nullptr && !above->text()->empty() &&
+           as_unit(sheet, above) == nullptr;
+}
+
+void UnitCells::find_units(std::int32_t sheet, std::int32_t column) {
+    const std::vector<BookCell>& cells = book_.sheets[static_cast<std::size_t>(sheet)].cells;
+    std::vector<Place>& places = places_[static_cast<std::size_t>(sheet)];
+    std::vector<Run>& runs = runs_[static_cast<std::size_t>(sheet)][static_cast<std::size_t>(column)];
+    Place head;
+    std::int32_t next_row = -1;  // where the table goes on
+    for (const std::uint32_t i : book_.column(sheet, column)) {
+        const BookCell& cell = cells[i];
+        if (cell.row != next_row) head = {};
+        next_row = cell.row + 1;
+        if (!is_figure(cell)) {
+            const bool fills_table = cell.array >= 0 && cell.shows_nothing();
+            if (!fills_table) {
+                const UnitText* unit = as_unit(sheet, &cell);
+                head = unit != nullptr && is_head(sheet, cell) ? Place{unit, cell.row, cell.column} : Place{};
+            }
+            continue;
+        }
+        Place place = head;
+        const BookCell* right = book_.find({sheet, cell.row, column + 1});
+        if (const UnitText* unit = as_unit(sheet, right)) place = {unit, cell.row, column + 1};
+        places[i] = place;
+        const bool goes_on = !runs.empty() && places[runs.back().cell].text == place.text;
+        if (goes_on)
+            runs.back().last_row = cell.row;
+        else
+            runs.push_back({cell.row, cell.row, i});
+    }
+}
+
+std::optional<UnitCell> UnitCells::of(const Spot& spot) const {
+    const BookCell* cell = book_.find(spot);
+    if (cell == nullptr) return std::nullopt;
+    const std::vector<BookCell>& cells = book_.sheets[static_cast<std::size_t>(spot.sheet)].cells;
+    const Place& place =
+        places_[static_cast<std::size_t>(spot.sheet)][static_cast<std::size_t>(cell - cells.data())];
+    if (place.text == nullptr) return std::nullopt;
+    return UnitCell{place.text, {spot.sheet, place.row, place.column}, place.row == spot.row};
+}
+
+void UnitCells::look_at_run(const Area& area, const Run& run, AreaUnits& found) const {
+    const BookSheet& on = book_.sheets[static_cast<std::size_t>(area.sheet)];
+    Spot first{area.sheet, run.first_row, on.cells[run.cell].column};
+    if (run.first_row < area.first_row) {  // the run began above the area: its first number inside
+        const auto inside =
+            book_.column(area.sheet, first.column, area.first_row, std::min(run.last_row, area.last_row));
+        const auto figure = std::find_if(inside.begin(), inside.end(),
+                                         [&](std::uint32_t i) { return is_figure(on.cells[i]); });
+        if (figure == inside.end()) return;
+        first.row = on.cells[*figure].row;
+    }
+    found.has_numbers = true;
+    const std::optional<UnitCell> unit = of(first);
+    if (!unit) {
+        if (!found.without) found.without = first;
+    } else if (!found.unit) {
+        found.unit = unit;
+    } else if (!found.other && !same_unit(*found.unit->text->unit, *unit->text->unit)) {
+        found.other = unit;
+    }
+}
+
+AreaUnits UnitCells::of_area(const Area& area) const {
+    AreaUnits found;
+    const auto& by_column = runs_[static_cast<std::size_t>(area.sheet)];
+    const auto columns = static_cast<std::int32_t>(by_column.size());
+    for (std::int32_t c = area.first_column; c <= std::min(area.last_column, columns - 1); ++c) {
+        const std::vector<Run>& runs = by_column[static_cast<std::size_t>(c)];
+        auto run = std::lower_bound(runs.begin(), runs.end(), area.first_row,
+                                    [](const Run& r, std::int32_t row) { return r.last_row < row; });
+        for (int seen = 0; run != runs.end() && run->first_row <= area.last_row && seen < most_runs;
+             ++run, ++seen)
+            look_at_run(area, *run, found);
+    }
+    return found;
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,198 @@
+#include "calc/works/takeoff.hpp"
+#include "addin/catalogue/catalogue.hpp"
+#include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/choices_ground.hpp"
+#include "calc/ground/fabric.hpp"
+#include "calc/works/lifting.hpp"
+#include "calc/works/sheet_goods.hpp"
+#include "units/text.hpp"
+
+namespace undercroft::addin {
+
+/// The faces named in a text: any of base, walls, top.
+template <>
+struct Slot<calc::Faces> {
+    static calc::Faces read(const Cell& cell) {
+        const std::string text = lower_case(read_text(cell, kind()));
+        calc::Faces faces;
+        std::size_t start = 0;
+        while (start < text.size()) {
+            const std::size_t end = std::min(text.find_first_of(" ,;+", start), text.size());
+            const std::string word = text.substr(start, end - start);
+            if (word == "base")
+                faces.base = true;
+            else if (word == "walls")
+                faces.walls = true;
+            else if (word == "top")
+                faces.top = true;
+            else if (!word.empty())
+                refuse_choice(word, "a face", "one or more of base, walls, top");
+            start = end + 1;
+        }
+        return faces;
+    }
+    static std::string kind() { return "one or more of base, walls, top"; }
+    static std::string unit() { return {}; }
+    static Reading reading(const calc::Faces& faces) {
+        return {
+            std::string(faces.base ? "base " : "") + (faces.walls ? "walls " : "") + (faces.top ? "top" : ""),
+            {}};
+    }
+};
+
+namespace {
+
+template <class E>
+E& takes_rolls(E& entry) {
+    return entry.takes("length", "L", "Length to cover, along the strips")
+        .takes("width", "W", "Width to cover, across the strips")
+        .takes("roll length", "Lr", "Length of a roll")
+        .takes("roll width", "Wr", "Width of a roll")
+        .takes("lap", "lap", "Overlap at sides and ends")
+        .takes("waste", "w", "Share added for cutting and damage", 0.0);
+}
+
+constexpr const char* rolls_equation =
+    "strips s = ceil((W - lap)/(Wr - lap)); strips laid one after the other, each join one lap more; N = "
+    "ceil(rolls used (1 + w))";
+
+Function opening_entry() {
+    return function("UC.FABRIC.OPENING", &calc::fabric_opening)
+        .says("Largest opening O95 of a separation fabric beside soil of size d85; at most 0.60 mm")
+        .equation("O95 = min(B d85, 0.60 mm)")
+        .source(
+            "FHWA NHI-07-092 (2008), chapter 2, filter criterion for steady flow; AASHTO M 288, separation: "
+            "0.60 mm (both from memory)")
+        .caution(
+            "Where more than half of the soil passes 0.075 mm, B is 1 (woven) or 1.8 (non-woven) and the "
+            "opening at most 0.3 mm. The flow is steady: where it turns, as in a bed that fills and empties, "
+            "0.5 is usual (from memory). Permeability and strength are checks of their own. Local codes and "
+            "a "
+            "licensed engineer govern")
+        .takes("d85", "d85", "Size that 85 % of the soil passes, from UC.GRADING.SIZE")
+        .takes("factor", "B", "Factor of the criterion, from UC.FABRIC.FACTOR; at most 2", 1.0)
+        .gives("O95", "Largest opening");
+}
+
+Function handling_entry() {
+    return function("UC.HANDLING.LIMIT",
+                    [](Length horizontal, Length vertical, Length travel, Angle asymmetry,
+                       Count lifts_per_minute, Time duration, calc::Coupling coupling) {
+                        return calc::handling_limit(
+                            {horizontal, vertical, travel, asymmetry, lifts_per_minute, duration, coupling});
+                    })
+        .says(
+            "Recommended weight limit for lifting by hand, as a mass; 0 where the lift is beyond the "
+            "method's "
+            "reach")
+        .equation(
+            "RWL = 23 kg HM VM DM AM FM CM; HM = 25 cm/H, VM = 1 - 0.003 |V - 75 cm|, DM = 0.82 + 4.5 cm/D, "
+            "AM = 1 - 0.0032 A")
+        .source(
+            "NIOSH publication 94-110 (1994, rev. 2021), metric form; FM by Table 5, CM by Table 7 (tables "
+            "from memory)")
+        .caution(
+            "For one person; of a team each carries less well: of two, two thirds of the sum is usual (from "
+            "memory). A "
+            "load that is set down with care is limited at the end of the lift as well. Two-handed lifts by "
+            "a healthy adult on good footing, with recovery as the method asks; local "
+            "codes govern. Its form in inches and pounds differs by up to 4 %")
+        .takes("horizontal", "H", "Hands in front of the ankles; less than 25 cm counts as 25 cm")
+        .takes("vertical", "V", "Hands above the floor where the lift starts, and, once more, where it ends")
+        .takes("travel", "D", "Distance up or down; less than 25 cm counts as 25 cm")
+        .takes("asymmetry", "A", "Turn of the body, in deg")
+        .takes("lifts per minute", "F", "Number of lifts in a minute")
+        .takes("duration", "T", "Time spent lifting, such as 2 h; at most 8 h")
+        .takes("coupling", "coupling", "good, fair or poor grip")
+        .gives("RWL", "Recommended limit");
+}
+
+}  // namespace
+
+Group takeoff_functions() {
+    auto rolls = function("UC.ROLLS", &calc::rolls);
+    rolls.says("Whole rolls to cover a rectangle in strips with laps at sides and ends")
+        .equation(rolls_equation)
+        .source("common practice");
+    takes_rolls(rolls).gives("N", "Rolls");
+
+    auto rolls_area = function("UC.ROLLS.AREA", &calc::rolls_area);
+    rolls_area.says("Area of the whole rolls bought to cover a rectangle")
+        .equation("A = N Lr Wr; N as UC.ROLLS")
+        .source("common practice");
+    takes_rolls(rolls_area).gives("A", "Area bought");
+
+    return {
+        "Sheet goods and takeoff",
+        {
+            function("UC.WRAP.AREA", &calc::wrap_area)
+                .says("Net area of fabric or liner around a bed with sloping walls")
+                .equation("A = L W [base] + h sqrt(1 + z^2) (2 L + 2 W + 4 z h) [walls] + (L + 2 z h)(W + 2 "
+                          "z h) [top] + 2 (L + W + 4 z h) lap")
+                .source("elementary geometry; common practice")
+                .takes("base length", "L", "Length of the bed at its base")
+                .takes("base width", "W", "Width of the bed at its base")
+                .takes("height", "h", "Height that is wrapped")
+                .takes("batter", "z", "Slope of the walls; 0 for vertical walls")
+                .takes("faces", "faces", "Any of base, walls, top", u"base walls top")
+                .takes("lap at top", "lap", "Width laid over along the upper edge", 0.0)
+                .gives("A", "Net area"),
+            rolls,
+            rolls_area,
+            function("UC.LINER.MASS", &calc::liner_mass)
+                .says("Mass of a sheet of liner")
+                .equation("M = A t rho")
+                .source("mass balance")
+                .takes("area", "A", "Area of the sheet")
+                .takes("thickness", "t", "Thickness of the sheet")
+                .takes("density", "rho", "Density of the material")
+                .gives("M", "Mass"),
+            function("UC.LINER.SEAMS", &calc::liner_seams)
+                .says("Length of seam between panels laid side by side")
+                .equation("s = (ceil((W - lap)/(Wr - lap)) - 1) L")
+                .source("common practice")
+                .takes("length", "L", "Length to cover, along the panels")
+                .takes("width", "W", "Width to cover, across the panels")
+                .takes("roll width", "Wr", "Width of a panel")
+                .takes("lap", "lap", "Overlap that is welded", 0.0)
+                .gives("s", "Length of seam"),
+            function("UC.ORDER", &calc::order)
+                .says("Quantity to order: net plus waste, rounded up to whole packs, loads or pieces")
+                .equation("q = ceil(net (1 + w)/pack) pack")
+                .source("common practice")
+                .takes("net", "net", "Net quantity")
+                .takes("waste", "w", "Share added for cutting, spillage and settlement", 0.0)
+                .takes("pack", "pack", "Quantity in one pack, load or piece; left out, nothing is rounded")
+                .gives("q", "Quantity to order"),
+            function("UC.COST", &calc::cost)
+                .says("Cost of a quantity at a rate in money per unit; two currencies never mix")
+                .equation("c = q rate")
+                .source("common practice; currencies by ISO 4217")
+                .takes("quantity", "q", "Quantity, with its unit")
+                .takes("rate", "rate", "Money per unit, such as 85 beside AUD/t")
+                .gives("c", "Cost")
+                .unit_named("currency", "ISO 4217 code that the result must be in"),
+            function("UC.CREW.TIME", &calc::crew_time)
+                .says("Time for crews to do a quantity of work")
+                .equation("t = q/(r n)")
+                .source("common practice")
+                .takes("units", "q", "Quantity of work")
+                .takes("output rate", "r", "Output of one crew, such as 12 beside each/h")
+                .takes("crews", "n", "Crews at work", 1.0)
+                .gives("t", "Time"),
+            opening_entry(),
+            function("UC.FABRIC.FACTOR", &calc::fabric_factor)
+                .says("Factor B of the filter criterion, for soils of which half or less passes 0.075 mm")
+                .equation("B = 1 for Cu <= 2 and Cu >= 8; 0.5 Cu from 2 to 4; 8/Cu from 4 to 8")
+                .source("FHWA NHI-07-092 (2008), chapter 2 (from memory)")
+                .caution(
+                    "For finer soils B is 1 (woven) or 1.8 (non-woven) whatever the uniformity. Local codes "
+                    "and a licensed engineer govern")
+                .takes("uniformity", "Cu",
+                       "Coefficient of uniformity of the soil, from UC.GRADING.UNIFORMITY")
+                .gives("B", "Factor of the criterion"),
+            handling_entry(),
+        }};
+}
+
+}  // namespace undercroft::addin

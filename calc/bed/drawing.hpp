@@ -1,0 +1,58 @@
+/// \file drawing.hpp
+/// Outlines of a bed and its pit as points, for pictures to scale: the cross-section looks along the rows,
+/// with x across from the middle and y up from the base of the bed; the plan has its origin in the middle.
+///
+/// Every length is divided by `scale`, so that a chart with axes in millimetres of paper shows the drawing to
+/// scale. A point without coordinates lifts the pen between two pieces.
+#pragma once
+
+#include <optional>
+#include <tuple>
+#include <vector>
+
+#include "calc/bed/arch.hpp"
+#include "units/types.hpp"
+
+namespace undercroft::calc {
+
+/// Points x, y; a row without them lifts the pen.
+using Outline = std::vector<std::tuple<std::optional<Length>, std::optional<Length>>>;
+
+/// How rows of units stand in the plan.
+struct RowPlan {
+    Count rows;
+    Length width;    ///< of a row, over the feet
+    Length row_gap;  ///< clear between rows
+};
+
+/// The smallest round scale 1:N at which a thing fits on a paper: N = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5
+/// times a power of ten. ISO 5455:1979 has 1, 2 and 5; the others are on the scale rules of building (common
+/// practice). \throws Refused(domain) for a length not above 0.
+[[nodiscard]] Share drawing_scale(Length width, Length height, Length paper_width, Length paper_height);
+
+/// The walls and base of a pit, or of the stone when closed along its top.
+/// \throws Refused(domain) for a width or scale not above 0, a depth or batter below 0.
+[[nodiscard]] Outline drawn_pit(Length base_width, Length depth, Batter batter, bool closed, Share scale);
+
+/// A level across the pit at a height above its base, longer by an overhang at both ends; below the base it
+/// is as long as the base.
+[[nodiscard]] Outline drawn_level(Length base_width, Batter batter, Length height, Length overhang,
+                                  Share scale);
+
+/// The arches of all rows in cross-section, from foot to foot.
+[[nodiscard]] Outline drawn_arches(const RowPlan& plan, const Arch& arch, Length base_height, Share scale);
+
+/// A rectangle around the middle of the plan.
+[[nodiscard]] Outline drawn_box(Length length, Length width, Share scale);
+
+/// The rows in plan, each a rectangle.
+[[nodiscard]] Outline drawn_rows(const RowPlan& plan, Length row_length, Share scale);
+
+/// The joints behind the end units of each row.
+[[nodiscard]] Outline drawn_ends(const RowPlan& plan, Length row_length, Length end_unit, Share scale);
+
+/// The middles of the units that have an inspection port; which ones is said at bed_ports.
+[[nodiscard]] Outline drawn_ports(const RowPlan& plan, Count units, Count interval, Length end_unit,
+                                  Length middle_unit, Length joint_overlap, Share scale);
+
+}  // namespace undercroft::calc

@@ -1,0 +1,109 @@
+#include "calc/bed/storage.hpp"
+
+#include <boost/math/tools/toms748_solve.hpp>
+#include <cstdint>
+
+#include "calc/water/stops.hpp"
+#include "calc/works/excavation.hpp"
+
+namespace undercroft::calc {
+
+namespace {
+
+/// The greatest inside width: of a segment past the half circle it is the circle's diameter.
+Length widest(const Arch& arch) {
+    const bool bulges = arch.shape == Shape::segment && arch.rise > arch.span / 2.0;
+    return bulges ? (arch.span * arch.span / 4.0 + arch.rise * arch.rise) / arch.rise : arch.span;
+}
+
+/// Beyond any bed; a depth to be searched for stays a number below it.
+const Length highest_bed = Length::from_value(1e6);
+
+void require_bed(const Bed& bed) {
+    require_positive("length", bed.length);
+    require_positive("width", bed.width);
+    require_not_negative("batter", bed.batter);
+    require_not_negative("base stone", bed.base_stone);
+    require_not_negative("cover stone", bed.cover_stone);
+    require_porosity("porosity", bed.porosity);
+    require_arch(bed.arch);
+    require_not_negative("chamber length", bed.chamber_length);
+    require(bed.top() <= highest_bed, "base stone, rise and cover stone (", amount(bed.top()),
+            " together) must be at most ", amount(highest_bed));
+    const Area chambers = widest(bed.arch) * bed.chamber_length;
+    const Area plan = pit_area(bed.length, bed.width, bed.chamber_base(), bed.batter);
+    require(chambers.value() <= plan.value() * (1 + whole_tolerance),
+            "the chambers (chamber length times their width: ", amount(chambers),
+            ") must fit in the plan of the bed (", amount(plan), ")");
+}
+
+Length checked_depth(const Bed& bed, Length depth) {
+    require_not_negative("depth", depth);
+    if (depth.value() - bed.top().value() > slack(depth.value(), bed.top().value()))
+        refuse_domain(shown("depth", depth) + " must be at most the top of the stone (" +
+                      text_of(as_quantity(bed.top())) + " above the base of the bed)");
+    return std::min(depth, bed.top());
+}
+
+Volume in_chambers(const Bed& bed, Length depth) {
+    const Length zero = Length::from_value(0);
+    const Length in_chamber = std::clamp(depth - bed.chamber_base(), zero, bed.arch.rise);
+    return arch_area(bed.arch, in_chamber) * bed.chamber_length;
+}
+
+Volume in_stone(const Bed& bed, Length depth) {
+    const Volume prism = pit_volume(bed.length, bed.width, depth, bed.batter);
+    return number(bed.porosity) * (prism - in_chambers(bed, depth));
+}
+
+Volume held(const Bed& bed, Length depth) {
+    return in_chambers(bed, depth) + in_stone(bed, depth);
+}
+
+}  // namespace
+
+Volume bed_volume(Length depth, const Bed& bed) {
+    require_bed(bed);
+    return held(bed, checked_depth(bed, depth));
+}
+
+Length bed_depth(Volume volume, const Bed& bed) {
+    require_bed(bed);
+    require_not_negative("volume", volume);
+    const Volume full = held(bed, bed.top());
+    require(std::isfinite(full.value()),
+            "the bed's length, width, batter, rise or stone is too large for its volume to be a number");
+    if (volume.value() - full.value() > slack(volume.value(), full.value()))
+        refuse_domain(shown("volume", volume) + " must be at most what the bed holds (" +
+                      text_of(as_quantity(full)) + ")");
+    if (volume >= full) return bed.top();
+    if (volume.value() == 0) return Length::from_value(0);
+    const auto shortfall = [&](double depth) {
+        return (held(bed, Length::from_value(depth)) - volume).value();
+    };
+    std::uintmax_t iterations = 200;
+    const boost::math::tools::eps_tolerance<double> tolerance(52);
+    const auto [low, high] =
+        boost::math::tools::toms748_solve(shortfall, 0.0, bed.top().value(), tolerance, iterations);
+    return Length::from_value((low + high) / 2);
+}
+
+StageStorage stage_storage(Count steps, const Bed& bed) {
+    require_bed(bed);
+    const double n = require_whole("steps", steps, 1);
+    require(n <= 10000, shown("steps", steps), " must be at most 10000");
+
+    std::vector<Length> depths = equal_steps(bed.top(), n);
+    add_kinks(depths, {bed.chamber_base(), bed.crown()});
+
+    StageStorage table;
+    for (const Length& d : depths) {
+        const Volume chambers = in_chambers(bed, d);
+        const Volume stone = in_stone(bed, d);
+        table.emplace_back(d, chambers, stone, chambers + stone,
+                           pit_area(bed.length, bed.width, d, bed.batter));
+    }
+    return table;
+}
+
+}  // namespace undercroft::calc

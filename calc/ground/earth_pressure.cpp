@@ -1,0 +1,105 @@
+#include "calc/ground/earth_pressure.hpp"
+
+#include <cmath>
+
+#include "calc/require.hpp"
+#include "calc/water/water_weight.hpp"
+
+namespace undercroft::calc {
+
+namespace {
+
+const Angle vertical = degrees(90);
+/// Angles that differ by less are the same.
+const Angle same_angle = degrees(1e-7);
+
+bool is_vertical(Angle back) {
+    return abs(back - vertical) <= same_angle;
+}
+
+void require_vertical(std::string_view theory, Angle back) {
+    require(is_vertical(back), shown("wall angle", back), " must be 90 deg, a vertical wall, for ", theory);
+}
+
+double rankine(EarthState state, Angle p, Angle b) {
+    const double c = cosine(b);
+    const double r = std::sqrt(std::max(0.0, std::pow(c, 2) - std::pow(cosine(p), 2)));
+    return state == EarthState::active ? c * (c - r) / (c + r) : c * (c + r) / (c - r);
+}
+
+/// Angle from the horizontal of the slip plane that rises towards the wall (Rankine). On a flatter back the
+/// ground slides on itself, not along the wall.
+Angle inner_slip_plane(Angle p, Angle b) {
+    const double ratio = p.value() > 0 ? std::min(1.0, sine(b) / sine(p)) : 0;
+    return degrees(45) + p / 2.0 - b / 2.0 + Angle::from_value(std::asin(ratio)) / 2.0;
+}
+
+double coulomb_active(Angle p, Angle d, Angle a, Angle b) {
+    const Angle flattest = inner_slip_plane(p, b);
+    require(a >= flattest - same_angle, shown("wall angle", a), " must be at least ", amount(flattest),
+            ": on a flatter back the ground slides along a plane of its own");
+    require(a < degrees(180) - p, shown("wall angle", a), " must be less than ", amount(degrees(180) - p),
+            ": ground so flat stands by itself");
+    const double root = std::sqrt(std::max(0.0, sine(p + d) * sine(p - b) / (sine(a - d) * sine(a + b))));
+    return std::pow(sine(a + p), 2) / (std::pow(sine(a), 2) * sine(a - d) * std::pow(1 + root, 2));
+}
+
+double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
+    require_vertical("Coulomb's passive pressure", a);
+    require(
+        b <= same_angle, "slope (", amount(b),
+        ") must be 0 for Coulomb's passive pressure: on rising ground its plane slip surface overstates the "
+        "resistance, many times over; Rankine's, without a wall friction, does not");
+    require(d <= p / 3.0 + same_angle, shown("wall friction", d),
+            " must be at most a third of the friction angle (", amount(p / 3.0),
+            ") for passive pressure: beyond it Coulomb's plane slip surface overstates the resistance");
+    const double root = std::sqrt(sine(p + d) * sine(p) / cosine(d));
+    return std::pow(cosine(p), 2) / (cosine(d) * std::pow(1 - root, 2));
+}
+
+}  // namespace
+
+Share earth_coefficient(EarthState state, Angle friction_angle, const EarthWall& wall) {
+    const Angle p = friction_angle;
+    require(p >= degrees(0) && p <= degrees(50) + same_angle, shown("friction angle", p),
+            " must be from 0 deg to 50 deg");
+    require_not_negative("slope", wall.slope);
+    const Angle b = Angle::from_value(std::atan(wall.slope.value()));
+    require(b <= p + same_angle, "slope (", amount(b), ") must be at most the friction angle (", amount(p),
+            "): steeper ground slides");
+    if (wall.friction) {
+        require_not_negative("wall friction", *wall.friction);
+        require(*wall.friction <= p + same_angle, shown("wall friction", *wall.friction),
+                " must be at most the friction angle (", amount(p), ")");
+    }
+    if (state == EarthState::rest) {
+        require_vertical("pressure at rest", wall.back);
+        require(b <= same_angle, "slope (", amount(b), ") must be 0 for pressure at rest");
+        require(!wall.friction || *wall.friction <= same_angle,
+                "wall friction has no part in pressure at rest: leave it out");
+        return share(1 - sine(p));
+    }
+    if (!wall.friction) {
+        require_vertical("Rankine's theory; give a wall friction for Coulomb's", wall.back);
+        return share(rankine(state, p, b));
+    }
+    return share(state == EarthState::active ? coulomb_active(p, *wall.friction, wall.back, b)
+                                             : coulomb_passive(p, *wall.friction, wall.back, b));
+}
+
+LineLoad earth_thrust(Share coefficient, UnitWeight unit_weight, Length height, Pressure surcharge,
+                      Length water_depth) {
+    require_positive("coefficient", coefficient);
+    require_positive("unit weight", unit_weight);
+    require_positive("height", height);
+    require_not_negative("surcharge", surcharge);
+    require_not_negative("water depth", water_depth);
+    require(water_depth <= height * (1 + limit_tolerance), shown("water depth", water_depth),
+            " must be at most the ", shown("height", height));
+    require(water_depth.value() == 0 || unit_weight > water_unit_weight, shown("unit weight", unit_weight),
+            " must be above that of water where the ground is wet");
+    const LineLoad water = 0.5 * water_unit_weight * water_depth * water_depth;
+    return coefficient * (0.5 * unit_weight * height * height + surcharge * height - water) + water;
+}
+
+}  // namespace undercroft::calc

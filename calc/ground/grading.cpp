@@ -1,0 +1,53 @@
+#include "calc/ground/grading.hpp"
+
+#include <cmath>
+
+namespace undercroft::calc {
+
+Grading from_finest(const Grading& grading) {
+    require(!grading.empty(), "the grading has no rows");
+    Grading rows = grading;
+    std::sort(rows.begin(), rows.end(),
+              [](const auto& a, const auto& b) { return std::get<0>(a) < std::get<0>(b); });
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const auto& [sieve, passing] = rows[i];
+        require_positive("sieve", sieve);
+        require(sieve <= metre, shown("sieve", sieve), " must be at most 1 m: is it in mm?");
+        require_percentage("passing", passing);
+        if (i == 0) continue;
+        const auto& [finer, passing_finer] = rows[i - 1];
+        require(sieve > finer, shown("sieve", sieve), " is in the table twice");
+        require(passing.value >= passing_finer.value - whole_tolerance, shown("sieve", sieve),
+                " passes less (", amount(passing), ") than the finer ", amount(finer), " (",
+                amount(passing_finer), ")");
+    }
+    return rows;
+}
+
+Length grading_size(const Grading& grading, Percent percent) {
+    const Grading rows = from_finest(grading);
+    require_percentage("percent", percent);
+    const double wanted = percent.value;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const auto& [sieve, passing] = rows[i];
+        if (std::abs(passing.value - wanted) <= same_percent) return sieve;
+        if (passing.value < wanted) continue;
+        if (i == 0) break;
+        const auto& [finer, passing_finer] = rows[i - 1];
+        const double t = (wanted - passing_finer.value) / (passing.value - passing_finer.value);
+        return finer * std::pow(static_cast<double>(sieve / finer), t);
+    }
+    no_answer("the grading runs from " + in_words(std::get<1>(rows.front())) + " to " +
+              in_words(std::get<1>(rows.back())) + " passing and does not reach " + in_words(percent));
+}
+
+Share grading_uniformity(const Grading& grading) {
+    return grading_size(grading, {60}) / grading_size(grading, {10});
+}
+
+Share grading_curvature(const Grading& grading) {
+    const Length d30 = grading_size(grading, {30});
+    return d30 * d30 / (grading_size(grading, {10}) * grading_size(grading, {60}));
+}
+
+}  // namespace undercroft::calc

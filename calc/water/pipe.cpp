@@ -1,0 +1,89 @@
+#include "calc/water/pipe.hpp"
+
+#include <boost/math/tools/toms748_solve.hpp>
+#include <cmath>
+#include <cstdint>
+#include <numbers>
+
+#include "calc/require.hpp"
+
+namespace undercroft::calc {
+
+namespace {
+
+/// The unit in which Manning's formula hides: Q = (1 m^(1/3)/s)/n A R^(2/3) S^(1/2).
+const auto manning_unit = bu::pow<bu::static_rational<1, 3>>(metre) / second;
+
+/// From here on a pipe is full: 12 in and 1 ft differ in the last bit, and at the crown the water line
+/// changes with the root of it.
+constexpr double full = 1 - 1e-14;
+
+void require_pipe(Length diameter, Gradient slope, Share roughness) {
+    require_positive("diameter", diameter);
+    require_positive("slope", slope);
+    require_positive("roughness", roughness);
+}
+
+/// Flow where the water line is seen from the centre at `theta` (radians, 2 pi when full).
+inline Flow flow_at(double theta, Length diameter, Gradient slope, Share roughness) {
+    const Area area = diameter * diameter / 8.0 * (theta - std::sin(theta));
+    const Length wetted = diameter / 2.0 * theta;
+    const auto conveyance = area * bu::pow<bu::static_rational<2, 3>>(area / wetted);
+    return manning_unit / number(roughness) * conveyance * std::sqrt(slope.value());
+}
+
+template <class F>
+double root_between(const F& f, double low, double high) {
+    std::uintmax_t iterations = 200;
+    const boost::math::tools::eps_tolerance<double> tolerance(52);
+    const auto [below, above] = boost::math::tools::toms748_solve(f, low, high, tolerance, iterations);
+    return (below + above) / 2;
+}
+
+/// Where the flow is greatest: d(A R^(2/3))/d(theta) = 0, at a depth of 0.938 D.
+double theta_of_greatest_flow() {
+    const auto slope_of_flow = [](double theta) {
+        return 3 * theta - 5 * theta * std::cos(theta) + 2 * std::sin(theta);
+    };
+    static const double theta = root_between(slope_of_flow, 5.0, 5.5);
+    return theta;
+}
+
+Length depth_at(double theta, Length diameter) {
+    const double s = std::sin(theta / 4);  // 1 - cos(theta/2) without loss of digits
+    return diameter * s * s;
+}
+
+}  // namespace
+
+Flow pipe_flow(Length diameter, Gradient slope, Share roughness, std::optional<Length> depth) {
+    require_pipe(diameter, slope, roughness);
+    if (!depth) return flow_at(2 * std::numbers::pi, diameter, slope, roughness);
+    require_not_negative("depth", *depth);
+    require(depth->value() <= diameter.value() * (1 + limit_tolerance), shown("depth", *depth),
+            " must be at most the diameter (", amount(diameter), ")");
+    if (depth->value() == 0) return Flow::from_value(0);
+    const double filled = *depth / diameter;
+    const double theta = filled >= full ? 2 * std::numbers::pi : 4 * std::asin(std::sqrt(filled));
+    return flow_at(theta, diameter, slope, roughness);
+}
+
+Length pipe_depth(Flow flow, Length diameter, Gradient slope, Share roughness) {
+    require_pipe(diameter, slope, roughness);
+    require_not_negative("flow", flow);
+    const double fullest = theta_of_greatest_flow();
+    const Flow greatest = flow_at(fullest, diameter, slope, roughness);
+    require(std::isfinite(greatest.value()),
+            "the flow of a pipe of that diameter, slope and roughness is too large for a number");
+    require(flow.value() <= greatest.value() * (1 + limit_tolerance), shown("flow", flow),
+            " must be at most the greatest flow of the pipe (", amount(greatest),
+            ", at 0.938 of its diameter)");
+    if (flow >= greatest) return depth_at(fullest, diameter);
+    if (flow.value() == 0) return Length::from_value(0);
+    const auto excess = [&](double theta) {
+        return theta == 0 ? -flow.value() : (flow_at(theta, diameter, slope, roughness) - flow).value();
+    };
+    return depth_at(root_between(excess, 0.0, fullest), diameter);
+}
+
+}  // namespace undercroft::calc

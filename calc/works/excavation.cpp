@@ -1,0 +1,157 @@
+#include "calc/works/excavation.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace undercroft::calc {
+
+namespace {
+
+void require_pit(Length base_length, Length base_width, Batter batter) {
+    require_positive("base length", base_length);
+    require_positive("base width", base_width);
+    require_not_negative("batter", batter);
+}
+
+Length slant(Length depth, Length run) {
+    return sqrt(depth * depth + run * run);
+}
+
+}  // namespace
+
+Volume pit_volume(Length base_length, Length base_width, Length depth, Batter batter) {
+    require_pit(base_length, base_width, batter);
+    require_not_negative("depth", depth);
+    const Length run = horizontal_run(batter, depth);
+    return depth * (base_length * base_width + (base_length + base_width) * run + 4.0 / 3.0 * run * run);
+}
+
+Area pit_area(Length base_length, Length base_width, Length height, Batter batter) {
+    require_pit(base_length, base_width, batter);
+    require_not_negative("height", height);
+    const Length run = horizontal_run(batter, height);
+    return (base_length + 2.0 * run) * (base_width + 2.0 * run);
+}
+
+Area pit_walls(Length base_length, Length base_width, Length depth, Batter batter) {
+    require_pit(base_length, base_width, batter);
+    require_not_negative("depth", depth);
+    const Length run = horizontal_run(batter, depth);
+    return slant(depth, run) * (2.0 * base_length + 2.0 * base_width + 4.0 * run);
+}
+
+Length pit_side(Length base_side, Length height, Batter batter) {
+    require_positive("base side", base_side);
+    require_not_negative("height", height);
+    require_not_negative("batter", batter);
+    return base_side + 2.0 * horizontal_run(batter, height);
+}
+
+Length pit_slant(Length depth, Batter batter) {
+    require_not_negative("depth", depth);
+    require_not_negative("batter", batter);
+    return slant(depth, horizontal_run(batter, depth));
+}
+
+namespace {
+
+/// Volume of the part of a plane triangle's prism that lies above zero, for the heights at its corners.
+Volume cut_of_triangle(Area plan, std::array<Length, 3> heights) {
+    std::sort(heights.begin(), heights.end());
+    const auto [low, middle, high] = heights;
+    const Length zero = Length::from_value(0);
+    if (high <= zero) return Volume::from_value(0);
+    if (low >= zero) return plan * (low + middle + high) / 3.0;
+    if (middle <= zero) return plan * high * high * high / (3.0 * (high - middle) * (high - low));
+    const Volume below = plan * low * low * low / (3.0 * (high - low) * (middle - low));  // negative
+    return plan * (low + middle + high) / 3.0 - below;
+}
+
+}  // namespace
+
+Volume pit_grid(const std::vector<std::vector<Length>>& levels, Length spacing_x, Length spacing_y,
+                Length formation_level) {
+    require_positive("spacing x", spacing_x);
+    require_positive("spacing y", spacing_y);
+    if (levels.size() < 2 || levels.front().size() < 2)
+        refuse_value("levels must be a grid of at least two rows and two columns");
+    for (const auto& row : levels)
+        if (row.size() != levels.front().size())
+            refuse_value("levels must be a rectangle: all rows equally long");
+
+    const Area triangle = spacing_x * spacing_y / 4.0;
+    Volume cut = Volume::from_value(0);
+    for (std::size_t r = 0; r + 1 < levels.size(); ++r) {
+        for (std::size_t c = 0; c + 1 < levels[r].size(); ++c) {
+            const std::array<Length, 4> corners = {
+                levels[r][c] - formation_level, levels[r][c + 1] - formation_level,
+                levels[r + 1][c + 1] - formation_level, levels[r + 1][c] - formation_level};
+            const Length centre = (corners[0] + corners[1] + corners[2] + corners[3]) / 4.0;
+            for (std::size_t i = 0; i < 4; ++i)
+                cut += cut_of_triangle(triangle, {corners[i], corners[(i + 1) % 4], centre});
+        }
+    }
+    return cut;
+}
+
+Volume pit_sections(const Table<Length, Area>& sections, SectionMethod method) {
+    require(sections.size() >= 2, "at least two sections are needed");
+    for (std::size_t i = 0; i < sections.size(); ++i) {
+        require_not_negative("area", std::get<1>(sections[i]));
+        require(i == 0 || is_above(std::get<0>(sections[i]).value(), std::get<0>(sections[i - 1]).value()),
+                "chainages must rise from row to row");
+    }
+    Volume total = Volume::from_value(0);
+    if (method == SectionMethod::end_area) {
+        for (std::size_t i = 1; i < sections.size(); ++i) {
+            const auto& [chainage_1, area_1] = sections[i - 1];
+            const auto& [chainage_2, area_2] = sections[i];
+            total += (chainage_2 - chainage_1) * (area_1 + area_2) / 2.0;
+        }
+        return total;
+    }
+    require(sections.size() % 2 == 1,
+            "the prismoidal formula needs an odd number of sections: ends and mid-sections in turn");
+    for (std::size_t i = 2; i < sections.size(); i += 2) {
+        const auto& [chainage_1, area_1] = sections[i - 2];
+        const auto& [chainage_m, area_m] = sections[i - 1];
+        const auto& [chainage_2, area_2] = sections[i];
+        const double skew = (chainage_m - chainage_1) / (chainage_2 - chainage_1) - 0.5;
+        require(std::abs(skew) < 1e-6, shown("chainage", chainage_m),
+                " must be half-way between its neighbours for the prismoidal formula");
+        total += (chainage_2 - chainage_1) * (area_1 + 4.0 * area_m + area_2) / 6.0;
+    }
+    return total;
+}
+
+Batter pit_batter(TrenchSoil soil, Length depth) {
+    require_positive("depth", depth);
+    constexpr double foot = 0.3048;
+    struct Row {
+        double run_per_rise;
+        double greatest_depth_ft;
+    };
+    // 29 CFR 1926 Subpart P, Appendix B, Table B-1 and its footnote 2.
+    const auto row = [soil]() -> Row {
+        switch (soil) {
+            case TrenchSoil::stable_rock:
+                return {0, 20};
+            case TrenchSoil::type_a:
+                return {0.75, 20};
+            case TrenchSoil::type_a_short_term:
+                return {0.5, 12};
+            case TrenchSoil::type_b:
+                return {1, 20};
+            case TrenchSoil::type_c:
+                return {1.5, 20};
+        }
+        refuse_value("unknown soil type");
+    }();
+    const Length greatest = Length::from_value(row.greatest_depth_ft * foot);
+    if (depth.value() > greatest.value() * (1 + limit_tolerance))
+        no_answer(shown("depth", depth) + " is beyond the " + text_of(as_quantity(greatest)) +
+                  " of the table: the slope must be designed by a licensed engineer");
+    return batter(row.run_per_rise);
+}
+
+}  // namespace undercroft::calc
