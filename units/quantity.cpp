@@ -38,11 +38,12 @@ std::string mass_is_not_force(const Dimension& wanted, const Dimension& got) {
     return {};
 }
 
-[[noreturn]] void refuse_dimension(const Dimension& wanted, const Dimension& got) {
+[[noreturn]] void refuse_other_dimension(const Dimension& wanted, const Dimension& got) {
     if (wanted.same_kind(got))
-        refuse_value("is in " + got.text() + "; " + wanted.text() + " is wanted: two currencies do not mix");
-    refuse_value("is " + name_of(got) + "; " + name_of(wanted) + " is wanted" + examples_of(wanted) +
-                 mass_is_not_force(wanted, got));
+        refuse_dimension("is in " + got.text() + "; " + wanted.text() +
+                         " is wanted: two currencies do not mix");
+    refuse_dimension("is " + name_of(got) + "; " + name_of(wanted) + " is wanted" + examples_of(wanted) +
+                     mass_is_not_force(wanted, got));
 }
 
 double cotangent(double angle) {
@@ -92,7 +93,7 @@ Quantity in_dimension(const Quantity& q, const Dimension& wanted) {
     const bool counted =
         wanted == Dimension::of(Base::count) && q.dimension.is_number() && q.form != Quantity::Form::percent;
     if (counted) converted = q.value;
-    if (!converted) refuse_dimension(wanted, q.dimension);
+    if (!converted) refuse_other_dimension(wanted, q.dimension);
     return {*converted, wanted, Quantity::Form::with_unit};
 }
 

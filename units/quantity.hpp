@@ -21,11 +21,12 @@ struct Quantity {
     double value = 0;
     Dimension dimension;
     Form form = Form::with_unit;
+    bool customary = false;  ///< given in a unit of the US customary or imperial system
 
     [[nodiscard]] static Quantity bare(double number) { return {number, {}, Form::bare}; }
     [[nodiscard]] static Quantity of(double number, const Unit& unit) {
         return {unit.scale.to_coherent(number), unit.dimension,
-                unit.percent ? Form::percent : Form::with_unit};
+                unit.percent ? Form::percent : Form::with_unit, unit.customary};
     }
     [[nodiscard]] bool is_pure_number() const { return form == Form::bare || dimension.is_number(); }
 };

@@ -15,22 +15,43 @@ enum class Cause {
     no_convergence,  ///< an iteration found no answer
 };
 
+/// What was wrong with an input, where somebody else than the person has to know.
+enum class Refusal {
+    other,
+    dimension,   ///< a quantity or a unit of another dimension than wanted
+    blank,       ///< nothing where something is wanted
+    unusual,     ///< a number without a unit that is unusual in the unit it would be read in
+    impossible,  ///< a quantity beyond all that is possible
+    mixed,       ///< a number without a unit beside units of another system
+};
+
 /// Input that is refused. `what()` is a sentence that says what came and what is wanted.
 class Refused : public std::domain_error {
 public:
-    Refused(Cause cause, const std::string& sentence) : std::domain_error(sentence), cause_(cause) {}
+    Refused(Cause cause, const std::string& sentence, Refusal what = Refusal::other)
+        : std::domain_error(sentence), cause_(cause), refusal_(what) {}
 
     [[nodiscard]] Cause cause() const { return cause_; }
+    [[nodiscard]] Refusal refusal() const { return refusal_; }
 
+    /// The same refusal in other words.
+    [[nodiscard]] Refused saying(const std::string& sentence) const { return {cause_, sentence, refusal_}; }
     /// The same refusal with the name of the argument in front.
-    [[nodiscard]] Refused at(const std::string& argument) const { return {cause_, argument + ": " + what()}; }
+    [[nodiscard]] Refused at(const std::string& argument) const { return saying(argument + ": " + what()); }
 
 private:
     Cause cause_;
+    Refusal refusal_;
 };
 
 [[noreturn]] inline void refuse_value(const std::string& sentence) {
     throw Refused(Cause::value, sentence);
+}
+[[noreturn]] inline void refuse_dimension(const std::string& sentence) {
+    throw Refused(Cause::value, sentence, Refusal::dimension);
+}
+[[noreturn]] inline void refuse_blank(const std::string& sentence) {
+    throw Refused(Cause::value, sentence, Refusal::blank);
 }
 [[noreturn]] inline void refuse_domain(const std::string& sentence) {
     throw Refused(Cause::domain, sentence);

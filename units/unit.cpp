@@ -158,10 +158,10 @@ public:
 
 private:
     static Unit times(const Unit& a, const Unit& b) {
-        return {a.scale.times(b.scale), a.dimension.times(b.dimension), false};
+        return {a.scale.times(b.scale), a.dimension.times(b.dimension), false, a.customary || b.customary};
     }
     static Unit to_the(const Unit& a, int p, int q) {
-        return {a.scale.to_the(p, q), a.dimension.to_the(p, q), false};
+        return {a.scale.to_the(p, q), a.dimension.to_the(p, q), false, a.customary};
     }
 
     [[noreturn]] void refuse_second_division() const {
@@ -241,7 +241,7 @@ private:
                 if (!rest_.empty() && rest_[0] == '.' && (rest_.size() == 1 || rest_[1] == ' ') &&
                     lower_case(spelling) == "no")
                     rest_.remove_prefix(1);
-                return {row->scale, row->dimension, row->symbol == "%" || row->symbol == "‰"};
+                return {row->scale, row->dimension, row->symbol == "%" || row->symbol == "‰", row->customary};
             }
             if (const auto code = currency_of(spelling)) {
                 rest_.remove_prefix(*end);

@@ -28,6 +28,8 @@ struct Unit {
     Dimension dimension;
     /// `%` and permille: a share written as such. Where a slope is wanted it means rise per run.
     bool percent = false;
+    /// Of the US customary or imperial system, in any of its parts.
+    bool customary = false;
 };
 
 /// One row of the unit table.
@@ -39,6 +41,7 @@ struct UnitRow {
     bool case_matters;            ///< true for SI symbols only
     std::string_view reference;   ///< the same unit in the grammar of GNU units, for the tests
     std::string_view definition;  ///< where the factor comes from
+    bool customary = false;       ///< of the US customary or imperial system
 };
 
 /// Every unit there is, in one place. Compound units (kN/m3) are made of these.

@@ -29,6 +29,7 @@ const Dimension count_of_things = power(Base::count, 1);
 
 constexpr bool si_symbol = true;  // case matters: mm is not Mm
 constexpr bool any_case = false;  // FT, ft and Ft are the same
+constexpr bool customary = true;
 
 constexpr std::string_view si = "SI Brochure, 9th ed. (2019)";
 constexpr std::string_view accepted = "SI Brochure, 9th ed. (2019), table 8";
@@ -62,28 +63,28 @@ const std::vector<UnitRow>& unit_table() {
         {"cm", "centimetre|centimetres|centimeter|centimeters", {1, 100}, length, si_symbol, "cm", si},
         {"mm", "millimetre|millimetres|millimeter|millimeters", {1, 1e3}, length, si_symbol, "mm", si},
         {"µm", "um|micrometre|micrometres|micrometer|micrometers|micron|microns", {1, 1e6}, length, si_symbol, "um", si},
-        {"in", "inch|inches|″", {254, 1e4}, length, any_case, "in", yard},
-        {"ft", "foot|feet|′", {ft, ft_per}, length, any_case, "ft", yard},
-        {"yd", "yard|yards", {9144, 1e4}, length, any_case, "yd", yard},
-        {"mi", "mile|miles", {1609344, 1e3}, length, any_case, "mile", yard},
-        {"mil", "mils|thou", {254, 1e7}, length, any_case, "mil", handbook},
-        {"US survey ft", "US survey foot|US survey feet|survey ft|survey foot|survey feet", {1200, 3937}, length, any_case, "surveyfoot", handbook},
+        {"in", "inch|inches|″", {254, 1e4}, length, any_case, "in", yard, customary},
+        {"ft", "foot|feet|′", {ft, ft_per}, length, any_case, "ft", yard, customary},
+        {"yd", "yard|yards", {9144, 1e4}, length, any_case, "yd", yard, customary},
+        {"mi", "mile|miles", {1609344, 1e3}, length, any_case, "mile", yard, customary},
+        {"mil", "mils|thou", {254, 1e7}, length, any_case, "mil", handbook, customary},
+        {"US survey ft", "US survey foot|US survey feet|survey ft|survey foot|survey feet", {1200, 3937}, length, any_case, "surveyfoot", handbook, customary},
         // area
         {"ha", "hectare|hectares", {1e4, 1}, area, si_symbol, "hectare", accepted},
-        {"acre", "acres|ac", {acre, acre_per}, area, any_case, "acre", "43560 international square feet"},
-        {"sf", "sq ft|sqft", {ft2, ft2_per}, area, any_case, "ft^2", yard},
-        {"sy", "sq yd|sqyd", {9144.0 * 9144, 1e8}, area, any_case, "yd^2", yard},
+        {"acre", "acres|ac", {acre, acre_per}, area, any_case, "acre", "43560 international square feet", customary},
+        {"sf", "sq ft|sqft", {ft2, ft2_per}, area, any_case, "ft^2", yard, customary},
+        {"sy", "sq yd|sqyd", {9144.0 * 9144, 1e8}, area, any_case, "yd^2", yard, customary},
         // volume
         {"L", "l|litre|litres|liter|liters", {1, 1e3}, volume, si_symbol, "liter", accepted},
         {"mL", "ml|millilitre|millilitres|milliliter|milliliters", {1, 1e6}, volume, si_symbol, "milliliter", accepted},
         {"kL", "kl|kilolitre|kilolitres|kiloliter|kiloliters", {1, 1}, volume, si_symbol, "kiloliter", accepted},
         {"ML", "Ml|megalitre|megalitres|megaliter|megaliters", {1e3, 1}, volume, si_symbol, "megaliter", accepted},
-        {"US gal", "US gallon|US gallons|gal US|usgal", {us_gal, us_gal_per}, volume, any_case, "usgallon", handbook},
-        {"imp gal", "imperial gal|imperial gallon|imperial gallons|UK gal|gal imp", {imp_gal, imp_gal_per}, volume, any_case, "brgallon", weights_act},
-        {"cf", "cu ft|cuft", {ft3, ft3_per}, volume, any_case, "ft^3", yard},
-        {"cy", "cu yd|cuyd", {27 * ft3, ft3_per}, volume, any_case, "yd^3", yard},
-        {"acre-ft", "acre ft|ac-ft|ac ft|acre-feet|acre feet|acre-foot|acft", {acre * ft, acre_per * ft_per}, volume, any_case, "acre ft", "acre times foot"},
-        {"acre-in", "acre in|ac-in|acre-inch|acre-inches", {acre * 254, acre_per * 1e4}, volume, any_case, "acre in", "acre times inch"},
+        {"US gal", "US gallon|US gallons|gal US|usgal", {us_gal, us_gal_per}, volume, any_case, "usgallon", handbook, customary},
+        {"imp gal", "imperial gal|imperial gallon|imperial gallons|UK gal|gal imp", {imp_gal, imp_gal_per}, volume, any_case, "brgallon", weights_act, customary},
+        {"cf", "cu ft|cuft", {ft3, ft3_per}, volume, any_case, "ft^3", yard, customary},
+        {"cy", "cu yd|cuyd", {27 * ft3, ft3_per}, volume, any_case, "yd^3", yard, customary},
+        {"acre-ft", "acre ft|ac-ft|ac ft|acre-feet|acre feet|acre-foot|acft", {acre * ft, acre_per * ft_per}, volume, any_case, "acre ft", "acre times foot", customary},
+        {"acre-in", "acre in|ac-in|acre-inch|acre-inches", {acre * 254, acre_per * 1e4}, volume, any_case, "acre in", "acre times inch", customary},
         // time
         {"s", "sec|secs|second|seconds", {1, 1}, time_, si_symbol, "s", si},
         {"ms", "millisecond|milliseconds", {1, 1e3}, time_, si_symbol, "ms", si},
@@ -92,14 +93,14 @@ const std::vector<UnitRow>& unit_table() {
         {"d", "day|days", {86400, 1}, time_, si_symbol, "day", accepted},
         {"wk", "week|weeks", {604800, 1}, time_, any_case, "week", "7 d"},
         // speed
-        {"mph", "", {1609344, 3600e3}, speed, any_case, "mile/hr", yard},
-        {"fps", "", {ft, ft_per}, speed, any_case, "ft/s", yard},
+        {"mph", "", {1609344, 3600e3}, speed, any_case, "mile/hr", yard, customary},
+        {"fps", "", {ft, ft_per}, speed, any_case, "ft/s", yard, customary},
         // flow
-        {"cfs", "cusec|cusecs", {ft3, ft3_per}, flow, any_case, "ft^3/s", yard},
-        {"cfm", "", {ft3, ft3_per * 60}, flow, any_case, "ft^3/min", yard},
-        {"US gpm", "", {us_gal, us_gal_per * 60}, flow, any_case, "usgallon/min", handbook},
-        {"imp gpm", "", {imp_gal, imp_gal_per * 60}, flow, any_case, "brgallon/min", weights_act},
-        {"US mgd", "", {us_gal, us_gal_per * 86400 / 1e6}, flow, any_case, "1e6 usgallon/day", handbook},
+        {"cfs", "cusec|cusecs", {ft3, ft3_per}, flow, any_case, "ft^3/s", yard, customary},
+        {"cfm", "", {ft3, ft3_per * 60}, flow, any_case, "ft^3/min", yard, customary},
+        {"US gpm", "", {us_gal, us_gal_per * 60}, flow, any_case, "usgallon/min", handbook, customary},
+        {"imp gpm", "", {imp_gal, imp_gal_per * 60}, flow, any_case, "brgallon/min", weights_act, customary},
+        {"US mgd", "", {us_gal, us_gal_per * 86400 / 1e6}, flow, any_case, "1e6 usgallon/day", handbook, customary},
         // angle
         {"rad", "radian|radians", {1, 1}, angle, si_symbol, "radian", si},
         {"mrad", "", {1, 1e3}, angle, si_symbol, "milliradian", si},
@@ -110,21 +111,21 @@ const std::vector<UnitRow>& unit_table() {
         {"g", "gram|grams", {1, 1e3}, mass, si_symbol, "g", si},
         {"mg", "milligram|milligrams", {1, 1e6}, mass, si_symbol, "mg", si},
         {"t", "tonne|tonnes", {1e3, 1}, mass, si_symbol, "tonne", accepted},
-        {"lb", "lbs|lbm|pound|pounds", {lb, lb_per}, mass, any_case, "lb", pound},
-        {"oz", "ounce|ounces", {lb, 16 * lb_per}, mass, any_case, "oz", pound},
-        {"short ton", "short tons|US ton|US tons", {2000 * lb, lb_per}, mass, any_case, "uston", handbook},
-        {"long ton", "long tons|imp ton|imperial ton", {2240 * lb, lb_per}, mass, any_case, "brton", handbook},
+        {"lb", "lbs|lbm|pound|pounds", {lb, lb_per}, mass, any_case, "lb", pound, customary},
+        {"oz", "ounce|ounces", {lb, 16 * lb_per}, mass, any_case, "oz", pound, customary},
+        {"short ton", "short tons|US ton|US tons", {2000 * lb, lb_per}, mass, any_case, "uston", handbook, customary},
+        {"long ton", "long tons|imp ton|imperial ton", {2240 * lb, lb_per}, mass, any_case, "brton", handbook, customary},
         // force
         {"N", "newton|newtons", {1, 1}, force, si_symbol, "N", si},
         {"kN", "kilonewton|kilonewtons", {1e3, 1}, force, si_symbol, "kN", si},
         {"MN", "meganewton|meganewtons", {1e6, 1}, force, si_symbol, "MN", si},
-        {"lbf", "pound-force|pounds-force", {lbf, lbf_per}, force, any_case, "lbf", pound_force},
-        {"kip", "kips|klbf", {1e3 * lbf, lbf_per}, force, any_case, "kip", pound_force},
+        {"lbf", "pound-force|pounds-force", {lbf, lbf_per}, force, any_case, "lbf", pound_force, customary},
+        {"kip", "kips|klbf", {1e3 * lbf, lbf_per}, force, any_case, "kip", pound_force, customary},
         {"kgf", "kp", {980665, 1e5}, force, any_case, "kgf", "kg times 9.80665 m/s2"},
         {"tf", "tonne-force", {980665e3, 1e5}, force, any_case, "tonne gravity", "t times 9.80665 m/s2"},
         // line load
-        {"plf", "", {lbf * ft_per, lbf_per * ft}, line_load, any_case, "lbf/ft", pound_force},
-        {"klf", "", {1e3 * lbf * ft_per, lbf_per * ft}, line_load, any_case, "kip/ft", pound_force},
+        {"plf", "", {lbf * ft_per, lbf_per * ft}, line_load, any_case, "lbf/ft", pound_force, customary},
+        {"klf", "", {1e3 * lbf * ft_per, lbf_per * ft}, line_load, any_case, "kip/ft", pound_force, customary},
         // pressure
         {"Pa", "pascal|pascals", {1, 1}, pressure, si_symbol, "Pa", si},
         {"hPa", "", {100, 1}, pressure, si_symbol, "hPa", si},
@@ -133,10 +134,10 @@ const std::vector<UnitRow>& unit_table() {
         {"GPa", "gigapascal|gigapascals", {1e9, 1}, pressure, si_symbol, "GPa", si},
         {"bar", "bars", {1e5, 1}, pressure, any_case, "bar", accepted},
         {"mbar", "millibar|millibars", {100, 1}, pressure, any_case, "millibar", accepted},
-        {"psi", "", {lbf * in2_per, lbf_per * in2}, pressure, any_case, "psi", pound_force},
-        {"psf", "", {lbf * ft2_per, lbf_per * ft2}, pressure, any_case, "lbf/ft^2", pound_force},
-        {"ksi", "", {1e3 * lbf * in2_per, lbf_per * in2}, pressure, any_case, "ksi", pound_force},
-        {"ksf", "", {1e3 * lbf * ft2_per, lbf_per * ft2}, pressure, any_case, "kip/ft^2", pound_force},
+        {"psi", "", {lbf * in2_per, lbf_per * in2}, pressure, any_case, "psi", pound_force, customary},
+        {"psf", "", {lbf * ft2_per, lbf_per * ft2}, pressure, any_case, "lbf/ft^2", pound_force, customary},
+        {"ksi", "", {1e3 * lbf * in2_per, lbf_per * in2}, pressure, any_case, "ksi", pound_force, customary},
+        {"ksf", "", {1e3 * lbf * ft2_per, lbf_per * ft2}, pressure, any_case, "kip/ft^2", pound_force, customary},
         // mass per area
         {"gsm", "", {1, 1e3}, mass_per_area, any_case, "g/m^2", "g/m2"},
         // numbers and things

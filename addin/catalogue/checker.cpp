@@ -1,4 +1,5 @@
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/catalogue/entry.hpp"
 
 namespace undercroft::addin {
 
@@ -38,17 +39,21 @@ Function cell_reader(const char* name, const char* says, Outcome outcome) {
     made.says = says;
     made.equation = "-";
     made.source = "the catalogue of functions";
-    made.parameters = {{"cell", {}, "The cell to explain", "a cell", {}, {}, false}};
+    made.role = Role::explains;
+    Parameter cell;
+    cell.name = "cell";
+    cell.says = "The cell to explain";
+    cell.type.shape = Shape::cell;
+    made.parameters = {cell};
     made.outcome = std::move(outcome);
-    made.reads_cell = true;
     return made;
 }
 
 }  // namespace
 
 Group checker_functions() {
-    Outcome why{Outcome::Shape::text, {}, "Reason or derivation", "a text", {}, {}};
-    Outcome steps{Outcome::Shape::table, {}, "Derivation as a table", "a table", {}, {}};
+    Outcome why{{.shape = Shape::text}, {}, "Reason or derivation"};
+    Outcome steps{{.shape = Shape::rows}, {}, "Derivation as a table"};
     return {
         "For the checker",
         {
@@ -61,17 +66,20 @@ Group checker_functions() {
                         "then result, equation and source",
                         steps),
             function("UC.SOURCE", &source_of)
+                .role(Role::explains)
                 .says("Where the equation of a function comes from")
                 .equation("-")
                 .source("the catalogue of functions")
                 .takes("function name", "name", "Name of the function, such as UC.PIT.VOLUME")
                 .gives("", "Source"),
             function("UC.CATALOGUE", &catalogue_table)
+                .role(Role::tells_version)
                 .says("All functions: name, equation, source, arguments")
                 .equation("-")
                 .source("the catalogue of functions")
                 .gives("", "Table of the functions"),
             function("UC.VERSION", &version)
+                .role(Role::tells_version)
                 .says("Version of the functions that computed this sheet")
                 .equation("-")
                 .source("the catalogue of functions")

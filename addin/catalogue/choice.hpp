@@ -28,11 +28,17 @@ struct Choices;
 /// The first spelling.
 [[nodiscard]] std::string_view first_spelling(std::string_view words);
 
+/// The first spellings of an enumeration.
 template <class E>
-[[nodiscard]] std::string listed_choices() {
+[[nodiscard]] std::vector<std::string_view> choice_words() {
     std::vector<std::string_view> words;
     for (const Choice<E>& choice : Choices<E>::list) words.push_back(first_spelling(choice.words));
-    return listed(words);
+    return words;
+}
+
+template <class E>
+[[nodiscard]] std::string listed_choices() {
+    return listed(choice_words<E>());
 }
 
 template <class E>

@@ -23,10 +23,10 @@ double finite(double number) {
 }  // namespace
 
 Quantity read_pair(const Scalar& number, const Scalar& unit) {
-    if (is_blank(number)) refuse_value("the cell of the number is blank");
+    if (is_blank(number)) refuse_blank("the cell of the number is blank");
     const double* value = std::get_if<double>(&number);
     if (value == nullptr) refuse_value("'" + shown_as_given(number) + "' is text where a number is wanted");
-    if (is_blank(unit)) refuse_value("the number " + exact_text(*value) + " has a blank unit cell");
+    if (is_blank(unit)) refuse_blank("the number " + exact_text(*value) + " has a blank unit cell");
     // The unit of a pure number: picked from a list, Calc makes a number of it.
     if (const double* one = std::get_if<double>(&unit); one != nullptr && *one == 1)
         return Quantity::of(finite(*value), Unit{});
@@ -41,7 +41,7 @@ Quantity read_pair(const Scalar& number, const Scalar& unit) {
 }
 
 Quantity read_quantity(const Scalar& scalar, const std::optional<Unit>& column_unit) {
-    if (is_blank(scalar)) refuse_value("the cell is blank");
+    if (is_blank(scalar)) refuse_blank("the cell is blank");
     if (const double* number = std::get_if<double>(&scalar))
         return column_unit ? Quantity::of(finite(*number), *column_unit) : Quantity::bare(finite(*number));
     return remembered_quantity(std::get<std::u16string_view>(scalar));
@@ -58,7 +58,7 @@ Quantity read_quantity(const Cell& cell) {
                      "side by side");
     }
     if (const auto* text = std::get_if<std::u16string_view>(&cell)) return remembered_quantity(*text);
-    refuse_value("is left out");
+    refuse_blank("is left out");
 }
 
 Reading reading_of(const Quantity& quantity) {
@@ -66,53 +66,40 @@ Reading reading_of(const Quantity& quantity) {
     return {quantity.value, si_unit_text(quantity.dimension)};
 }
 
-calc::Percent Slot<calc::Percent>::from(const Quantity& quantity) {
-    if (quantity.form == Quantity::Form::bare) return {quantity.value};
-    return {100 * as<Share>(quantity).value()};
+namespace {
+
+/// A range of one cell is as good as the cell.
+Cell unwrapped(const Cell& cell) {
+    const Grid* const* grid = std::get_if<const Grid*>(&cell);
+    if (grid == nullptr || (*grid)->rows() != 1 || (*grid)->columns() != 1) return cell;
+    return std::visit([](const auto& held) { return Cell(held); }, (*grid)->at(0, 0));
 }
 
-calc::Percent Slot<calc::Percent>::read(const Cell& cell) {
-    const Quantity quantity = read_quantity(cell);
-    try {
-        return from(quantity);
-    } catch (const Refused& refused) {
-        throw Refused(refused.cause(), shown_as_given(cell) + " " + refused.what());
-    }
-}
+}  // namespace
 
-std::string read_text(const Cell& cell, const std::string& wanted) {
-    Cell one = cell;
-    if (const Grid* const* grid = std::get_if<const Grid*>(&cell);
-        grid != nullptr && (*grid)->rows() == 1 && (*grid)->columns() == 1) {
-        const Scalar scalar = (*grid)->at(0, 0);
-        if (const auto* text = std::get_if<std::u16string_view>(&scalar)) one = *text;
-    }
+std::string read_text(const Cell& cell, std::string (*wanted)()) {
+    const Cell one = unwrapped(cell);
     if (const auto* text = std::get_if<std::u16string_view>(&one)) {
         const std::string folded = fold_spelling(to_utf8(text->substr(0, 1000)));
         if (!folded.empty()) return folded;
-        refuse_value("the text is empty; " + wanted + " is wanted");
+        refuse_value("the text is empty; " + wanted() + " is wanted");
     }
-    if (std::holds_alternative<std::monostate>(cell)) refuse_value("is left out; " + wanted + " is wanted");
-    refuse_value(shown_as_given(cell) + " is no text; " + wanted + " is wanted (a blank cell arrives as 0)");
+    if (std::holds_alternative<std::monostate>(cell)) refuse_blank("is left out; " + wanted() + " is wanted");
+    refuse_value(shown_as_given(cell) + " is no text; " + wanted() +
+                 " is wanted (a blank cell arrives as 0)");
 }
 
-Unit Slot<Unit>::read(const Cell& cell) {
+Unit Slot<Unit>::read(const Cell& cell, const Terms&) {
     if (const auto* text = std::get_if<std::u16string_view>(&cell)) return remembered_unit(*text);
-    return parse_unit(read_text(cell, "a unit such as m3"));
+    return parse_unit(read_text(cell, [] { return std::string("a unit such as m3"); }));
 }
 
 void refuse_choice(const std::string& text, std::string_view kind, const std::string& choices) {
     refuse_value("'" + text.substr(0, 60) + "' is not " + std::string(kind) + ": write " + choices);
 }
 
-bool Slot<bool>::read(const Cell& cell) {
-    Cell one = cell;
-    if (const Grid* const* grid = std::get_if<const Grid*>(&cell);
-        grid != nullptr && (*grid)->rows() == 1 && (*grid)->columns() == 1) {
-        const Scalar scalar = (*grid)->at(0, 0);
-        if (const double* number = std::get_if<double>(&scalar)) one = *number;
-        if (const auto* text = std::get_if<std::u16string_view>(&scalar)) one = *text;
-    }
+bool Slot<bool>::read(const Cell& cell, const Terms&) {
+    const Cell one = unwrapped(cell);
     if (const double* number = std::get_if<double>(&one); number != nullptr && (*number == 0 || *number == 1))
         return *number == 1;
     if (const auto* text = std::get_if<std::u16string_view>(&one)) {
@@ -124,17 +111,11 @@ bool Slot<bool>::read(const Cell& cell) {
 }
 
 bool holds_word(const Cell& cell) {
-    Scalar scalar;
-    if (const auto* text = std::get_if<std::u16string_view>(&cell)) scalar = *text;
-    if (const Grid* const* grid = std::get_if<const Grid*>(&cell);
-        grid != nullptr && (*grid)->rows() == 1 && (*grid)->columns() == 1)
-        scalar = (*grid)->at(0, 0);
-    const auto* text = std::get_if<std::u16string_view>(&scalar);
+    const Cell one = unwrapped(cell);
+    const auto* text = std::get_if<std::u16string_view>(&one);
     return text != nullptr && !text->empty() && !(text->front() >= u'0' && text->front() <= u'9') &&
            text->front() != u'.' && text->front() != u'-' && text->front() != u'+';
 }
-
-// --- tables ---------------------------------------------------------------------------------------
 
 namespace {
 
@@ -243,11 +224,10 @@ OpenTable open_table(const Cell& cell, std::size_t least, std::size_t most,
 }
 
 Refused at_place(const Refused& refused, std::size_t row, std::size_t column) {
-    return {refused.cause(), "row " + std::to_string(row + 1) + ", column " + std::to_string(column + 1) +
-                                 ": " + refused.what()};
+    return refused.at("row " + std::to_string(row + 1) + ", column " + std::to_string(column + 1));
 }
 
-Amounts Slot<Amounts>::read(const Cell& cell) {
+Amounts Slot<Amounts>::read(const Cell& cell, const Terms&) {
     const Grid* const* given = std::get_if<const Grid*>(&cell);
     if (given == nullptr || (*given)->columns() != 2)
         refuse_value(shown_as_given(cell) + " is no range of two columns, number and unit");
@@ -261,16 +241,16 @@ Amounts Slot<Amounts>::read(const Cell& cell) {
         try {
             amounts.rows.push_back(read_pair(number, grid.at(r, 1)));
         } catch (const Refused& refused) {
-            throw Refused(refused.cause(), "row " + std::to_string(r + 1) + ": " + refused.what());
+            throw refused.at("row " + std::to_string(r + 1));
         }
     }
     return amounts;
 }
 
-Figures Slot<Figures>::read(const Cell& cell) {
+Figures Slot<Figures>::read(const Cell& cell, const Terms& terms) {
     const Grid* const* given = std::get_if<const Grid*>(&cell);
     if (given == nullptr) refuse_value(shown_as_given(cell) + " is no range of figures");
-    if ((*given)->columns() == 2) return {Slot<Amounts>::read(cell).rows};
+    if ((*given)->columns() == 2) return {Slot<Amounts>::read(cell, terms).rows};
     const OpenTable table = open_table(cell, 1, 1);
     Figures figures;
     for (std::size_t r = table.first_row; r < table.end_row; ++r) {
@@ -279,7 +259,7 @@ Figures Slot<Figures>::read(const Cell& cell) {
         try {
             figures.rows.push_back(read_quantity(scalar, table.units[0]));
         } catch (const Refused& refused) {
-            throw Refused(refused.cause(), "row " + std::to_string(r + 1) + ": " + refused.what());
+            throw refused.at("row " + std::to_string(r + 1));
         }
     }
     return figures;

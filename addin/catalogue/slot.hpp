@@ -12,6 +12,9 @@
 
 #include "addin/catalogue/cell.hpp"
 #include "addin/catalogue/choice.hpp"
+#include "addin/catalogue/reading.hpp"
+#include "addin/catalogue/terms.hpp"
+#include "addin/catalogue/value_type.hpp"
 #include "calc/percent.hpp"
 #include "calc/require.hpp"
 #include "units/quantity.hpp"
@@ -19,21 +22,12 @@
 
 namespace undercroft::addin {
 
-/// How an argument was understood, for the checker: "0.305" and "m".
-struct Reading {
-    std::variant<double, std::string> value;
-    std::string unit;
-};
-
 /// One C++ parameter type at the border.
-///   static T read(const Cell&)          throws Refused
-///   static std::string kind()           "a length"
-///   static std::string unit()           default unit of a bare number, or empty
-///   static Reading reading(const T&)    for the derivation
+///   static T read(const Cell&, const Terms&)   throws Refused
+///   static ValueType type()
+///   static Reading reading(const T&)           for the derivation
 template <class T>
 struct Slot;
-
-// --- quantities -----------------------------------------------------------------------------------
 
 /// A quantity of whatever dimension: a number, a text, or a pair of number and unit.
 [[nodiscard]] Quantity read_quantity(const Cell& cell);
@@ -47,63 +41,83 @@ struct Slot;
 
 [[nodiscard]] Reading reading_of(const Quantity& quantity);
 
-template <class Q>
-[[nodiscard]] Q read_as(const Cell& cell) {
-    const Quantity quantity = read_quantity(cell);
+/// A quantity in a dimension, on these terms; `given` is said of it in a refusal.
+template <class Given>
+[[nodiscard]] double read_in(const Dimension& dimension, const Quantity& quantity, const Given& given,
+                             const Terms& terms) {
     try {
-        return as<Q>(quantity);
+        terms.meet(quantity, dimension);
+        const double coherent = in_dimension(quantity, dimension).value;
+        terms.meet_possible(quantity, coherent);
+        return coherent;
     } catch (const Refused& refused) {
-        throw Refused(refused.cause(), shown_as_given(cell) + " " + refused.what());
+        // What is unusual is shown with the unit that it would be read in.
+        if (refused.refusal() == Refusal::unusual) throw;
+        throw refused.saying(shown_as_given(given) + " " + refused.what());
     }
 }
 
 template <class D>
 struct Slot<Measure<D>> {
     using Q = Measure<D>;
-    static Q read(const Cell& cell) { return read_as<Q>(cell); }
-    static std::string kind() { return name_of(dimension_of<Q>()); }
-    static std::string unit() { return default_unit_text(dimension_of<Q>()); }
+    static const Dimension& dimension() {
+        static const Dimension of_type = dimension_of<Q>();
+        return of_type;
+    }
+    static Q read(const Cell& cell, const Terms& terms) { return from(read_quantity(cell), cell, terms); }
+    static ValueType type() { return quantity_type(dimension()); }
     static Reading reading(const Q& value) { return reading_of(as_quantity(value)); }
-    static Q from(const Quantity& quantity) { return as<Q>(quantity); }
+    template <class Given>
+    static Q from(const Quantity& quantity, const Given& given, const Terms& terms) {
+        return Q::from_value(read_in(dimension(), quantity, given, terms));
+    }
 };
 
 template <>
 struct Slot<Quantity> {
-    static Quantity read(const Cell& cell) { return read_quantity(cell); }
-    static std::string kind() { return "a quantity"; }
-    static std::string unit() { return {}; }
+    static Quantity read(const Cell& cell, const Terms&) { return read_quantity(cell); }
+    static ValueType type() { return {.shape = Shape::any_quantity}; }
     static Reading reading(const Quantity& value) { return reading_of(value); }
-    static Quantity from(const Quantity& quantity) { return quantity; }
+    template <class Given>
+    static Quantity from(const Quantity& quantity, const Given&, const Terms&) {
+        return quantity;
+    }
 };
 
 /// A figure that its standard reports in percent: a bare number is a percentage.
 template <>
 struct Slot<calc::Percent> {
-    static calc::Percent read(const Cell& cell);
-    static std::string kind() { return "a percentage"; }
-    static std::string unit() { return "%"; }
+    static calc::Percent read(const Cell& cell, const Terms& terms) {
+        return from(read_quantity(cell), cell, terms);
+    }
+    static ValueType type() { return {.shape = Shape::percentage}; }
     static Reading reading(const calc::Percent& value) { return {value.value, "%"}; }
-    static calc::Percent from(const Quantity& quantity);
+    template <class Given>
+    static calc::Percent from(const Quantity& quantity, const Given& given, const Terms& terms) {
+        if (quantity.form == Quantity::Form::bare) {
+            terms.meet(quantity, {});
+            return {quantity.value};
+        }
+        return {100 * read_in({}, quantity, given, terms)};
+    }
 };
 
-// --- words ----------------------------------------------------------------------------------------
-
-/// The text of a cell, or of a range of one cell.
-[[nodiscard]] std::string read_text(const Cell& cell, const std::string& wanted);
+/// The text of a cell, or of a range of one cell; `wanted` is said where there is none.
+[[nodiscard]] std::string read_text(const Cell& cell, std::string (*wanted)());
 
 template <>
 struct Slot<std::string> {
-    static std::string read(const Cell& cell) { return read_text(cell, "a text"); }
-    static std::string kind() { return "a text"; }
-    static std::string unit() { return {}; }
+    static std::string read(const Cell& cell, const Terms&) {
+        return read_text(cell, [] { return std::string("a text"); });
+    }
+    static ValueType type() { return {.shape = Shape::text}; }
     static Reading reading(const std::string& value) { return {value, {}}; }
 };
 
 template <>
 struct Slot<Unit> {
-    static Unit read(const Cell& cell);
-    static std::string kind() { return "a unit"; }
-    static std::string unit() { return {}; }
+    static Unit read(const Cell& cell, const Terms& terms = {});
+    static ValueType type() { return {.shape = Shape::unit}; }
     static Reading reading(const Unit& value) {
         return {value.scale.to_coherent(1), si_unit_text(value.dimension)};
     }
@@ -121,32 +135,29 @@ template <class E>
 template <class E>
 requires std::is_enum_v<E>
 struct Slot<E> {
-    static E read(const Cell& cell) { return choose<E>(read_text(cell, kind())); }
-    static std::string kind() { return std::string(Choices<E>::kind) + ": " + listed_choices<E>(); }
-    static std::string unit() { return {}; }
+    static E read(const Cell& cell, const Terms&) {
+        return choose<E>(read_text(cell, [] { return kind_text(type()); }));
+    }
+    static ValueType type() {
+        return {.shape = Shape::choice, .list = Choices<E>::kind, .words = choice_words<E>()};
+    }
     static Reading reading(E value) { return {std::string(spelling_of(value)), {}}; }
 };
 
 template <>
 struct Slot<bool> {
-    static bool read(const Cell& cell);
-    static std::string kind() { return "TRUE or FALSE"; }
-    static std::string unit() { return {}; }
+    static bool read(const Cell& cell, const Terms& terms);
+    static ValueType type() { return {.shape = Shape::truth}; }
     static Reading reading(bool value) { return {std::string(value ? "TRUE" : "FALSE"), {}}; }
 };
 
-// --- what may be left out, and what may be one thing or another -------------------------------------
-
 template <class T>
 struct Slot<std::optional<T>> {
-    static std::optional<T> read(const Cell& cell) {
+    static std::optional<T> read(const Cell& cell, const Terms& terms) {
         if (std::holds_alternative<std::monostate>(cell)) return std::nullopt;
-        return Slot<T>::read(cell);
+        return Slot<T>::read(cell, terms);
     }
-    static std::string kind() { return Slot<T>::kind(); }
-    static std::string unit() { return Slot<T>::unit(); }
-    static std::vector<bool> units_beside() requires requires { Slot<T>::units_beside(); }
-    { return Slot<T>::units_beside(); }
+    static ValueType type() { return Slot<T>::type(); }
     static Reading reading(const std::optional<T>& value) {
         return value ? Slot<T>::reading(*value) : Reading{std::string("left out"), {}};
     }
@@ -159,19 +170,20 @@ struct Slot<std::optional<T>> {
 template <class E, class Q>
 requires std::is_enum_v<E>
 struct Slot<std::variant<E, Q>> {
-    static std::variant<E, Q> read(const Cell& cell) {
-        if (holds_word(cell)) return Slot<E>::read(cell);
-        return Slot<Q>::read(cell);
+    static std::variant<E, Q> read(const Cell& cell, const Terms& terms) {
+        if (holds_word(cell)) return Slot<E>::read(cell, terms);
+        return Slot<Q>::read(cell, terms);
     }
-    static std::string kind() { return Slot<E>::kind() + ", or " + Slot<Q>::kind(); }
-    static std::string unit() { return {}; }
+    static ValueType type() {
+        ValueType either = Slot<E>::type();
+        either.otherwise.push_back(Slot<Q>::type());
+        return either;
+    }
     static Reading reading(const std::variant<E, Q>& value) {
         if (const E* word = std::get_if<E>(&value)) return Slot<E>::reading(*word);
         return Slot<Q>::reading(std::get<Q>(value));
     }
 };
-
-// --- tables ---------------------------------------------------------------------------------------
 
 /// A table argument opened for reading: where its data rows are, and the unit of each column.
 struct OpenTable {
@@ -206,13 +218,8 @@ template <class T>
 struct ColumnSlot {
     static constexpr bool may_be_blank = false;
     static constexpr bool has_unit = !std::is_same_v<T, Count>;
-    static T read(const OpenTable& table, std::size_t row, std::size_t column) {
-        const Quantity quantity = table.quantity(row, column);
-        try {
-            return Slot<T>::from(quantity);
-        } catch (const Refused& refused) {
-            throw Refused(refused.cause(), shown_as_given(table.at(row, column)) + " " + refused.what());
-        }
+    static T read(const OpenTable& table, std::size_t row, std::size_t column, const Terms& terms) {
+        return Slot<T>::from(table.quantity(row, column), table.at(row, column), terms);
     }
 };
 template <class E>
@@ -220,9 +227,10 @@ requires std::is_enum_v<E>
 struct ColumnSlot<E> {
     static constexpr bool may_be_blank = false;
     static constexpr bool has_unit = false;
-    static E read(const OpenTable& table, std::size_t row, std::size_t column) {
+    static E read(const OpenTable& table, std::size_t row, std::size_t column, const Terms& terms) {
         const Scalar scalar = table.at(row, column);
-        if (const auto* text = std::get_if<std::u16string_view>(&scalar)) return Slot<E>::read(Cell(*text));
+        if (const auto* text = std::get_if<std::u16string_view>(&scalar))
+            return Slot<E>::read(Cell(*text), terms);
         refuse_choice(shown_as_given(scalar), Choices<E>::kind, listed_choices<E>());
     }
 };
@@ -230,9 +238,10 @@ template <class T>
 struct ColumnSlot<std::optional<T>> {
     static constexpr bool may_be_blank = true;
     static constexpr bool has_unit = ColumnSlot<T>::has_unit;
-    static std::optional<T> read(const OpenTable& table, std::size_t row, std::size_t column) {
+    static std::optional<T> read(const OpenTable& table, std::size_t row, std::size_t column,
+                                 const Terms& terms) {
         if (is_blank(table.at(row, column))) return std::nullopt;
-        return ColumnSlot<T>::read(table, row, column);
+        return ColumnSlot<T>::read(table, row, column, terms);
     }
 };
 
@@ -251,28 +260,21 @@ struct Slot<std::vector<std::tuple<C...>>> {
         return n;
     }();
 
-    static std::vector<bool> units_beside() { return {ColumnSlot<C>::has_unit...}; }
-
-    static Rows read(const Cell& cell) {
-        const OpenTable table = open_table(cell, least, most, units_beside());
+    static Rows read(const Cell& cell, const Terms& terms) {
+        static const std::vector<bool> units_beside = {ColumnSlot<C>::has_unit...};
+        const OpenTable table = open_table(cell, least, most, units_beside);
         Rows rows;
         rows.reserve(table.end_row - table.first_row);
         for (std::size_t r = table.first_row; r < table.end_row; ++r)
-            if (!table.is_unused(r)) rows.push_back(read_row(table, r, std::index_sequence_for<C...>{}));
+            if (!table.is_unused(r))
+                rows.push_back(read_row(table, r, terms, std::index_sequence_for<C...>{}));
         if (rows.empty()) refuse_value("the table has no row of values");
         return rows;
     }
-    static std::string kind() {
-        std::string text = "a table of ";
-        std::size_t i = 0;
-        ((text += std::string(i == 0 ? "" : ", ") + column_kind<C>(), ++i), ...);
-        return text;
-    }
-    static std::string unit() {
-        std::string text;
-        std::size_t i = 0;
-        ((text += std::string(i == 0 ? "" : "; ") + column_unit<C>(), ++i), ...);
-        return text;
+    static ValueType type() {
+        ValueType table{.shape = Shape::table};
+        (table.columns.push_back(column_type<C>()), ...);
+        return table;
     }
     static Reading reading(const Rows& rows) {
         return {"table of " + std::to_string(rows.size()) + " rows", {}};
@@ -280,52 +282,40 @@ struct Slot<std::vector<std::tuple<C...>>> {
 
 private:
     template <class T>
-    static std::string column_kind() {
-        if constexpr (std::is_enum_v<T>)
-            return std::string(Choices<T>::kind);
-        else
-            return Slot<T>::kind();
-    }
-    template <class T>
-    static std::string column_unit() {
-        const std::string unit = Slot<T>::unit();
-        return unit.empty() ? "-" : unit;
+    static ValueType column_type() {
+        ValueType type = Slot<T>::type();
+        type.may_be_blank = ColumnSlot<T>::may_be_blank;
+        type.unit_beside = ColumnSlot<T>::has_unit;
+        return type;
     }
     template <std::size_t I>
-    static auto read_column(const OpenTable& table, std::size_t row) {
-        using T = std::tuple_element_t<I, std::tuple<C...>>;
-        try {
-            return ColumnSlot<T>::read(table, row, I);
-        } catch (const Refused& refused) {
-            throw at_place(refused, row, table.place(I));
-        }
+    static auto read_column(const OpenTable& table, std::size_t row, const Terms& terms, std::size_t& place) {
+        place = I;
+        return ColumnSlot<std::tuple_element_t<I, std::tuple<C...>>>::read(table, row, I, terms.of_column(I));
     }
     template <std::size_t... I>
-    static std::tuple<C...> read_row(const OpenTable& table, std::size_t row, std::index_sequence<I...>) {
-        return std::tuple<C...>{read_column<I>(table, row)...};
+    static std::tuple<C...> read_row(const OpenTable& table, std::size_t row, const Terms& terms,
+                                     std::index_sequence<I...>) {
+        std::size_t place = 0;  // the braces keep the order of the columns
+        try {
+            return std::tuple<C...>{read_column<I>(table, row, terms, place)...};
+        } catch (const Refused& refused) {
+            throw at_place(refused, row, table.place(place));
+        }
     }
 };
-
-/// Of a table's columns, whether a unit may stand beside each number; empty for anything else.
-template <class T>
-[[nodiscard]] std::vector<bool> units_beside() {
-    if constexpr (requires { Slot<T>::units_beside(); })
-        return Slot<T>::units_beside();
-    else
-        return {};
-}
 
 /// A grid of quantities of one kind, such as spot levels.
 template <class Q>
 struct Slot<std::vector<std::vector<Q>>> {
-    static std::vector<std::vector<Q>> read(const Cell& cell) {
+    static std::vector<std::vector<Q>> read(const Cell& cell, const Terms& terms) {
         const OpenTable table = open_table(cell, 1, static_cast<std::size_t>(-1));
         std::vector<std::vector<Q>> rows;
         for (std::size_t r = table.first_row; r < table.end_row; ++r) {
             std::vector<Q> row;
             for (std::size_t c = 0; c < table.grid->columns(); ++c) {
                 try {
-                    row.push_back(ColumnSlot<Q>::read(table, r, c));
+                    row.push_back(ColumnSlot<Q>::read(table, r, c, terms));
                 } catch (const Refused& refused) {
                     throw at_place(refused, r, c);
                 }
@@ -335,8 +325,7 @@ struct Slot<std::vector<std::vector<Q>>> {
         if (rows.empty()) refuse_value("the range has no row of values");
         return rows;
     }
-    static std::string kind() { return "a grid of cells, each " + Slot<Q>::kind(); }
-    static std::string unit() { return Slot<Q>::unit(); }
+    static ValueType type() { return {.shape = Shape::grid, .dimension = Slot<Q>::dimension()}; }
     static Reading reading(const std::vector<std::vector<Q>>& rows) {
         return {"grid of " + std::to_string(rows.size()) + " x " + std::to_string(rows.front().size()), {}};
     }
@@ -348,9 +337,8 @@ struct Amounts {
 };
 template <>
 struct Slot<Amounts> {
-    static Amounts read(const Cell& cell);
-    static std::string kind() { return "a range of two columns, number and unit"; }
-    static std::string unit() { return {}; }
+    static Amounts read(const Cell& cell, const Terms& terms);
+    static ValueType type() { return {.shape = Shape::amounts}; }
     static Reading reading(const Amounts& value) {
         return {std::to_string(value.rows.size()) + " amounts", {}};
     }
@@ -363,11 +351,8 @@ struct Figures {
 };
 template <>
 struct Slot<Figures> {
-    static Figures read(const Cell& cell);
-    static std::string kind() {
-        return "a column of figures, its unit in the first row, or two columns, number and unit";
-    }
-    static std::string unit() { return {}; }
+    static Figures read(const Cell& cell, const Terms& terms);
+    static ValueType type() { return {.shape = Shape::figures}; }
     static Reading reading(const Figures& value) {
         return {std::to_string(value.rows.size()) + " figures", {}};
     }

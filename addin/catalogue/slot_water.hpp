@@ -10,11 +10,12 @@ namespace undercroft::addin {
 /// Depth and volume, or the five columns of UC.STAGE.STORAGE as they are, of which the total counts.
 template <>
 struct Slot<calc::StorageTable> {
-    static calc::StorageTable read(const Cell& cell);
-    static std::string kind() {
-        return "a table of a length, a volume, or the five columns of UC.STAGE.STORAGE";
+    static calc::StorageTable read(const Cell& cell, const Terms& terms);
+    static ValueType type() {
+        ValueType table = Slot<calc::Table<Length, Volume>>::type();
+        table.also_from = "UC.STAGE.STORAGE";
+        return table;
     }
-    static std::string unit() { return "m; m3"; }
     static Reading reading(const calc::StorageTable& value) {
         return Slot<calc::Table<Length, Volume>>::reading(value.rows);
     }

@@ -1,5 +1,6 @@
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/arithmetic.hpp"
 
 namespace undercroft::addin {
@@ -9,6 +10,7 @@ Group unit_functions() {
         "Units and checks",
         {
             function("UC.CONVERT", [](Quantity quantity) { return quantity; })
+                .role(Role::converts)
                 .says("A quantity as a number in another unit")
                 .equation("x = q / unit")
                 .source("SI Brochure, 9th ed. (2019); NIST Handbook 44 (2023), appendix C")
@@ -22,6 +24,7 @@ Group unit_functions() {
                 .takes("unit", "u", "The unit, such as kN/m3")
                 .gives("", "The dimension, such as L-2 M T-2"),
             function("UC.SUM", [](Figures range) { return calc::sum(range.rows); })
+                .role(Role::gathers)
                 .says(
                     "Sum of rows of number and unit in mixed units of one dimension, or of a column with its "
                     "unit in the first row; rows without a number are passed over, text is refused")
@@ -33,6 +36,7 @@ Group unit_functions() {
                 .gives("S", "The sum")
                 .wants_unit("unit", "Unit of the sum"),
             function("UC.LARGEST", [](Figures range) { return calc::largest(range.rows); })
+                .role(Role::gathers)
                 .says("The largest figure of a column of a table with its unit row, or of rows of number and "
                       "unit; blank rows are passed over")
                 .equation("x = max(q1, q2, ...)")
@@ -41,6 +45,7 @@ Group unit_functions() {
                 .gives("x", "The largest")
                 .wants_unit(),
             function("UC.SMALLEST", [](Figures range) { return calc::smallest(range.rows); })
+                .role(Role::gathers)
                 .says(
                     "The smallest figure of a column of a table with its unit row, or of rows of number and "
                     "unit; blank rows are passed over")
@@ -51,6 +56,7 @@ Group unit_functions() {
                 .wants_unit(),
             function("UC.LARGEST.AT",
                      [](Figures range, Figures other) { return calc::at_largest(range.rows, other.rows); })
+                .role(Role::picks)
                 .says(
                     "The figure of another column in the row where a column is largest, such as the time of "
                     "a peak")
@@ -62,6 +68,7 @@ Group unit_functions() {
                 .gives("y", "The figure in that row")
                 .wants_unit(),
             function("UC.PRODUCT", [](Quantity a, Quantity b) { return calc::product(a, b); })
+                .role(Role::multiplies)
                 .says("Product of two quantities; a number without a unit is a pure number")
                 .equation("p = a b")
                 .source("common practice")
@@ -70,6 +77,7 @@ Group unit_functions() {
                 .gives("p", "The product")
                 .wants_unit(),
             function("UC.QUOTIENT", [](Quantity a, Quantity b) { return calc::quotient(a, b); })
+                .role(Role::multiplies)
                 .says("Quotient of two quantities; a number without a unit is a pure number")
                 .equation("r = a / b")
                 .source("common practice")
@@ -78,6 +86,7 @@ Group unit_functions() {
                 .gives("r", "The quotient")
                 .wants_unit(),
             function("UC.DIFFERENCE", [](Quantity a, Quantity b) { return calc::difference(a, b); })
+                .role(Role::adds)
                 .says("Difference of two quantities of one dimension, in any units")
                 .equation("d = a - b")
                 .source("common practice")
@@ -86,6 +95,7 @@ Group unit_functions() {
                 .gives("d", "The difference")
                 .wants_unit(),
             function("UC.TOTAL", [](Quantity a, Quantity b) { return calc::total(a, b); })
+                .role(Role::adds)
                 .says("Total of two quantities of one dimension, in any units")
                 .equation("t = a + b")
                 .source("common practice")
@@ -95,6 +105,7 @@ Group unit_functions() {
                 .wants_unit(),
             function("UC.ATLEAST",
                      [](Quantity value, Quantity limit) { return calc::at_least(value, limit); })
+                .role(Role::compares)
                 .says("Whether a value is at least a limit, whatever their units: 1 for TRUE, 0 for FALSE")
                 .equation("x >= limit, relative tolerance 1e-9")
                 .source("common practice")
@@ -102,6 +113,7 @@ Group unit_functions() {
                 .takes("limit", "limit", "The least that it may be")
                 .gives("", "1 when it holds, else 0"),
             function("UC.ATMOST", [](Quantity value, Quantity limit) { return calc::at_most(value, limit); })
+                .role(Role::compares)
                 .says("Whether a value is at most a limit, whatever their units: 1 for TRUE, 0 for FALSE")
                 .equation("x <= limit, relative tolerance 1e-9")
                 .source("common practice")
@@ -110,6 +122,7 @@ Group unit_functions() {
                 .gives("", "1 when it holds, else 0"),
             function("UC.WITHIN", [](Quantity value, Quantity target,
                                      Quantity tolerance) { return calc::within(value, target, tolerance); })
+                .role(Role::compares)
                 .says("Whether a value is within a tolerance of its target: 1 for TRUE, 0 for FALSE")
                 .equation("|x - x0| <= t")
                 .source("common practice")
@@ -118,9 +131,11 @@ Group unit_functions() {
                 .takes("tolerance", "t",
                        "Deviation allowed; in % it is a share of the target, or percentage points of a pure "
                        "number")
+                .or_share()
                 .gives("", "1 when it holds, else 0"),
             function("UC.LOOKUP", [](std::vector<std::tuple<Quantity, Quantity>> table, Quantity x,
                                      calc::Interpolation method) { return calc::lookup(table, x, method); })
+                .role(Role::picks)
                 .says("Value interpolated in a table of two columns; never extrapolated")
                 .equation("y = f(x) between the rows: linear, linear in logarithms, or monotone cubic")
                 .source("Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980), for the monotone cubic")

@@ -166,7 +166,7 @@ std::vector<FormulaValue> Evaluator::arguments(const Node& call, const Function&
 FormulaValue Evaluator::value_of_call(const Node& node) const {
     const Function* function = find_function(node.text);
     if (function == nullptr) return value_of_foreign_call(node);
-    if (function->reads_cell) refuse_here(function->name + " inside another function");
+    if (function->reads_cell()) refuse_here(function->name + " inside another function");
     const std::vector<FormulaValue> values = arguments(node, *function);
     try {
         return FormulaValue(function->call(cells_of(values)));

@@ -36,13 +36,14 @@ std::string gives(const Function& function) {
         std::string text = "a table of ";
         std::string separator;
         for (const Column& column : function.outcome.columns) {
-            text += separator + column.name + (column.unit.empty() ? "" : " [" + column.unit + "]");
+            text += separator + column.name + (column.unit().empty() ? "" : " [" + column.unit() + "]");
             separator = ", ";
         }
         return text;
     }
-    return function.outcome.kind + (function.outcome.unit.empty() ? "" : " [" + function.outcome.unit + "]") +
-           ": " + function.outcome.says;
+    return function.outcome.kind() +
+           (function.outcome.unit().empty() ? "" : " [" + function.outcome.unit() + "]") + ": " +
+           function.outcome.says;
 }
 
 std::string section(const Function& function) {
@@ -53,7 +54,7 @@ std::string section(const Function& function) {
         text += "<table>\n<tr><th>argument</th><th>symbol</th><th>kind</th><th></th></tr>\n";
         for (const Parameter& parameter : function.parameters)
             text += "<tr><td>" + xml_escaped(label(parameter)) + "</td><td>" + xml_escaped(parameter.symbol) +
-                    "</td><td>" + xml_escaped(parameter.kind) + "</td><td>" +
+                    "</td><td>" + xml_escaped(parameter.kind()) + "</td><td>" +
                     xml_escaped(argument_help(parameter)) + "</td></tr>\n";
         text += "</table>\n";
     }

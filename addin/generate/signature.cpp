@@ -4,7 +4,7 @@ namespace undercroft::addin {
 
 std::string label(const Parameter& parameter) {
     std::string text = parameter.name;
-    if (!parameter.unit.empty()) text += " [" + (parameter.unit == "1" ? "-" : parameter.unit) + "]";
+    if (!parameter.unit().empty()) text += " [" + (parameter.unit() == "1" ? "-" : parameter.unit()) + "]";
     return text;
 }
 

@@ -14,8 +14,8 @@ std::string argument_id(const Parameter& parameter) {
 
 std::string description(const Function& function) {
     std::string text = function.says;
-    if (!function.outcome.unit.empty() && function.outcome.unit != "1")
-        text += " [" + function.outcome.unit + "]";
+    if (!function.outcome.unit().empty() && function.outcome.unit() != "1")
+        text += " [" + function.outcome.unit() + "]";
     return text;
 }
 
@@ -62,7 +62,7 @@ std::string interface_idl() {
         "interface XUC {\n";
     for (const Function& function : all_functions()) {
         text += "    any " + function.identifier + "(";
-        if (function.reads_cell) {
+        if (function.reads_cell()) {
             text +=
                 "[in] com::sun::star::beans::XPropertySet document, [in] com::sun::star::table::XCellRange "
                 "cell";
@@ -114,7 +114,7 @@ std::string component_stubs() {
     for (const Function& function : all_functions()) {
         text += "css::uno::Any SAL_CALL " + function.identifier + "(";
         std::string passed;
-        if (function.reads_cell) {
+        if (function.reads_cell()) {
             text +=
                 "const css::uno::Reference<css::beans::XPropertySet>& document, "
                 "const css::uno::Reference<css::table::XCellRange>& cell";
@@ -158,23 +158,24 @@ std::string functions_reference() {
                 text += "| argument | symbol | kind | |\n|---|---|---|---|\n";
                 for (const Parameter& parameter : function.parameters)
                     text += "| " + label(parameter) + " | " + parameter.symbol + " | " +
-                            markdown_cell(parameter.kind) + " | " + markdown_cell(argument_help(parameter)) +
-                            " |\n";
+                            markdown_cell(parameter.kind()) + " | " +
+                            markdown_cell(argument_help(parameter)) + " |\n";
                 text += "\n";
             }
             if (!function.outcome.columns.empty() && !function.outcome.columns.front().name.empty()) {
                 text += "Gives a table of columns:";
                 std::string separator = " ";
                 for (const Column& column : function.outcome.columns) {
-                    text += separator + column.name + (column.unit.empty() ? "" : " [" + column.unit + "]");
+                    text +=
+                        separator + column.name + (column.unit().empty() ? "" : " [" + column.unit() + "]");
                     separator = ", ";
                 }
                 text += ".\n\n";
             } else {
                 text += "Gives " +
                         (function.outcome.symbol.empty() ? "" : "*" + function.outcome.symbol + "*, ") +
-                        function.outcome.kind +
-                        (function.outcome.unit.empty() ? "" : " [" + function.outcome.unit + "]") + ": " +
+                        function.outcome.kind() +
+                        (function.outcome.unit().empty() ? "" : " [" + function.outcome.unit() + "]") + ": " +
                         function.outcome.says + ".\n\n";
             }
             if (function.equation != "-") text += "Equation: " + function.equation + "\n\n";

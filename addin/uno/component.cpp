@@ -88,7 +88,7 @@ private:
         try {
             if (!document.is() || !cell.is()) return error_value(Cause::value);
             const Explanation explanation = explain(context_, document, cell);
-            if (all_functions()[index].outcome.shape == Outcome::Shape::text) return to_any(explanation.text);
+            if (all_functions()[index].outcome.type.shape == Shape::text) return to_any(explanation.text);
             return to_any(steps_table(explanation));
         } catch (const std::exception& error) {
             return css::uno::Any(to_oustring(std::string("cannot be explained: ") + error.what()));

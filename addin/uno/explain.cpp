@@ -70,7 +70,7 @@ std::vector<const Node*> own_calls(const Node& formula) {
     walk(formula, [&calls](const Node& node) {
         if (node.kind != Node::Kind::call) return;
         const Function* function = find_function(node.text);
-        if (function != nullptr && !function->reads_cell) calls.push_back(&node);
+        if (function != nullptr && !function->reads_cell()) calls.push_back(&node);
     });
     return calls;
 }
@@ -117,7 +117,7 @@ std::string text_in_table(const Function& function, const Reference<css::table::
     const std::int32_t column = own.StartColumn - all.StartColumn;
     const std::string start = "\nThe table fills " + cell_letters(all.StartColumn, all.StartRow) + ":" +
                               cell_letters(all.EndColumn, all.EndRow) + "; ";
-    if (function.outcome.shape != Outcome::Shape::table) return start + "it repeats one result";
+    if (!function.outcome.is_table()) return start + "it repeats one result";
     if (table->getCellByPosition(column, row)->getError() != 0)
         return start + "this cell lies outside what the function gives";
     const AnyRows rows = Reference<css::sheet::XCellRangeData>(

@@ -3,6 +3,7 @@
 #include <sstream>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "addin/generate/writers.hpp"
 #include "tests/support/files.hpp"
 #include "tests/support/near.hpp"
@@ -30,7 +31,7 @@ TEST_CASE("every function is described in full") {
             CHECK(ids.insert(camel_case(parameter.name)).second);
             CHECK_FALSE(parameter.says.empty());
             CHECK_FALSE(parameter.says.ends_with("."));
-            CHECK_FALSE(parameter.kind.empty());
+            CHECK_FALSE(parameter.kind().empty());
             CHECK(parameter.says.size() <= 255);
         }
     }

@@ -45,11 +45,11 @@ struct Plain {
 
 bool is_result_unit(const Function& function, std::size_t i) {
     const Parameter& parameter = function.parameters[i];
-    return i + 1 == function.parameters.size() && parameter.kind == "a unit" &&
-           function.outcome.shape == addin::Outcome::Shape::quantity;
+    return i + 1 == function.parameters.size() && parameter.type.shape == addin::Shape::unit &&
+           function.outcome.has_unit();
 }
 bool is_result_units(const Function& function, std::size_t i) {
-    return function.parameters[i].kind == "units" && function.outcome.shape == addin::Outcome::Shape::table;
+    return function.parameters[i].type.shape == addin::Shape::units;
 }
 
 /// One call: its arguments taken apart, and changed.
@@ -113,7 +113,7 @@ private:
     FormulaValue result_unit(std::size_t i, Writer& writer, std::vector<Unit>& units) {
         const Piece& asked = taken_[i].rows.front().front();
         const auto* text = std::get_if<std::u16string>(&asked.as_it_is);
-        const std::string standard = text != nullptr ? to_utf8(*text) : function_.outcome.unit;
+        const std::string standard = text != nullptr ? to_utf8(*text) : function_.outcome.unit();
         const auto unit = unit_in(standard);
         if (!unit) {  // the result's dimension is that of an argument
             units.emplace_back();
@@ -127,7 +127,7 @@ private:
     FormulaValue result_units(Writer& writer, std::vector<Unit>& units) {
         std::string all;
         for (const Column& column : function_.outcome.columns) {
-            const auto unit = unit_in(column.unit);
+            const auto unit = unit_in(column.unit());
             const bool plain = !unit || unit->dimension.is_number();
             const std::string chosen = plain ? std::string() : writer.unit(unit->dimension);
             units.push_back(plain ? Unit{} : parse_unit(chosen));
@@ -195,7 +195,7 @@ TEST_CASE("random jobs agree in SI, US customary and mixed units", "[differentia
     for (long turn = 0; all.calls < calls; ++turn)
         for (const auto& [name, examples] : worked_calls()) {
             const Function& function = *find_function(name);
-            if (function.reads_cell || function.parameters.empty() || name == "UC.SOURCE") continue;
+            if (function.reads_cell() || function.parameters.empty() || name == "UC.SOURCE") continue;
             const std::clock_t start = std::clock();
             if (turn % 20 != 0 && seconds[name] > 0.02 * static_cast<double>(turn + 20) / 20) continue;
             Case job(

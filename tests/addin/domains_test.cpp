@@ -31,11 +31,11 @@ std::string reply(const Function& function, std::vector<Cell> cells, std::size_t
 std::string domains() {
     std::string text = head;
     for (const Function& function : all_functions()) {
-        if (function.reads_cell) continue;
+        if (function.reads_cell()) continue;
         const std::vector<Cell> cells = cells_of(good_arguments().at(function.name).front());
         for (std::size_t i = 0; i < function.parameters.size(); ++i) {
             const Parameter& parameter = function.parameters[i];
-            if (parameter.unit.empty() || takes_range(parameter)) continue;
+            if (parameter.unit().empty() || takes_range(parameter)) continue;
             text += function.name + " | " + parameter.name + " | " + reply(function, cells, i, -1) + " | " +
                     reply(function, cells, i, 0) + "\n";
         }

@@ -99,13 +99,13 @@ inline bool is_unit_row(const addin::Grid& grid) {
 inline Taken taken_table(const addin::Grid& grid, const addin::Parameter& parameter) {
     Taken taken;
     taken.is_table = true;
-    taken.is_figures = parameter.kind.find("number and unit") != std::string::npos;
+    taken.is_figures = parameter.type.shape == addin::Shape::figures;
     const bool headed = is_unit_row(grid);
     for (std::size_t r = headed ? 1 : 0; r < grid.rows(); ++r) {
         auto& row = taken.rows.emplace_back();
         for (std::size_t c = 0; c < grid.columns(); ++c) {
             const std::string beside = text_at(grid, r, c + 1);
-            const std::string standard = column_unit(parameter.unit, c);
+            const std::string standard = column_unit(parameter.unit(), c);
             const std::string unit = headed                               ? text_at(grid, 0, c)
                                      : !beside.empty() && unit_in(beside) ? beside
                                                                           : standard;
@@ -127,7 +127,7 @@ inline Taken taken_apart(const addin::FormulaValue& value, const addin::Paramete
     addin::Scalar scalar;
     if (const double* number = std::get_if<double>(&cell)) scalar = *number;
     if (const auto* text = std::get_if<std::u16string_view>(&cell)) scalar = *text;
-    taken.rows = {{piece_of(scalar, parameter.unit)}};
+    taken.rows = {{piece_of(scalar, parameter.unit())}};
     return taken;
 }
 

@@ -26,7 +26,7 @@ inline const std::map<std::string, std::vector<Arguments>>& good_arguments() {
             addin::walk(addin::parse_formula(example.formula), [&](const addin::Node& node) {
                 const bool is_call = node.kind == addin::Node::Kind::call;
                 const addin::Function* function = is_call ? addin::find_function(node.text) : nullptr;
-                if (function == nullptr || function->reads_cell) return;
+                if (function == nullptr || function->reads_cell()) return;
                 auto& sets = made[function->name];
                 if (sets.size() == 2) sets.pop_back();
                 sets.push_back(desk.arguments(node, *function));
@@ -97,9 +97,8 @@ inline bool is_sound(const addin::Answer& answer) {
 
 /// Whether an argument is a range of several cells.
 inline bool takes_range(const addin::Parameter& parameter) {
-    return parameter.kind.find("table") != std::string::npos ||
-           parameter.kind.find("column") != std::string::npos ||
-           parameter.kind.find("grid of cells") != std::string::npos;
+    const std::vector<addin::ValueType>& otherwise = parameter.type.otherwise;
+    return parameter.type.is_range() || (!otherwise.empty() && otherwise.front().is_range());
 }
 
 }  // namespace undercroft::tests

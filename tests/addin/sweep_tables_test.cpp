@@ -63,7 +63,7 @@ public:
           argument_(argument),
           rows_(std::move(rows)),
           first_(is_unit_row(rows_.front()) ? 1 : 0),
-          figures_(function.parameters[argument].kind.find("number and unit") != std::string::npos),
+          figures_(function.parameters[argument].type.shape == Shape::figures),
           good_(*outcome(rows_).answer) {}
 
     int tried() const { return tried_; }
@@ -196,7 +196,7 @@ TEST_CASE("a spoilt table ends in a sound answer or a refusal that names the pla
     long tried = 0;
     int tables = 0;
     for (const Function& function : all_functions()) {
-        if (function.reads_cell) continue;
+        if (function.reads_cell()) continue;
         for (const Arguments& good : good_arguments().at(function.name))
             for (std::size_t i = 0; i < function.parameters.size(); ++i) {
                 const std::vector<Cell> cells = cells_of(good);

@@ -28,8 +28,7 @@ bool may_be_negative(const Function& function, const Parameter& parameter) {
 }
 /// Results that may be.
 bool may_give_negative(const Function& function) {
-    return function.outcome.kind == "a quantity" || function.name == "UC.COST" ||
-           function.name == "UC.DIFFERENCE" || function.name == "UC.CONVERT";
+    return function.outcome.type.shape == Shape::any_quantity;
 }
 
 bool is_below_nothing(const Cell& cell) {
@@ -63,8 +62,7 @@ Complaint complaint_about_answer(const Function& function, const Parameter& para
     if (is_below_nothing(value.cell) && !may_be_negative(function, parameter)) return "was taken below 0";
     const double* number = outcome.number();
     if (number != nullptr && *number < 0 && !may_give_negative(function)) return "gives less than nothing";
-    if (number != nullptr && function.outcome.shape == addin::Outcome::Shape::verdict && *number != 0 &&
-        *number != 1)
+    if (number != nullptr && function.outcome.type.shape == Shape::verdict && *number != 0 && *number != 1)
         return "a verdict that is neither";
     return {};
 }
@@ -76,7 +74,7 @@ Complaint complaint_about_refusal(const Function& function, const Parameter& par
     if (sentence.find('\0') != std::string::npos) return "a sentence with a NUL in it";
     if (sentence.find("nan ") != std::string::npos && value.wanted != Wanted::unreadable)
         return "what is no number was computed with";
-    const bool any_text = parameter.kind == "a text";
+    const bool any_text = parameter.type.shape == Shape::text;
     if (value.wanted == Wanted::unreadable) {
         if (outcome.refused->cause() != Cause::value && !any_text) return "another cause than value";
         if (!sentence.starts_with(parameter.name + ": ")) return "the argument is not named";
@@ -93,7 +91,7 @@ Complaint complaint_about(const Function& function, const Parameter& parameter, 
 
 /// Functions without a table answer in less than 50 ms; on a busy machine the second try counts.
 bool is_slow(const Function& function, const std::vector<Cell>& cells, double seconds) {
-    const bool has_table = function.outcome.shape == addin::Outcome::Shape::table ||
+    const bool has_table = function.outcome.is_table() ||
                            std::any_of(function.parameters.begin(), function.parameters.end(), takes_range);
     const double most = patience * (has_table ? 2 : 0.05);
     return seconds > most && outcome_of(function, cells).seconds > most;
@@ -108,7 +106,7 @@ bool is_same(const Outcome& a, const Outcome& b) {
 template <class Try>
 void for_each_argument(const Try& attempt) {
     for (const Function& function : all_functions()) {
-        if (function.reads_cell) continue;  // the component answers these
+        if (function.reads_cell()) continue;  // the component answers these
         for (const Arguments& good : good_arguments().at(function.name)) {
             const std::vector<Cell> base = cells_of(good);
             CAPTURE(function.name);
@@ -167,7 +165,7 @@ TEST_CASE("a quantity of the wrong dimension in any argument is refused as such,
     const Cell wrong = std::u16string_view(u"5 AUD");  // no function of the trade takes money there
     for_each_argument([&](const Function& function, const std::vector<Cell>& base, std::size_t i) {
         const Parameter& parameter = function.parameters[i];
-        if (parameter.unit.empty() || parameter.unit.find(';') != std::string::npos) return;
+        if (parameter.unit().empty() || parameter.type.is_range()) return;
         std::vector<Cell> cells = base;
         cells[i] = wrong;
         CAPTURE(function.name, parameter.name);

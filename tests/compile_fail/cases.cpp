@@ -1,6 +1,6 @@
 // Mistakes that must not compile. Each case is compiled twice: as the mistake, which must fail, and with GOOD
 // defined, which must pass - so that a broken include cannot make a mistake "fail" for the wrong reason.
-#include "addin/catalogue/function.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/works/excavation.hpp"
 
 using namespace undercroft;

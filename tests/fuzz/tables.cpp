@@ -75,7 +75,7 @@ bool is_finite(const std::vector<T>& rows) {
 template <class T, class Check>
 void try_as(const Cell& cell, const Check& check) {
     try {
-        const T value = Slot<T>::read(cell);
+        const T value = Slot<T>::read(cell, Terms{});
         promise(check(value), "a number that is not finite was read");
     } catch (const Refused& refused) {
         promise_sentence(refused.what());

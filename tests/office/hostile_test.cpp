@@ -267,7 +267,7 @@ TEST_CASE("a real Calc shows what the core answers to hostile cells, and the rig
     std::vector<Call> calls;
     std::size_t arguments = 0;
     for (const addin::Function& function : addin::all_functions()) {
-        if (function.reads_cell) continue;
+        if (function.reads_cell()) continue;
         std::vector<Placed>& base = bases.emplace_back();
         for (const addin::FormulaValue& value : good_arguments().at(function.name).front())
             base.push_back(good.place(value.cell()));

@@ -66,7 +66,7 @@ TEST_CASE(
             const std::string name = sheets::to_utf8(arguments[i].Name);
             CAPTURE(name);
             CHECK_THAT(name, Catch::StartsWith(parameter.name));
-            const std::string unit = parameter.unit == "1" ? "-" : parameter.unit;
+            const std::string unit = parameter.unit() == "1" ? "-" : parameter.unit();
             if (!unit.empty()) CHECK_THAT(name, Catch::EndsWith("[" + unit + "]"));
             CHECK_THAT(sheets::to_utf8(arguments[i].Description), Catch::StartsWith(parameter.says));
         }

@@ -102,7 +102,7 @@ private:
         use.role = use.function != nullptr ? Role::argument : Role::passed;
         if (is_one_of(node.text, text_makers)) use.role = Role::text;
         if (is_one_of(node.text, blank_askers)) use.role = Role::compared;
-        const bool observes = only_observes(node) || (use.function != nullptr && use.function->reads_cell);
+        const bool observes = only_observes(node) || (use.function != nullptr && use.function->reads_cell());
         if (observes || outer.role == Role::observed) use.role = Role::observed;
         const std::size_t uses_before = uses_.size();
         const std::size_t guards_before = guards_.size();

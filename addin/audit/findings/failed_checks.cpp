@@ -16,7 +16,7 @@ bool gives_verdict(const Node& node) {
     if (node.kind != Node::Kind::call) return false;
     if (node.text == "AND" || node.text == "OR" || node.text == "NOT") return true;
     const addin::Function* function = addin::find_function(node.text);
-    return function != nullptr && function->outcome.shape == addin::Outcome::Shape::verdict;
+    return function != nullptr && function->outcome.type.shape == addin::Shape::verdict;
 }
 
 }  // namespace

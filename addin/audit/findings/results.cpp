@@ -17,14 +17,16 @@ using addin::Node;
 
 namespace {
 
-bool calls(const FormulaGroup& group, std::string_view own_name) {
+bool is_of_version(const Node& node) {
+    const addin::Function* function =
+        node.kind == Node::Kind::call ? addin::find_function(node.text) : nullptr;
+    return function != nullptr && function->role == addin::Role::tells_version;
+}
+
+bool asks_version(const FormulaGroup& group) {
     bool found = false;
     if (!group.unreadable.empty()) return false;
-    walk(group.tree, [&](const Node& node) {
-        if (node.kind != Node::Kind::call) return;
-        const addin::Function* function = addin::find_function(node.text);
-        found = found || (function != nullptr ? function->name == own_name : node.text == own_name);
-    });
+    walk(group.tree, [&](const Node& node) { found = found || is_of_version(node); });
     return found;
 }
 
@@ -121,8 +123,7 @@ private:
 void find_stale(const Workings& workings, const StoredValues& stored, Findings& findings) {
     const Unsteady unsteady(workings);
     std::vector<bool> tells_version;  // these change with the functions, which is told on its own
-    for (const FormulaGroup& group : workings.formulas.groups())
-        tells_version.push_back(calls(group, "UC.VERSION") || calls(group, "UC.CATALOGUE"));
+    for (const FormulaGroup& group : workings.formulas.groups()) tells_version.push_back(asks_version(group));
     Grouped grouped(findings);
     for (const FormulaCell& formula : workings.formulas.all()) {
         if (unsteady.holds(formula.at) || tells_version[formula.group]) continue;
@@ -145,10 +146,7 @@ void find_other_version(const Workings& workings, const StoredValues& stored, co
     bool told_by_cell = false;
     for (const FormulaCell& formula : workings.formulas.all()) {
         const FormulaGroup& group = workings.formulas.group_of(formula);
-        const addin::Function* function = group.unreadable.empty() && group.tree.kind == Node::Kind::call
-                                              ? addin::find_function(group.tree.text)
-                                              : nullptr;
-        if (function == nullptr || function->name != "UC.VERSION") continue;
+        if (!group.unreadable.empty() || !is_of_version(group.tree)) continue;
         const StoredValue* value =
             stored.find(workings.sheet(formula.at.sheet).name, formula.at.row, formula.at.column);
         const std::string* version = value == nullptr ? nullptr : std::get_if<std::string>(&value->value);

@@ -14,10 +14,7 @@ constexpr std::string_view gathering[] = {"SUM", "AVERAGE", "MIN", "MAX", "MEDIA
 /// Whether the range is gathered as a whole: by a sum, or by a function of ours that adds amounts.
 bool is_gathered(const Use& use) {
     if (use.role != Role::passed && use.role != Role::argument) return false;
-    if (use.function != nullptr) {
-        const std::string& name = use.function->name;
-        return name == "UC.SUM" || name == "UC.LARGEST" || name == "UC.SMALLEST";
-    }
+    if (use.function != nullptr) return use.function->role == addin::Role::gathers;
     return std::find(std::begin(gathering), std::end(gathering), use.call->text) != std::end(gathering);
 }
 

@@ -1,6 +1,8 @@
 // Functions of ours: each argument held against what its parameter wants.
 #include "addin/audit/units/own_units.hpp"
 
+#include "addin/audit/units/expected_columns.hpp"
+
 #include <algorithm>
 
 #include "addin/catalogue/catalogue.hpp"
@@ -12,6 +14,8 @@ namespace undercroft::audit {
 using addin::Function;
 using addin::Node;
 using addin::Outcome;
+using addin::Shape;
+using addin::ValueType;
 
 namespace {
 
@@ -21,6 +25,11 @@ bool is_small_count(double value) {
 
 bool is_plain_unit(const Unit& unit, double size) {
     return is_plain(unit.dimension) && unit.scale.to_coherent(1) == size;
+}
+
+/// A number without a unit is a factor to it.
+bool multiplies(const Function& function) {
+    return function.role == addin::Role::multiplies || function.role == addin::Role::converts;
 }
 
 class OwnCall {
@@ -43,37 +52,46 @@ private:
     }
 
     void hold(std::size_t i) {
-        const Want want = want_of(function_.parameters[i]);
+        const ValueType& type = function_.parameters[i].type;
         const Node& node = call_.children[i];
-        switch (want.kind) {
-            case Want::Kind::nothing:
-                if (node.kind == Node::Kind::call) (void)given_by(reader_, node);
-                return;
-            case Want::Kind::unit:
+        switch (type.shape) {
+            case Shape::quantity:
+            case Shape::percentage:
+                if (type.is_plain() || type.shape == Shape::percentage)
+                    return hold_plain(i, given_by(reader_, node));
+                return hold_dimension(i, given_by(reader_, node));
+            case Shape::any_quantity:
+                return hold_any(i, given_by(reader_, node));
+            case Shape::unit:
+            case Shape::units:
                 return hold_asked(node);
-            case Want::Kind::table:
-                return hold_table(i, want);
-            case Want::Kind::amounts:
-                if (const Given given = given_by(reader_, node);
-                    given.kind == Given::Kind::quantity || !given.area)
-                    quantities_.push_back({i, given});
-                else
-                    hold_amounts(i, *given.area);
-                return;
+            case Shape::table:
+            case Shape::grid:
+            case Shape::figures:
+                return hold_table(i);
+            case Shape::amounts:
+                return hold_amounts(i, given_by(reader_, node));
             default:
-                break;
+                if (node.kind == Node::Kind::call) (void)given_by(reader_, node);
         }
-        const Given given = given_by(reader_, node);
-        if (want.kind == Want::Kind::dimension) hold_dimension(i, want, given);
-        if (want.kind == Want::Kind::plain) hold_plain(i, want, given);
-        if (want.kind == Want::Kind::any) hold_any(i, given);
+    }
+
+    /// The unit in which a bare number of that argument is read.
+    struct BareUnit {
+        Unit unit;
+        std::string text;
+    };
+    [[nodiscard]] BareUnit bare_unit(std::size_t i) const {
+        const ValueType& type = function_.parameters[i].type;
+        return {type.shape == Shape::percentage ? parse_unit("%") : default_unit(type.dimension),
+                type.is_plain() ? std::string("1") : bare_unit_text(type)};
     }
 
     // --- one quantity -------------------------------------------------------------------------------------
 
-    void hold_quantity(std::size_t i, const Want& want, const Given& given) {
+    void hold_quantity(std::size_t i, const Given& given) {
         try {
-            (void)in_dimension(given.quantity, want.unit.dimension);
+            (void)in_dimension(given.quantity, function_.parameters[i].type.dimension);
         } catch (const Refused& refused) {
             slip(UnitSlip::Kind::clash, i, given.what + " " + refused.what(), cell_of(given));
         }
@@ -119,29 +137,30 @@ private:
         return given.value.cell;
     }
 
-    void hold_dimension(std::size_t i, const Want& want, const Given& given) {
-        if (given.kind == Given::Kind::quantity) return hold_quantity(i, want, given);
+    void hold_dimension(std::size_t i, const Given& given) {
+        if (given.kind == Given::Kind::quantity) return hold_quantity(i, given);
+        const auto [unit, unit_text] = bare_unit(i);
         if (given.kind == Given::Kind::literal && given.value.is_zero()) return;  // the same in every unit
         if (given.kind == Given::Kind::literal) {
             slip(UnitSlip::Kind::bare_number, i,
-                 given.what + " stands for " + function_.parameters[i].kind + " in " + want.unit_text, {});
-            return reader_.lack(name(i) + " is " + given.what + " without a unit, read in " + want.unit_text,
-                                {});
+                 given.what + " stands for " + function_.parameters[i].kind() + " in " + unit_text, {});
+            return reader_.lack(name(i) + " is " + given.what + " without a unit, read in " + unit_text, {});
         }
         if (given.kind == Given::Kind::blank)
             return reader_.lack(given.what + " is blank or has no unit that can be read", cell_of(given));
         if (given.kind == Given::Kind::cell || given.kind == Given::Kind::computed)
-            hold_bare(i, want.unit, want.unit_text, given);
+            hold_bare(i, unit, unit_text, given);
     }
 
-    void hold_plain(std::size_t i, const Want& want, const Given& given) {
-        if (given.kind == Given::Kind::quantity) return hold_quantity(i, want, given);
+    void hold_plain(std::size_t i, const Given& given) {
+        if (given.kind == Given::Kind::quantity) return hold_quantity(i, given);
+        const auto [unit, unit_text] = bare_unit(i);
         const bool in_a_unit = (given.kind == Given::Kind::cell || given.kind == Given::Kind::computed) &&
                                given.value.kind == Measured::Kind::unit;
-        if (!in_a_unit || is_plain_unit(given.value.unit, want.unit.scale.to_coherent(1))) return;
+        if (!in_a_unit || is_plain_unit(given.value.unit, unit.scale.to_coherent(1))) return;
         slip(UnitSlip::Kind::passed_bare, i,
              given.what + " stands in " + given.value.unit_text + ", but its bare number is read as " +
-                 (want.unit_text == "%" ? "a percentage" : "a plain number") + ": " + with_unit(given),
+                 (unit_text == "%" ? "a percentage" : "a plain number") + ": " + with_unit(given),
              cell_of(given));
     }
 
@@ -190,13 +209,9 @@ private:
             if (bare)
                 reader_.lack(given.what + " stands without a unit, and is read in " + unit, cell_of(given));
             const auto dimension = dimension_of_given(given);
-            const bool tolerance_in_percent = function_.name == "UC.WITHIN" && held.place == 2;
-            if (!dimension || tolerance_in_percent || function_.outcome.shape == Outcome::Shape::table)
-                continue;
-            const bool comparable = function_.name == "UC.DIFFERENCE" || function_.name == "UC.TOTAL" ||
-                                    function_.name == "UC.ATLEAST" || function_.name == "UC.ATMOST" ||
-                                    function_.name == "UC.WITHIN";
-            if (comparable && !(physical(*dimension) == physical(*dimension_of_given(measured->given))))
+            const bool alike = function_.role == addin::Role::compares || function_.role == addin::Role::adds;
+            if (!dimension || !alike || function_.parameters[held.place].may_be_share) continue;
+            if (!(physical(*dimension) == physical(*dimension_of_given(measured->given))))
                 slip(UnitSlip::Kind::clash, held.place,
                      given.what + " is " + name_of(*dimension) + ", and " + measured->given.what + " is " +
                          name_of(*dimension_of_given(measured->given)),
@@ -207,7 +222,12 @@ private:
     // --- tables
     // -----------------------------------------------------------------------------------------------
 
-    void hold_amounts(std::size_t i, const Area& area) {
+    void hold_amounts(std::size_t i, const Given& given) {
+        if (given.kind == Given::Kind::quantity || !given.area) {
+            quantities_.push_back({i, given});
+            return;
+        }
+        const Area& area = *given.area;
         if (area.last_column != area.first_column + 1) return;
         const Area numbers{area.sheet, area.first_row, area.first_column, area.last_row, area.first_column};
         const AreaUnits found = reader_.sources().units.of_area(numbers);
@@ -222,7 +242,7 @@ private:
                  found.other->at);
     }
 
-    void hold_table(std::size_t i, const Want& want) {
+    void hold_table(std::size_t i) {
         const Node& node = call_.children[i];
         if (node.kind == Node::Kind::missing) return;
         const std::optional<Area> area = reader_.area_of_node(node);
@@ -236,15 +256,18 @@ private:
             return;
         }
         const std::int32_t width = area->last_column - area->first_column + 1;
-        const std::vector<std::int32_t> places = want.places_beside(width);
+        const ExpectedColumns expected(function_.parameters[i].type);
+        const std::vector<std::int32_t> places = expected.places_beside(width);
         for (std::size_t c = 0; c < places.size(); ++c)
-            if (want.units_beside[c]) hold_pairs(i, want, *area, c, places[c]);
+            if (expected.unit_beside[c]) hold_pairs(i, expected.units[c], *area, places[c]);
         if (!places.empty()) return;
-        for (std::int32_t c = 0; c < std::min<std::int32_t>(width, 64); ++c) hold_column(i, want, *area, c);
+        for (std::int32_t c = 0; c < std::min<std::int32_t>(width, 64); ++c)
+            hold_column(i, expected.unit(static_cast<std::size_t>(c), static_cast<std::size_t>(width)), *area,
+                        c);
     }
 
     /// A column of numbers with a unit beside each.
-    void hold_pairs(std::size_t i, const Want& want, const Area& area, std::size_t c, std::int32_t place) {
+    void hold_pairs(std::size_t i, const std::string& wanted, const Area& area, std::int32_t place) {
         const Book& book = reader_.sources().book;
         const std::int32_t column = area.first_column + place;
         const auto& cells = book.sheets[static_cast<std::size_t>(area.sheet)].cells;
@@ -259,17 +282,12 @@ private:
             }
             if (unit->text == seen) continue;
             seen = unit->text;
-            hold_head(i, reader_.sources().units.read(want.columns[std::min(c, want.columns.size() - 1)]),
-                      *seen, unit->at);
+            hold_head(i, reader_.sources().units.read(wanted), *seen, unit->at);
         }
     }
 
-    void hold_column(std::size_t i, const Want& want, const Area& area, std::int32_t c) {
+    void hold_column(std::size_t i, const std::string& wanted_text, const Area& area, std::int32_t c) {
         const Spot head{area.sheet, area.first_row, area.first_column + c};
-        const bool written =
-            static_cast<std::size_t>(area.last_column - area.first_column) + 1 == want.as_written.size();
-        const std::vector<std::string>& columns = written ? want.as_written : want.columns;
-        const std::string& wanted_text = columns[std::min(static_cast<std::size_t>(c), columns.size() - 1)];
         const UnitText& wanted = reader_.sources().units.read(wanted_text);
         const BookCell* first = reader_.sources().book.find(head);
         const std::string* text = first == nullptr ? nullptr : first->text();
@@ -323,14 +341,14 @@ private:
 
     Measured result() {
         const Outcome& outcome = function_.outcome;
-        if (outcome.shape == Outcome::Shape::text) return some_text();
-        if (outcome.shape == Outcome::Shape::verdict) return truth_of(true);
-        if (outcome.shape == Outcome::Shape::table) {
+        if (outcome.type.shape == Shape::text) return some_text();
+        if (outcome.type.shape == Shape::verdict) return truth_of(true);
+        if (outcome.is_table()) {
             Measured table = pure_number("the table of " + function_.name);
             table.from_units = true;
             return table;
         }
-        std::string text = outcome.unit == run_per_rise ? "1" : outcome.unit;
+        std::string text = outcome.type.is_plain() ? std::string("1") : outcome.unit();
         if (!asked_.empty()) {
             text = asked_;
             reader_.ask_at(asked_at_);
@@ -357,7 +375,7 @@ private:
 }  // namespace
 
 Measured UnitReader::of_own_call(const Node& call, const Function& function) {
-    if (function.reads_cell) return some_text();
+    if (function.reads_cell()) return some_text();
     const std::optional<Spot> asked_outside = asked_at_;
     asked_at_.reset();
     Measured result = OwnCall(*this, call, function).read();

@@ -81,11 +81,8 @@ private:
             (void)BookValues(book(), sources_.names, group_.base, at_).value_of(group_.tree);
         } catch (const Refused& refused) {
             const std::string why = refused.what();
-            const bool of_units =
-                refused.cause() == Cause::value &&
-                (why.find("wanted") != std::string::npos || why.find("unit of") != std::string::npos) &&
-                why.find("blank") == std::string::npos;
-            return {of_units ? Verdict::inconsistent : Verdict::cannot_tell, shows + ": " + why, at_};
+            return {refused.refusal() == Refusal::dimension ? Verdict::inconsistent : Verdict::cannot_tell,
+                    shows + ": " + why, at_};
         }
         return {Verdict::cannot_tell, shows, at_};
     }
@@ -155,7 +152,8 @@ private:
         const addin::Function* function = addin::find_function(group_.tree.text);
         if (function == nullptr) return false;
         for (std::size_t i = 0; i < std::min(group_.tree.children.size(), function->parameters.size()); ++i)
-            if (function->parameters[i].kind == "a unit" && group_.tree.children[i].kind == Node::Kind::text)
+            if (function->parameters[i].type.shape == addin::Shape::unit &&
+                group_.tree.children[i].kind == Node::Kind::text)
                 return true;
         return false;
     }
@@ -176,8 +174,7 @@ private:
         if (group_.is_link()) return note_link(result);
         const addin::Function* function =
             group_.tree.kind == Node::Kind::call ? addin::find_function(group_.tree.text) : nullptr;
-        const bool in_a_unit =
-            function != nullptr && function->outcome.shape == addin::Outcome::Shape::quantity;
+        const bool in_a_unit = function != nullptr && function->outcome.has_unit();
         if (!in_a_unit || reader_.asked_at() == own_->at || !can_be_changed(own_->at)) return;
         reader_.note(UnitSlip::Kind::left_out,
                      function->name + " does not take the unit of its result from " + text(own_->at) +

@@ -11,7 +11,7 @@
 #include "addin/audit/book/names.hpp"
 #include "addin/audit/units/measured.hpp"
 #include "addin/audit/units/unit_cells.hpp"
-#include "addin/audit/units/wants.hpp"
+#include "addin/catalogue/function.hpp"
 
 namespace undercroft::audit {
 

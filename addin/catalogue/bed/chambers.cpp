@@ -1,5 +1,6 @@
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/bed/arch.hpp"
 #include "calc/bed/bed.hpp"
 

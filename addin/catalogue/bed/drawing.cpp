@@ -1,6 +1,7 @@
 #include "calc/bed/drawing.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/entry.hpp"
 
 namespace undercroft::addin {
 
@@ -11,15 +12,13 @@ constexpr const char* section_source =
     "geometry of the bed; x across from the middle, y up from the base of the bed";
 constexpr const char* plan_source = "geometry of the bed; the origin is the middle of the plan";
 
-template <class E>
-E& takes_rows(E& entry) {
+Entry& takes_rows(Entry& entry) {
     return entry.takes("rows", "r", "Rows of chambers")
         .takes("width", "B", "Width of a row, over the feet")
         .takes("row gap", "g", "Clear width of stone between rows");
 }
 
-template <class E>
-Function drawn(E& entry, const char* says) {
+Function drawn(Entry& entry, const char* says) {
     return entry.takes("scale", "N", scale_says, 1.0).gives_columns(says, {{"x", "x"}, {"y", "y"}});
 }
 

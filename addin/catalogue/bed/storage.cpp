@@ -1,6 +1,7 @@
 #include "calc/bed/storage.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/water/required_storage.hpp"
 
 namespace undercroft::addin {
@@ -8,8 +9,7 @@ namespace undercroft::addin {
 namespace {
 
 /// The arguments that describe a bed, said once for the functions that take them.
-template <class E>
-E& takes_bed(E& entry) {
+Entry& takes_bed(Entry& entry) {
     return entry.takes("length", "L", "Length of the bed at its base")
         .takes("width", "W", "Width of the bed at its base")
         .takes("batter", "z", "Slope of the bed's walls; 0 for vertical walls")
@@ -40,8 +40,7 @@ constexpr const char* required_caution =
     "frequency, release and method are the local authority's to name; a licensed engineer governs";
 
 /// The arguments of the storage that a permitted release makes necessary.
-template <class E>
-E& takes_release(E& entry) {
+Entry& takes_release(Entry& entry) {
     return entry.takes("rain", "t, i", "Two columns: duration and mean intensity of one frequency")
         .takes("coefficient", "C", "Runoff coefficient")
         .takes("area", "A", "Drained area")

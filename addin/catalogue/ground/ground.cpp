@@ -2,6 +2,7 @@
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices_ground.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/ground/bearing.hpp"
 #include "calc/ground/dynamic_cone.hpp"
 #include "calc/ground/load_spread.hpp"

@@ -1,4 +1,5 @@
 #include "addin/catalogue/choices_ground.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "addin/catalogue/ground/ground.hpp"
 #include "calc/ground/fill_load.hpp"
 #include "calc/ground/foot_pressure.hpp"

@@ -1,6 +1,7 @@
 #include "calc/ground/stone.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices_ground.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/ground/compaction.hpp"
 
 namespace undercroft::addin {

@@ -1,5 +1,6 @@
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "addin/catalogue/slot_water.hpp"
 #include "calc/water/emptying.hpp"
 #include "calc/water/outlet.hpp"
@@ -121,8 +122,7 @@ Function rating_entry() {
 }
 
 /// What goes through a pool, said once for the functions that route it.
-template <class E>
-E& takes_routing(E& entry) {
+Entry& takes_routing(Entry& entry) {
     return entry.takes("inflow", "t, I", "Two columns: time and flow, such as UC.HYDROGRAPH.STORM gives")
         .takes("storage", "d, S", storage_says)
         .takes("rating", "d, Q", rating_says)

@@ -1,5 +1,6 @@
 #include "calc/water/rain.hpp"
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/water/concentration.hpp"
 #include "calc/water/hydrograph.hpp"
 #include "calc/water/runoff.hpp"

@@ -1,5 +1,6 @@
 #include "calc/water/soakage.hpp"
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/water/groundwater.hpp"
 
 namespace undercroft::addin {

@@ -1,14 +1,14 @@
 #include "calc/works/excavation.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/works/spoil.hpp"
 
 namespace undercroft::addin {
 
 namespace {
 
-template <class E>
-E& takes_pit(E& entry, const char* depth_name, const char* depth_symbol, const char* depth_says) {
+Entry& takes_pit(Entry& entry, const char* depth_name, const char* depth_symbol, const char* depth_says) {
     return entry.takes("base length", "L", "Length of the pit at its base")
         .takes("base width", "W", "Width of the pit at its base")
         .takes(depth_name, depth_symbol, depth_says)

@@ -2,6 +2,7 @@
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/catalogue/choices.hpp"
 #include "addin/catalogue/choices_ground.hpp"
+#include "addin/catalogue/entry.hpp"
 #include "calc/ground/fabric.hpp"
 #include "calc/works/lifting.hpp"
 #include "calc/works/sheet_goods.hpp"
@@ -12,8 +13,8 @@ namespace undercroft::addin {
 /// The faces named in a text: any of base, walls, top.
 template <>
 struct Slot<calc::Faces> {
-    static calc::Faces read(const Cell& cell) {
-        const std::string text = lower_case(read_text(cell, kind()));
+    static calc::Faces read(const Cell& cell, const Terms&) {
+        const std::string text = lower_case(read_text(cell, [] { return kind_text(type()); }));
         calc::Faces faces;
         std::size_t start = 0;
         while (start < text.size()) {
@@ -31,8 +32,9 @@ struct Slot<calc::Faces> {
         }
         return faces;
     }
-    static std::string kind() { return "one or more of base, walls, top"; }
-    static std::string unit() { return {}; }
+    static ValueType type() {
+        return {.shape = Shape::words, .list = "base, walls, top", .words = {"base", "walls", "top"}};
+    }
     static Reading reading(const calc::Faces& faces) {
         return {
             std::string(faces.base ? "base " : "") + (faces.walls ? "walls " : "") + (faces.top ? "top" : ""),
@@ -42,8 +44,7 @@ struct Slot<calc::Faces> {
 
 namespace {
 
-template <class E>
-E& takes_rolls(E& entry) {
+Entry& takes_rolls(Entry& entry) {
     return entry.takes("length", "L", "Length to cover, along the strips")
         .takes("width", "W", "Width to cover, across the strips")
         .takes("roll length", "Lr", "Length of a roll")
@@ -165,6 +166,7 @@ Group takeoff_functions() {
                 .takes("pack", "pack", "Quantity in one pack, load or piece; left out, nothing is rounded")
                 .gives("q", "Quantity to order"),
             function("UC.COST", &calc::cost)
+                .role(Role::multiplies)
                 .says("Cost of a quantity at a rate in money per unit; two currencies never mix")
                 .equation("c = q rate")
                 .source("common practice; currencies by ISO 4217")

@@ -1,0 +1,234 @@
+#include "addin/catalogue/entry.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "units/text.hpp"
+
+namespace undercroft::addin {
+
+void broken_entry(const std::string& name, const std::string& why) {
+    throw std::logic_error("catalogue entry " + name + ": " + why);
+}
+
+Entry::Entry(const char* name, Binding binding, std::vector<ValueType> arguments, std::vector<bool> optional,
+             ValueType result)
+    : binding_(std::move(binding)), arguments_(std::move(arguments)), optional_(std::move(optional)) {
+    made_.name = name;
+    made_.identifier = identifier_of(name);
+    for (const ValueType& column : result.columns) made_.outcome.columns.push_back({{}, {}, column});
+    made_.outcome.type = std::move(result);
+}
+
+Parameter& Entry::last() {
+    if (made_.parameters.empty())
+        broken_entry(made_.name, "something is said of an argument before the first");
+    return made_.parameters.back();
+}
+
+Entry& Entry::takes(const char* name, const char* symbol, const char* text) {
+    const std::size_t i = made_.parameters.size();
+    if (i >= arguments_.size())
+        broken_entry(made_.name, "more arguments are described than the function takes");
+    Parameter parameter;
+    parameter.name = name;
+    parameter.symbol = symbol;
+    parameter.says = text;
+    parameter.type = arguments_[i];
+    parameter.optional = optional_[i];
+    made_.parameters.push_back(std::move(parameter));
+    binding_.fallbacks.emplace_back();
+    return *this;
+}
+
+Entry& Entry::takes(const char* name, const char* symbol, const char* text, double fallback) {
+    takes(name, symbol, text);
+    binding_.fallbacks.back() = fallback;
+    last().fallback = shown_as_given(Cell(fallback));
+    last().optional = true;
+    return *this;
+}
+
+Entry& Entry::takes(const char* name, const char* symbol, const char* text, const char16_t* fallback) {
+    takes(name, symbol, text);
+    binding_.fallbacks.back() = std::u16string_view(fallback);
+    last().fallback = shown_as_given(Scalar(std::u16string_view(fallback)));
+    last().optional = true;
+    return *this;
+}
+
+namespace {
+
+bool is_number(const ValueType& type) {
+    if (!type.otherwise.empty()) return is_number(type.otherwise.front());
+    return type.shape == Shape::quantity || type.shape == Shape::percentage || type.shape == Shape::grid ||
+           type.shape == Shape::any_quantity || type.shape == Shape::figures || type.shape == Shape::amounts;
+}
+
+Limits limits_of(const Range& range, const ValueType& type) {
+    if (!type.otherwise.empty()) return limits_of(range, type.otherwise.front());
+    return {range, type.dimension, type.shape == Shape::percentage};
+}
+
+}  // namespace
+
+Entry& Entry::within(const Range& range) {
+    if (!is_number(last().type)) broken_entry(made_.name, last().name + " is no number, and has a range");
+    try {
+        last().limits = limits_of(range, last().type);
+    } catch (const Refused& refused) {
+        broken_entry(made_.name, last().name + ", its range: " + refused.what());
+    }
+    return *this;
+}
+
+Entry& Entry::within(std::initializer_list<Range> columns) {
+    const ValueType& type = last().type;
+    const std::vector<ValueType>& types = (type.otherwise.empty() ? type : type.otherwise.front()).columns;
+    if (columns.size() > types.size())
+        broken_entry(made_.name, last().name + " has fewer columns than ranges");
+    std::size_t c = 0;
+    for (const Range& range : columns) {
+        try {
+            last().limits.columns.push_back(is_number(types[c]) ? limits_of(range, types[c]) : Limits());
+        } catch (const Refused& refused) {
+            broken_entry(made_.name, last().name + ", the range of a column: " + refused.what());
+        }
+        ++c;
+    }
+    return *this;
+}
+
+Entry& Entry::gives(const char* symbol, const char* text) {
+    made_.outcome.symbol = symbol;
+    made_.outcome.says = text;
+    return *this;
+}
+
+Entry& Entry::gives_columns(const char* text, std::vector<std::pair<const char*, const char*>> columns) {
+    made_.outcome.says = text;
+    if (columns.size() != made_.outcome.columns.size())
+        broken_entry(made_.name, "names " + std::to_string(columns.size()) + " of " +
+                                     std::to_string(made_.outcome.columns.size()) + " columns");
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        made_.outcome.columns[i].name = columns[i].first;
+        made_.outcome.columns[i].symbol = columns[i].second;
+    }
+    return *this;
+}
+
+Entry& Entry::wants_unit(const char* name, const char* text) {
+    unit_required_ = true;
+    return unit_named(name, text);
+}
+
+Entry& Entry::unit_named(const char* name, const char* text) {
+    unit_name_ = name;
+    unit_says_ = text;
+    return *this;
+}
+
+Entry& Entry::example(const char* formula, const char* value, const char* tolerance, Origin origin,
+                      const char* source) {
+    made_.examples.push_back({formula, value, tolerance, origin, source});
+    return *this;
+}
+
+Entry& Entry::examples(const char* formula, const char* tolerance, Origin origin, const char* source,
+                       std::initializer_list<std::vector<const char*>> rows) {
+    for (const std::vector<const char*>& row : rows) {
+        Example example{{}, row.back(), tolerance, origin, source};
+        std::string_view rest = formula;
+        for (std::size_t i = 0; i + 1 < row.size(); ++i) {
+            const std::size_t hole = rest.find("{}");
+            if (hole == std::string_view::npos) broken_entry(made_.name, "a row of examples is too long");
+            example.formula += std::string(rest.substr(0, hole)) + row[i];
+            rest.remove_prefix(hole + 2);
+        }
+        example.formula += rest;
+        made_.examples.push_back(std::move(example));
+    }
+    return *this;
+}
+
+namespace {
+
+Parameter shaping(const std::string& name, const std::string& says, Shape shape, bool optional) {
+    Parameter parameter;
+    parameter.name = name;
+    parameter.says = says;
+    parameter.type.shape = shape;
+    parameter.optional = optional;
+    return parameter;
+}
+
+}  // namespace
+
+Entry::operator Function() const {
+    Function function = made_;
+    Binding binding = binding_;
+    std::vector<Parameter>& parameters = function.parameters;
+    if (parameters.size() != arguments_.size())
+        broken_entry(function.name, "describes " + std::to_string(parameters.size()) + " of " +
+                                        std::to_string(arguments_.size()) + " arguments");
+    for (std::size_t i = 1; i < parameters.size(); ++i)
+        if (parameters[i - 1].optional && !parameters[i].optional)
+            broken_entry(function.name, "only trailing arguments can be left out");
+    if (binding.unit_argument == UnitArgument::unit)
+        parameters.push_back(shaping(unit_name_, unit_says_, Shape::unit, !unit_required_));
+    if (binding.unit_argument == UnitArgument::units) {
+        parameters.push_back(shaping("units", "Units of the columns, parted by ';'", Shape::units, true));
+        parameters.push_back(shaping("height",
+                                     "Rows of values to fill: blank rows make up for what the table lacks",
+                                     Shape::height, true));
+    }
+    binding.unit_required = unit_required_;
+    for (const Parameter& parameter : parameters) binding.names.push_back(parameter.name);
+    for (std::size_t i = 0; i < arguments_.size(); ++i) {
+        binding.limits.push_back(parameters[i].limits);
+        if (std::holds_alternative<std::monostate>(binding.fallbacks[i])) continue;
+        try {
+            binding.check_fallback(binding, i);
+        } catch (const Refused& refused) {
+            broken_entry(function.name, std::string("default of an argument: ") + refused.what());
+        }
+    }
+    function.binding = std::make_shared<const Binding>(std::move(binding));
+    return function;
+}
+
+Asked Binding::asked(Cells cells, const Mixture& mixture) const {
+    const std::size_t arity = fallbacks.size();
+    const bool left_out = cells.size() <= arity || std::holds_alternative<std::monostate>(cells[arity]);
+    if (left_out && unit_required)
+        throw Refused(Cause::value, "is left out", Refusal::blank).at(names[arity]);
+    constexpr bool held = false;
+    if (held && mixture.bare >= 0 && mixture.customary)
+        throw Refused(
+            Cause::value,
+            "has no unit, and another argument is in feet, pounds or the like: write the unit of each",
+            Refusal::mixed)
+            .at(names[static_cast<std::size_t>(mixture.bare)]);
+    return {cells.size() > arity ? cells.subspan(arity) : Cells(), std::span(names).subspan(arity)};
+}
+
+Answer Function::call(Cells cells) const {
+    return binding->call(*binding, cells);
+}
+
+Derivation Function::derive(Cells cells) const {
+    Derivation derivation = binding->derive(*binding, cells);
+    for (std::size_t i = 0; i < derivation.steps.size(); ++i) {
+        Step& step = derivation.steps[i];
+        const Parameter& parameter = parameters[i];
+        const bool by_default =
+            std::holds_alternative<std::monostate>(cells[i]) && !parameter.fallback.empty();
+        step.symbol = parameter.symbol;
+        step.argument = parameter.name;
+        step.given = by_default ? parameter.fallback + " (default)" : shown_as_given(cells[i]);
+    }
+    if (!outcome.symbol.empty()) derivation.result = outcome.symbol + " = " + derivation.result;
+    return derivation;
+}
+
+}  // namespace undercroft::addin

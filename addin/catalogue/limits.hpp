@@ -1,0 +1,74 @@
+/// \file limits.hpp
+/// What a number may be: how far it is possible at all, and where a number without a unit is usual. A bare
+/// number is read in the one default unit of its dimension, whatever the person meant; the usual range is
+/// what stands between 305 typed for 305 mm and a bed 305 m deep.
+#pragma once
+
+#include <limits>
+#include <string>
+#include <vector>
+
+#include "units/dimension.hpp"
+#include "units/quantity.hpp"
+
+namespace undercroft::addin {
+
+/// A range as an entry declares it, each bound as a text with its unit.
+struct Range {
+    const char* usual_least;
+    const char* usual_most;
+    const char* least;  ///< possible at all
+    const char* most;
+    const char* why = "common practice";  ///< where it comes from, or why every number is usual
+    bool or_none = false;                 ///< 0 is taken too: there is none of it
+
+    /// The same, and 0 where there is none.
+    [[nodiscard]] constexpr Range or_zero() const {
+        Range range = *this;
+        range.or_none = true;
+        return range;
+    }
+    [[nodiscard]] constexpr bool is_everything() const { return usual_least == nullptr; }
+};
+
+/// Every number is usual; `why` says for what reason.
+[[nodiscard]] constexpr Range any_number(const char* why) {
+    return {nullptr, nullptr, nullptr, nullptr, why, false};
+}
+
+/// A range made ready for comparing, in one dimension.
+struct Limits {
+    static constexpr double infinity = std::numeric_limits<double>::infinity();
+
+    double least = -infinity;  ///< possible, in the coherent SI unit
+    double most = infinity;
+    double usual_least = -infinity;  ///< of a bare number, in its default unit
+    double usual_most = infinity;
+    bool or_none = false;
+    bool is_stated = false;
+    std::string unit;      ///< of a bare number
+    std::string usual;     ///< "0.2 m to 5 m"; empty where every number is usual
+    std::string possible;  ///< "0 m to 30 m"
+    std::string why;
+    std::vector<Limits> columns;  ///< of a table
+
+    Limits() = default;
+    /// \throws Refused where a bound cannot be read or is of another dimension.
+    Limits(const Range& range, const Dimension& dimension, bool in_percent);
+
+    /// \throws Refused(domain) with the sentence that mends it.
+    void check_bare(double number) const {
+        const bool fits = (number >= usual_least && number <= usual_most) || (or_none && number == 0);
+        if (!fits) refuse_unusual(number);
+    }
+    void check(double coherent) const {
+        const bool fits = (coherent >= least && coherent <= most) || (or_none && coherent == 0);
+        if (!fits) refuse_impossible();
+    }
+
+private:
+    [[noreturn]] void refuse_unusual(double number) const;
+    [[noreturn]] void refuse_impossible() const;
+};
+
+}  // namespace undercroft::addin

@@ -1,0 +1,24 @@
+#include "addin/catalogue/terms.hpp"
+
+namespace undercroft::addin {
+
+namespace {
+
+/// Whether a unit of it belongs to one system of units: times, angles and plain numbers do not.
+bool has_system(const Dimension& dimension) {
+    return dimension.sixths(Base::length) != 0 || dimension.sixths(Base::mass) != 0;
+}
+
+}  // namespace
+
+void Terms::meet(const Quantity& quantity, const Dimension& dimension) const {
+    if (quantity.form != Quantity::Form::bare) {
+        if (mixture != nullptr) mixture->customary = mixture->customary || quantity.customary;
+        return;
+    }
+    if (mixture != nullptr && mixture->bare < 0 && quantity.value != 0 && has_system(dimension))
+        mixture->bare = argument;
+    if (limits != nullptr) limits->check_bare(quantity.value);
+}
+
+}  // namespace undercroft::addin

@@ -1,0 +1,35 @@
+/// \file terms.hpp
+/// On what terms the numbers of one call are taken: the limits of the argument that is read, and what the
+/// other arguments came in.
+#pragma once
+
+#include "addin/catalogue/limits.hpp"
+
+namespace undercroft::addin {
+
+/// What the arguments of one call were given in, so far.
+struct Mixture {
+    bool customary = false;  ///< one of them in a unit of the US customary or imperial system
+    int bare = -1;           ///< the first argument with a dimension that came without a unit, not 0
+};
+
+struct Terms {
+    const Limits* limits = nullptr;
+    Mixture* mixture = nullptr;
+    int argument = 0;
+
+    /// Before a quantity is read in `dimension`. \throws Refused for a bare number that is unusual.
+    void meet(const Quantity& quantity, const Dimension& dimension) const;
+    /// After it. \throws Refused for a quantity that is impossible.
+    void meet_possible(const Quantity& quantity, double coherent) const {
+        if (limits != nullptr && quantity.form != Quantity::Form::bare) limits->check(coherent);
+    }
+    [[nodiscard]] Terms of_column(std::size_t column) const {
+        const bool stated = limits != nullptr && column < limits->columns.size();
+        return {stated ? &limits->columns[column] : nullptr, mixture, argument};
+    }
+    /// The same of a table with more columns than the limits are stated for.
+    [[nodiscard]] Terms of_wider_table() const { return {nullptr, mixture, argument}; }
+};
+
+}  // namespace undercroft::addin
