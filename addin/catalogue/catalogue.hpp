@@ -19,6 +19,9 @@ struct Group {
 /// \throws std::logic_error for a broken entry.
 [[nodiscard]] const std::vector<Group>& catalogue();
 
+/// Published tables that the examples use by their names.
+[[nodiscard]] const std::vector<ExampleTable>& example_tables();
+
 /// The same functions in one list: a function's place in it is how its stub finds it.
 [[nodiscard]] const std::vector<Function>& all_functions();
 

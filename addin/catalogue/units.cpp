@@ -14,6 +14,16 @@ Group unit_functions() {
                 .says("A quantity as a number in another unit")
                 .equation("x = q / unit")
                 .source("SI Brochure, 9th ed. (2019); NIST Handbook 44 (2023), appendix C")
+                .example("UC.CONVERT(\"8 oz/yd2\"; \"g/m2\")", "271.246", "0.0005", Origin::published,
+                         "NIST SP 811 (2008), appendix B; GTX-M3 of the shared checks")
+                .example("UC.CONVERT(\"1073 kg/m3\"; \"lb/yd3\")", "1808", "1", Origin::published,
+                         "Plant and materials density appendix (DOI 10.1201/b12981-45): clay, dry")
+                .example("UC.CONVERT(\"2596 kg/m3\"; \"lb/yd3\")", "4375", "1", Origin::published,
+                         "Plant and materials density appendix (DOI 10.1201/b12981-45): limestone, solid")
+                .example("UC.CONVERT(\"1 ft3/s\"; \"m3/s\")", "0.02831685", "5e-9", Origin::published,
+                         "NIST SP 811 (2008), appendix B.8: cubic foot per second")
+                .example("UC.CONVERT(\"1 lbf/ft2\"; \"Pa\")", "47.88026", "5e-6", Origin::published,
+                         "NIST SP 811 (2008), appendix B.8: pound-force per square foot")
                 .takes("quantity", "q", "The quantity to convert")
                 .gives("x", "The number in that unit")
                 .wants_unit("unit", "Unit wanted"),
@@ -21,6 +31,8 @@ Group unit_functions() {
                 .says("The dimension of a unit: L length, M mass, T time, A angle, N count")
                 .equation("dim(unit)")
                 .source("ISO 80000-1:2009, dimension of a quantity")
+                .example("UC.DIMENSION(\"kN/m3\")", "L-2 M T-2", "exact", Origin::published,
+                         "ISO 80000-1:2009, dimension of a quantity: unit weight")
                 .takes("unit", "u", "The unit, such as kN/m3")
                 .gives("", "The dimension, such as L-2 M T-2"),
             function("UC.SUM", [](Figures range) { return calc::sum(range.rows); })
@@ -30,6 +42,8 @@ Group unit_functions() {
                     "unit in the first row; rows without a number are passed over, text is refused")
                 .equation("S = q1 + q2 + ...")
                 .source("common practice")
+                .example("UC.SUM({1;\"ft\"|1;\"in\"|\"\";\"\"|25.4;\"mm\"}; \"mm\")", "355.6", "1e-12 rel",
+                         Origin::published, "International yard and pound agreement (1959): 1 in = 25.4 mm")
                 .takes(
                     "range", "q",
                     "Two columns: number, and its unit beside it; or one column of a table with its unit row")
@@ -41,6 +55,8 @@ Group unit_functions() {
                       "unit; blank rows are passed over")
                 .equation("x = max(q1, q2, ...)")
                 .source("common practice")
+                .example("UC.LARGEST({\"L/s\"|12|15|9}; \"m3/h\")", "54", "1e-12 rel", Origin::mathematics,
+                         "15 L/s")
                 .takes("range", "q", "One column, its unit in the first row; or two columns: number, unit")
                 .gives("x", "The largest")
                 .wants_unit(),
@@ -51,6 +67,8 @@ Group unit_functions() {
                     "unit; blank rows are passed over")
                 .equation("x = min(q1, q2, ...)")
                 .source("common practice")
+                .example("UC.SMALLEST({45;\"mm/h\"|3.8;\"cm/h\"|4.1e-5;\"m/s\"}; \"mm/h\")", "38",
+                         "1e-12 rel", Origin::mathematics, "the lowest of three soakage tests")
                 .takes("range", "q", "One column, its unit in the first row; or two columns: number, unit")
                 .gives("x", "The smallest")
                 .wants_unit(),
@@ -62,6 +80,8 @@ Group unit_functions() {
                     "a peak")
                 .equation("y of the row where x = max(x1, x2, ...)")
                 .source("common practice")
+                .example("UC.LARGEST.AT({\"L/s\"|12|15|9}; {\"min\"|10|20|30}; \"s\")", "1200", "1e-12 rel",
+                         Origin::mathematics, "the largest is in the row of 20 min")
                 .takes("range", "x",
                        "The column to search: with its unit in the first row, or number and unit")
                 .takes("other", "y", "The column to read, of the same rows")
@@ -72,6 +92,10 @@ Group unit_functions() {
                 .says("Product of two quantities; a number without a unit is a pure number")
                 .equation("p = a b")
                 .source("common practice")
+                .example("UC.PRODUCT(\"0.4 m\"; \"30 m2\"; \"m3\")", "12", "1e-12 rel", Origin::mathematics,
+                         "length times area is a volume")
+                .example("UC.PRODUCT(\"12 each\"; \"2.5 m\"; \"m\")", "30", "1e-12 rel", Origin::mathematics,
+                         "twelve things of 2.5 m")
                 .takes("a", "a", "First factor")
                 .takes("b", "b", "Second factor")
                 .gives("p", "The product")
@@ -81,6 +105,8 @@ Group unit_functions() {
                 .says("Quotient of two quantities; a number without a unit is a pure number")
                 .equation("r = a / b")
                 .source("common practice")
+                .example("UC.QUOTIENT(\"21780 ft2\"; \"1 acre\"; \"%\")", "50", "1e-12 rel",
+                         Origin::published, "NIST Handbook 44 (2023), appendix C: 1 acre = 43560 ft2")
                 .takes("a", "a", "What is divided")
                 .takes("b", "b", "What it is divided by")
                 .gives("r", "The quotient")
@@ -90,6 +116,8 @@ Group unit_functions() {
                 .says("Difference of two quantities of one dimension, in any units")
                 .equation("d = a - b")
                 .source("common practice")
+                .example("UC.DIFFERENCE(\"101.500 m\"; \"998 mm\"; \"m\")", "100.502", "1e-12 rel",
+                         Origin::mathematics, "levels in two units")
                 .takes("a", "a", "From what is subtracted")
                 .takes("b", "b", "What is subtracted")
                 .gives("d", "The difference")
@@ -99,6 +127,8 @@ Group unit_functions() {
                 .says("Total of two quantities of one dimension, in any units")
                 .equation("t = a + b")
                 .source("common practice")
+                .example("UC.TOTAL(\"1 ft\"; \"25.4 mm\"; \"in\")", "13", "1e-12 rel", Origin::published,
+                         "International yard and pound agreement (1959): 1 in = 25.4 mm")
                 .takes("a", "a", "First quantity")
                 .takes("b", "b", "Second quantity")
                 .gives("t", "The total")
@@ -109,6 +139,9 @@ Group unit_functions() {
                 .says("Whether a value is at least a limit, whatever their units: 1 for TRUE, 0 for FALSE")
                 .equation("x >= limit, relative tolerance 1e-9")
                 .source("common practice")
+                .example(
+                    "UC.ATLEAST(\"12 in\"; \"304.8 mm\")", "1", "exact", Origin::published,
+                    "International yard and pound agreement (1959): 12 in is 304.8 mm, neither more nor less")
                 .takes("value", "x", "The value to check")
                 .takes("limit", "limit", "The least that it may be")
                 .gives("", "1 when it holds, else 0"),
@@ -117,6 +150,8 @@ Group unit_functions() {
                 .says("Whether a value is at most a limit, whatever their units: 1 for TRUE, 0 for FALSE")
                 .equation("x <= limit, relative tolerance 1e-9")
                 .source("common practice")
+                .example("UC.ATMOST(\"12 in\"; \"304.8 mm\")", "1", "exact", Origin::published,
+                         "International yard and pound agreement (1959)")
                 .takes("value", "x", "The value to check")
                 .takes("limit", "limit", "The most that it may be")
                 .gives("", "1 when it holds, else 0"),
@@ -126,6 +161,8 @@ Group unit_functions() {
                 .says("Whether a value is within a tolerance of its target: 1 for TRUE, 0 for FALSE")
                 .equation("|x - x0| <= t")
                 .source("common practice")
+                .example("UC.WITHIN(\"100.013 m\"; \"100 m\"; \"15 mm\")", "1", "exact", Origin::mathematics,
+                         "13 mm off, 15 mm allowed")
                 .takes("value", "x", "The value to check, such as an as-built level")
                 .takes("target", "x0", "The design value")
                 .takes("tolerance", "t",
@@ -139,6 +176,12 @@ Group unit_functions() {
                 .says("Value interpolated in a table of two columns; never extrapolated")
                 .equation("y = f(x) between the rows: linear, linear in logarithms, or monotone cubic")
                 .source("Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980), for the monotone cubic")
+                .example("UC.LOOKUP({10;100|60;25}; 30; \"log\")", "42.7413865179", "1e-10",
+                         Origin::mathematics, "shared checks, water 3c: a power law is interpolated exactly")
+                .example("UC.LOOKUP({\"cm/h\";\"cm\"|0;0|2;10}; \"0.5 cm/h\"; \"linear\"; \"mm\")", "25",
+                         "1e-12 rel", Origin::mathematics, "straight line")
+                .example("UC.LOOKUP({0;0|1;1|2;8|3;27}; 2; \"monotone\")", "8", "1e-12 rel",
+                         Origin::mathematics, "a point of the table is met exactly")
                 .takes("table", "x, y",
                        "Two columns; the first rises from row to row; a first row may hold units")
                 .takes("x", "x", "Where to look")

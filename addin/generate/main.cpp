@@ -1,16 +1,19 @@
-// Writes what is generated from the catalogue into a folder, or one file of it to standard output:
+// Writes what is generated from the catalogue into a folder of the build, or anew what is committed of it:
 //   generate_addin DIR
-//   generate_addin --print reference|names
-#include <cstdio>
+//   generate_addin --renew PROJECT
 #include <exception>
 #include <fstream>
 #include <iostream>
+#include <sstream>
 #include <string>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/generate/committed.hpp"
 #include "addin/generate/writers.hpp"
 
 namespace {
+
+using namespace undercroft::addin;
 
 void write(const std::string& path, const std::string& text) {
     std::ofstream file(path, std::ios::binary);
@@ -18,25 +21,43 @@ void write(const std::string& path, const std::string& text) {
     if (!file.flush()) throw std::runtime_error("cannot write " + path);
 }
 
+std::string read(const std::string& path) {
+    std::ostringstream text;
+    text << std::ifstream(path, std::ios::binary).rdbuf();
+    return text.str();
+}
+
+void write_build(const std::string& folder) {
+    write(folder + "/XUC.idl", interface_idl());
+    write(folder + "/CalcAddIns.xcu", calc_registration());
+    write(folder + "/stubs.inc", component_stubs());
+    write(folder + "/FUNCTIONS.md", functions_reference());
+    write(folder + "/functions.html", functions_page());
+    std::cout << all_functions().size() << " functions\n";
+}
+
+void renew(const std::string& project) {
+    const auto lost = lost_names(read(project + "/addin/names.txt"), stored_names());
+    if (!lost.empty())
+        throw std::runtime_error("people's workbooks hold a name or an argument that would be lost: " +
+                                 lost.front());
+    for (const CommittedFile& file : committed_files()) {
+        if (read(project + "/" + file.path) == file.text) continue;
+        write(project + "/" + file.path, file.text);
+        std::cout << "written anew: " << file.path << "\n";
+    }
+}
+
 }  // namespace
 
 int main(int argc, char** argv) try {
-    using namespace undercroft::addin;
     const std::string first = argc > 1 ? argv[1] : "";
-    const std::string second = argc > 2 ? argv[2] : "";
-    if (first == "--print" && second == "reference") {
-        std::cout << functions_reference();
-    } else if (first == "--print" && second == "names") {
-        std::cout << stored_names();
+    if (argc == 3 && first == "--renew") {
+        renew(argv[2]);
     } else if (argc == 2 && !first.starts_with("-")) {
-        write(first + "/XUC.idl", interface_idl());
-        write(first + "/CalcAddIns.xcu", calc_registration());
-        write(first + "/stubs.inc", component_stubs());
-        write(first + "/FUNCTIONS.md", functions_reference());
-        write(first + "/functions.html", functions_page());
-        std::cout << all_functions().size() << " functions\n";
+        write_build(first);
     } else {
-        std::cerr << "usage: generate_addin DIR | generate_addin --print reference|names\n";
+        std::cerr << "usage: generate_addin DIR | generate_addin --renew PROJECT\n";
         return 2;
     }
     return 0;

@@ -1,4 +1,4 @@
-// What every argument says to less than nothing and to nothing, beside tests/data/domains.txt: a bound that
+// What every argument says to less than nothing and to nothing, beside tests/data/refusals.txt: a bound that
 // is moved or dropped shows. To renew the file: UNDERCROFT_RENEW=1 build/tests/addin_test "[domains]", and
 // read what changed.
 #include <cstdlib>
@@ -48,9 +48,9 @@ std::string domains() {
 TEST_CASE("every argument takes and refuses numbers below 0 and 0 as stated", "[domains]") {
     const std::string now = domains();
     if (std::getenv("UNDERCROFT_RENEW") != nullptr)
-        std::ofstream(std::string(PROJECT_FOLDER) + "/tests/data/domains.txt", std::ios::binary) << now;
+        std::ofstream(std::string(PROJECT_FOLDER) + "/tests/data/refusals.txt", std::ios::binary) << now;
     CHECK(std::count(now.begin(), now.end(), '\n') > 250);
-    CHECK(file_text("tests/data/domains.txt") == now);
+    CHECK(file_text("tests/data/refusals.txt") == now);
 }
 
 }  // namespace undercroft::tests

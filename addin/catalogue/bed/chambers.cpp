@@ -29,6 +29,10 @@ Group chamber_functions() {
                     "ellipse w = B sqrt(1 - (y/H)^2); parabola w = B sqrt(1 - y/H); segment w = 2 sqrt(R^2 - "
                     "(y - c)^2), R = (B^2/4 + H^2)/(2 H), c = H - R; circle w = 2 sqrt(y (H - y))")
                 .source("elementary geometry")
+                .example("UC.ARCH.WIDTH(\"circle\"; 2; 2; 0.25)", "1.3228756555323", "1e-12",
+                         Origin::mathematics, "shared checks, water 10a")
+                .example("UC.ARCH.WIDTH(\"segment\"; \"1.2 m\"; \"450 mm\"; \"200 mm\")", "1", "1e-12",
+                         Origin::mathematics, "shared checks, water 10d")
                 .takes("shape", "shape", shape_says)
                 .takes("span", "B", span_says)
                 .takes("rise", "H", rise_says)
@@ -41,6 +45,14 @@ Group chamber_functions() {
                 .says("Inside area of a chamber's cross-section below a depth")
                 .equation("A = integral of w dy from 0 to y, in closed form")
                 .source("elementary geometry")
+                .example("UC.ARCH.AREA(\"circle\"; 2; 2; 0.5)", "0.61418484930438", "1e-12",
+                         Origin::mathematics, "shared checks, water 10a: circular segment")
+                .example("UC.ARCH.AREA(\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"300 mm\")", "0.35015530574878",
+                         "1e-12", Origin::mathematics, "shared checks, water 10b: upright half ellipse")
+                .example("UC.ARCH.AREA(\"parabola\"; \"1.2 m\"; \"750 mm\"; \"450 mm\")", "0.44821067231192",
+                         "1e-12", Origin::mathematics, "shared checks, water 10c")
+                .example("UC.ARCH.AREA(\"segment\"; \"1.2 m\"; \"450 mm\"; \"300 mm\")", "0.31432052375355",
+                         "1e-12", Origin::mathematics, "shared checks, water 10d")
                 .takes("shape", "shape", shape_says)
                 .takes("span", "B", span_says)
                 .takes("rise", "H", rise_says)
@@ -56,6 +68,10 @@ Group chamber_functions() {
                           "segment s = 2 R theta")
                 .source("elementary geometry; E is the complete elliptic integral of the second kind "
                         "(Boost.Math)")
+                .example("UC.ARCH.LENGTH(\"circle\"; 2; 2)", "6.2831853071796", "1e-12", Origin::mathematics,
+                         "shared checks, water 10a")
+                .example("UC.ARCH.LENGTH(\"ellipse\"; \"1.2 m\"; \"750 mm\")", "2.1271250916731", "1e-11",
+                         Origin::mathematics, "shared checks, water 10b: wall arc by quadrature")
                 .takes("shape", "shape", shape_says)
                 .takes("span", "B", span_says)
                 .takes("rise", "H", rise_says)
@@ -65,6 +81,8 @@ Group chamber_functions() {
                     "Units that fit in a row; the two end units carry the end walls; 0 when not even two fit")
                 .equation("n = 2 + floor((A - 2 E + o)/(M - o))")
                 .source("common practice")
+                .example("UC.ROW.UNITS(\"30 m\"; \"2.4 m\"; \"2.3 m\"; \"100 mm\")", "13", "exact",
+                         Origin::common_practice, "two ends of 2.4 m, then 25.3 m for units of 2.2 m net")
                 .takes("available length", "A", "Length that the row may take")
                 .takes("end unit", "E", end_says)
                 .takes("middle unit", "M", middle_says)
@@ -74,6 +92,8 @@ Group chamber_functions() {
                 .says("Installed length of a row of units")
                 .equation("l = 2 E + (n - 2) M - (n - 1) o")
                 .source("common practice")
+                .example("UC.ROW.LENGTH(13; \"2.4 m\"; \"2.3 m\"; \"100 mm\")", "28.9", "1e-12 rel",
+                         Origin::common_practice, "4.8 m + 11 x 2.3 m - 12 x 0.1 m")
                 .takes("units", "n", "Units in the row, end units included; at least 2")
                 .takes("end unit", "E", end_says)
                 .takes("middle unit", "M", middle_says)
@@ -83,6 +103,9 @@ Group chamber_functions() {
                 .says("Rows that fit side by side")
                 .equation("r = floor((A - 2 m + g)/(B + g))")
                 .source("common practice")
+                .example("UC.BED.ROWS(\"12 m\"; \"1.3 m\"; \"150 mm\"; \"305 mm\")", "7", "exact",
+                         Origin::common_practice,
+                         "7 x 1.3 m + 6 x 0.15 m + 2 x 0.305 m = 10.61 m; an eighth row needs 12.06 m")
                 .takes("available width", "A", "Width that the bed may take")
                 .takes("span", "B", "Width of a chamber at its feet")
                 .takes("row gap", "g", "Clear width of stone between rows")
@@ -92,6 +115,8 @@ Group chamber_functions() {
                 .says("Width of the bed for a number of rows")
                 .equation("W = r B + (r - 1) g + 2 m")
                 .source("common practice")
+                .example("UC.BED.WIDTH(7; \"1.3 m\"; \"150 mm\"; \"305 mm\")", "10.61", "1e-12 rel",
+                         Origin::common_practice, "as the row above")
                 .takes("rows", "r", "Rows of chambers")
                 .takes("span", "B", "Width of a chamber at its feet")
                 .takes("row gap", "g", "Clear width of stone between rows")
@@ -101,6 +126,8 @@ Group chamber_functions() {
                 .says("Length of the bed for a length of row")
                 .equation("L = l + 2 e")
                 .source("common practice")
+                .example("UC.BED.LENGTH(\"28.9 m\"; \"305 mm\")", "29.51", "1e-12 rel",
+                         Origin::common_practice, "a margin at each end")
                 .takes("row length", "l", "Installed length of a row")
                 .takes("end margin", "e", "Stone beyond the ends of the rows, each end")
                 .gives("L", "Length of the bed at its base"),
@@ -109,6 +136,10 @@ Group chamber_functions() {
                       "units apart")
                 .equation("p = r (ceil((n - 1)/k) + 1); k = 0: two a row")
                 .source("common practice")
+                .example("UC.BED.PORTS(7; 13)", "14", "exact", Origin::common_practice,
+                         "one at each end of a row")
+                .example("UC.BED.PORTS(7; 13; 4)", "28", "exact", Origin::common_practice,
+                         "units 1, 5, 9 and 13 of each row")
                 .takes("rows", "r", "Rows of chambers")
                 .takes("units", "n", "Units in a row")
                 .takes("interval", "k", "Units from port to port; 0 for one at each end of a row", 0.0)

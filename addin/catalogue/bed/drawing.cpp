@@ -30,6 +30,8 @@ Group drawing_functions() {
            "Outline of a pit in cross-section, or of the stone when closed along its top: points for a chart")
         .equation("(-B/2 - z d, d), (-B/2, 0), (B/2, 0), (B/2 + z d, d)")
         .source(section_source)
+        .example("INDEX(UC.DRAW.PIT(\"12 m\"; \"2 m\"; \"1H:1V\"; 0; 100; \"mm;mm\"); 2; 1)", "-80",
+                 "1e-12 rel", Origin::mathematics, "half of 12 m and 2 m of batter, at 1:100")
         .takes("base width", "B", "Width at the base")
         .takes("depth", "d", "Depth of the pit, or height of the stone")
         .takes("batter", "z", "Slope of the walls; 0 for vertical walls")
@@ -39,6 +41,8 @@ Group drawing_functions() {
     level.says("A level across the pit at a height above its base: two points for a chart")
         .equation("x = -+(B/2 + z h + o), y = h")
         .source(section_source)
+        .example("INDEX(UC.DRAW.LEVEL(\"12 m\"; \"1H:1V\"; \"1 m\"; \"0 m\"; 100; \"mm;mm\"); 3; 1)", "70",
+                 "1e-12 rel", Origin::mathematics, "half of 12 m and 1 m of batter, at 1:100")
         .takes("base width", "B", "Width at the base")
         .takes("batter", "z", "Slope of the walls; 0 for vertical walls")
         .takes("level", "h", "Height above the base")
@@ -50,7 +54,11 @@ Group drawing_functions() {
     });
     arches.says("The arches of all rows in cross-section: points for a chart, a blank row between arches")
         .equation("half width w(y)/2 at each height, as UC.ARCH.WIDTH")
-        .source(section_source);
+        .source(section_source)
+        .example(
+            "INDEX(UC.DRAW.ARCHES(1; \"1.3 m\"; \"150 mm\"; \"ellipse\"; \"1.2 m\"; \"750 mm\"; \"200 mm\"); "
+            "10; 2)",
+            "0.95", "1e-12 rel", Origin::mathematics, "the crown: 0.2 m of base and 0.75 m of rise");
     takes_rows(arches)
         .takes("shape", "shape", "Cross-section: ellipse, parabola, segment, rectangle or circle")
         .takes("span", "B_i", "Inside width of a chamber at its base")
@@ -60,7 +68,9 @@ Group drawing_functions() {
     auto box = function("UC.DRAW.BOX", &calc::drawn_box);
     box.says("A rectangle around the middle of the plan: points for a chart")
         .equation("x = -+L/2, y = -+W/2")
-        .source(plan_source);
+        .source(plan_source)
+        .example("INDEX(UC.DRAW.BOX(\"40 m\"; \"12 m\"; 250; \"mm;mm\"); 3; 1)", "80", "1e-12 rel",
+                 Origin::mathematics, "half of 40 m at 1:250");
     box.takes("length", "L", "Length").takes("width", "W", "Width");
 
     auto rows = function("UC.DRAW.ROWS",
@@ -69,7 +79,9 @@ Group drawing_functions() {
                          });
     rows.says("The rows in plan, each a rectangle: points for a chart, a blank row between them")
         .equation("rectangles of l by B, g apart")
-        .source(plan_source);
+        .source(plan_source)
+        .example("INDEX(UC.DRAW.ROWS(2; \"1.3 m\"; \"150 mm\"; \"28.9 m\"); 2; 2)", "-1.375", "1e-12 rel",
+                 Origin::mathematics, "two rows of 1.3 m and a gap of 0.15 m are 2.75 m");
     takes_rows(rows).takes("row length", "l", "Installed length of a row");
 
     auto ends = function("UC.DRAW.ENDS", [](Count row_count, Length width, Length row_gap, Length row_length,
@@ -78,7 +90,9 @@ Group drawing_functions() {
     });
     ends.says("The joints behind the end units of each row in plan: points for a chart")
         .equation("x = -+(l/2 - E)")
-        .source(plan_source);
+        .source(plan_source)
+        .example("INDEX(UC.DRAW.ENDS(1; \"1.3 m\"; \"150 mm\"; \"28.9 m\"; \"2.4 m\"); 2; 1)", "-12.05",
+                 "1e-12 rel", Origin::mathematics, "half of 28.9 m less an end unit");
     takes_rows(ends)
         .takes("row length", "l", "Installed length of a row")
         .takes("end unit", "E", "Laid length of an end unit");
@@ -91,7 +105,10 @@ Group drawing_functions() {
                           });
     ports.says("The inspection ports in plan: points for a chart, a blank row between them")
         .equation("middles of the units that UC.BED.PORTS counts")
-        .source(plan_source);
+        .source(plan_source)
+        .example(
+            "INDEX(UC.DRAW.PORTS(1; \"1.3 m\"; \"150 mm\"; 13; 0; \"2.4 m\"; \"2.3 m\"; \"100 mm\"); 2; 1)",
+            "-13.25", "1e-12 rel", Origin::mathematics, "half of 28.9 m less half an end unit");
     takes_rows(ports)
         .takes("units in row", "n", "Units in a row")
         .takes("interval", "k", "Units from port to port; 0 for one at each end of a row")
@@ -106,6 +123,10 @@ Group drawing_functions() {
                        "times a power of ten")
                  .equation("N >= max(w/wp, h/hp)")
                  .source("ISO 5455:1979 for 1, 2 and 5; the others as on scale rules (common practice)")
+                 .example("UC.DRAW.SCALE(\"14.4 m\"; \"2 m\"; \"170 mm\"; \"80 mm\")", "100", "exact",
+                          Origin::published, "ISO 5455:1979 has 1:100; 14.4 m on 170 mm needs 1:84.7")
+                 .example("UC.DRAW.SCALE(\"42 m\"; \"14 m\"; \"170 mm\"; \"80 mm\")", "250", "exact",
+                          Origin::common_practice, "1:247 is needed; 1:250 is usual in building")
                  .takes("width", "w", "Width of what is drawn")
                  .takes("height", "h", "Height of what is drawn")
                  .takes("paper width", "wp", "Width of the paper")

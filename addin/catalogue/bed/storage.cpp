@@ -63,6 +63,17 @@ std::vector<Function> required_entries() {
             "table's range, also between its rows")
         .equation("V = max over td of C i(td) A td - k Q td")
         .source(required_source)
+        .example("UC.STORAGE.REQUIRED(wenzel_like; 0.7; \"2 ha\"; \"50 L/s\")", "350.121969", "0.5 %",
+                 Origin::mathematics,
+                 "shared checks, water 4c: 60 (sqrt(K) - sqrt(Qa b))^2; the table's log-log chords lie a "
+                 "little off the curve")
+        .example("UC.STORAGE.REQUIRED({10;100|100;10}; 0.5; \"1 ha\"; \"20 L/s\")", "71.3333333333",
+                 "1e-9 rel", Origin::mathematics,
+                 "intensity x duration is constant, so the shortest duration governs: 83.333 m3 in, 12 m3 "
+                 "released")
+        .example("UC.STORAGE.REQUIRED({10;100|100;10}; 0.5; \"1 ha\"; \"20 L/s\"; \"5 min\")",
+                 "74.3333333333", "1e-9 rel", Origin::from_memory,
+                 "FAA AC 150/5320-5: released 0.5 (1 + 5/10) of 12 m3")
         .caution(required_caution);
     takes_release(required).gives("V", "Storage required");
 
@@ -77,6 +88,8 @@ std::vector<Function> required_entries() {
             "it falls between two")
         .equation("stored = C i(td) A td - k Q td")
         .source(required_source)
+        .example("INDEX(UC.STORAGE.DURATIONS({10;120|30;60|60;36}; 0.5; \"1 ha\"; \"20 L/s\"); 3; 5)", "114",
+                 "1e-9 rel", Origin::mathematics, "0.5 x 60 mm/h x 1 ha x 30 min = 150 m3 in, 36 m3 released")
         .caution(required_caution);
     takes_release(durations).gives_columns("Storage by duration", {{"duration", "td"},
                                                                    {"intensity", "i"},
@@ -99,6 +112,25 @@ Group storage_functions() {
     volume.says("Water held by the bed below a depth above its base, in chambers and stone")
         .equation(held_equation)
         .source("geometry of the bed; common practice")
+        .example(
+            "UC.BED.VOLUME(\"1 m\"; \"20 m\"; \"10 m\"; \"2H:1V\"; \"200 mm\"; \"50 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"0 m\")",
+            "106.133333333333", "1e-11 rel", Origin::mathematics,
+            "0.4 of the prismoid 265.3333 m3 of shared checks, water 10f, no chambers")
+        .example(
+            "UC.BED.VOLUME(\"1 m\"; \"20 m\"; \"10 m\"; \"0H:1V\"; \"200 mm\"; \"50 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"100 m\")",
+            "122.41150082346", "1e-11 rel", Origin::mathematics,
+            "0.4 x 200 m3 + 0.6 x 100 m x 0.7068583470577 m2 of shared checks, water 10b")
+        .example(
+            "UC.BED.VOLUME(\"1 m\"; \"20 m\"; \"10 m\"; \"0H:1V\"; \"250 mm\"; \"250 mm\"; \"40 %\"; "
+            "\"rectangle\"; \"1 m\"; \"500 mm\"; \"200 m\")",
+            "140", "1e-11 rel", Origin::mathematics, "stone 0.4 x 100 m3 over and under, crates 100 m3 full")
+        .example(
+            "UC.BED.VOLUME(UC.BED.DEPTH(\"90 m3\"; \"20 m\"; \"10 m\"; \"0H:1V\"; \"200 mm\"; \"50 mm\"; "
+            "\"40 %\"; \"ellipse\"; \"1.2 m\"; \"750 mm\"; \"100 m\"); \"20 m\"; \"10 m\"; \"0H:1V\"; \"200 "
+            "mm\"; \"50 mm\"; \"40 %\"; \"ellipse\"; \"1.2 m\"; \"750 mm\"; \"100 m\")",
+            "90", "1e-11 rel", Origin::mathematics, "there and back")
         .takes("depth", "d", "Depth of water above the base of the bed");
     takes_bed(volume).gives("V", "Volume held");
 
@@ -112,6 +144,10 @@ Group storage_functions() {
     depth.says("Depth of water above the base of the bed for a volume held: the inverse of UC.BED.VOLUME")
         .equation("d where V(d) = V; root by TOMS 748 (Boost.Math)")
         .source("geometry of the bed; common practice")
+        .example(
+            "UC.BED.DEPTH(\"106.133333333333333 m3\"; \"20 m\"; \"10 m\"; \"2H:1V\"; \"200 mm\"; \"50 mm\"; "
+            "\"40 %\"; \"ellipse\"; \"1.2 m\"; \"750 mm\"; \"0 m\")",
+            "1", "1e-11 rel", Origin::mathematics, "the inverse of the first row")
         .takes("volume", "V", "Volume of water held");
     takes_bed(depth).gives("d", "Depth of water");
 
@@ -129,6 +165,10 @@ Group storage_functions() {
             "values")
         .equation(held_equation)
         .source("geometry of the bed; common practice")
+        .example(
+            "INDEX(UC.STAGE.STORAGE(10; \"20 m\"; \"10 m\"; 0; \"250 mm\"; \"250 mm\"; \"40 %\"; "
+            "\"rectangle\"; \"1 m\"; \"500 mm\"; \"200 m\"); 14; 4)",
+            "140", "1e-11 rel", Origin::mathematics, "last row, total: stone 0.4 x 100 m3, crates 100 m3")
         .takes("steps", "N", "Number of equal steps");
     takes_bed(table).gives_columns("Stage-storage table", {{"depth", "d"},
                                                            {"in chambers", "C"},

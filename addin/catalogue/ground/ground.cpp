@@ -31,6 +31,92 @@ Function capacity_entry() {
             "Vesic (1973): Ng = 2 (Nq + 1) tan p, sc = 1 + B/L Nq/Nc, sq = 1 + B/L tan p, sg = 1 - 0.4 B/L; "
             "Meyerhof (1963): Ng = (Nq - 1) tan 1.4p, sc = 1 + 0.2 Kp B/L, sq = sg = 1 + 0.1 Kp B/L from 10 "
             "deg; Terzaghi (1943): sc = 1 + 0.3 B/L, sg = 1 - 0.2 B/L, Ng by Kumbhojkar (1993)")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"10 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\")", "8.3",
+                 "0.9 %", Origin::published,
+                 "Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5: Nc")
+        .example(
+            "UC.DIFFERENCE(UC.BEARING.CAPACITY(\"1 kPa\"; \"10 deg\"; \"1 kN/m3\"; \"1 m\"; \"0.000002 m\"); "
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"10 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"); \"kPa\")",
+            "2.47", "0.9 %", Origin::published, "Look, Table 21.5: Nq")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"10 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "1.22", "0.9 %",
+                 Origin::published, "Look, Table 21.5: N gamma of Vesic")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"20 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\")", "14.8",
+                 "0.9 %", Origin::published,
+                 "Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5: Nc")
+        .example(
+            "UC.DIFFERENCE(UC.BEARING.CAPACITY(\"1 kPa\"; \"20 deg\"; \"1 kN/m3\"; \"1 m\"; \"0.000002 m\"); "
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"20 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"); \"kPa\")",
+            "6.4", "0.9 %", Origin::published, "Look, Table 21.5: Nq")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"20 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "5.4", "0.9 %",
+                 Origin::published, "Look, Table 21.5: N gamma of Vesic")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"25 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\")", "20.7",
+                 "0.9 %", Origin::published,
+                 "Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5: Nc")
+        .example(
+            "UC.DIFFERENCE(UC.BEARING.CAPACITY(\"1 kPa\"; \"25 deg\"; \"1 kN/m3\"; \"1 m\"; \"0.000002 m\"); "
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"25 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"); \"kPa\")",
+            "10.7", "0.9 %", Origin::published, "Look, Table 21.5: Nq")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"25 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "10.9", "0.9 %",
+                 Origin::published, "Look, Table 21.5: N gamma of Vesic")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"30 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\")", "30.1",
+                 "0.9 %", Origin::published,
+                 "Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5: Nc")
+        .example(
+            "UC.DIFFERENCE(UC.BEARING.CAPACITY(\"1 kPa\"; \"30 deg\"; \"1 kN/m3\"; \"1 m\"; \"0.000002 m\"); "
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"30 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"); \"kPa\")",
+            "18.4", "0.9 %", Origin::published, "Look, Table 21.5: Nq")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"30 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "22.4", "0.9 %",
+                 Origin::published, "Look, Table 21.5: N gamma of Vesic")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"32 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\")", "35.5",
+                 "0.9 %", Origin::published,
+                 "Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5: Nc")
+        .example(
+            "UC.DIFFERENCE(UC.BEARING.CAPACITY(\"1 kPa\"; \"32 deg\"; \"1 kN/m3\"; \"1 m\"; \"0.000002 m\"); "
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"32 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"); \"kPa\")",
+            "23.2", "0.9 %", Origin::published, "Look, Table 21.5: Nq")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"32 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "30.2", "0.9 %",
+                 Origin::published, "Look, Table 21.5: N gamma of Vesic")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"35 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\")", "46.1",
+                 "0.9 %", Origin::published,
+                 "Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5: Nc")
+        .example(
+            "UC.DIFFERENCE(UC.BEARING.CAPACITY(\"1 kPa\"; \"35 deg\"; \"1 kN/m3\"; \"1 m\"; \"0.000002 m\"); "
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"35 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"); \"kPa\")",
+            "33.3", "0.9 %", Origin::published, "Look, Table 21.5: Nq")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"35 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "48", "0.9 %",
+                 Origin::published, "Look, Table 21.5: N gamma of Vesic")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"40 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\")", "75",
+                 "0.9 %", Origin::published,
+                 "Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5: Nc")
+        .example(
+            "UC.DIFFERENCE(UC.BEARING.CAPACITY(\"1 kPa\"; \"40 deg\"; \"1 kN/m3\"; \"1 m\"; \"0.000002 m\"); "
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"40 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"); \"kPa\")",
+            "64", "0.9 %", Origin::published, "Look, Table 21.5: Nq")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"40 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "109", "0.9 %",
+                 Origin::published, "Look, Table 21.5: N gamma of Vesic")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"45 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\")", "134",
+                 "0.9 %", Origin::published,
+                 "Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5: Nc")
+        .example(
+            "UC.DIFFERENCE(UC.BEARING.CAPACITY(\"1 kPa\"; \"45 deg\"; \"1 kN/m3\"; \"1 m\"; \"0.000002 m\"); "
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"45 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"); \"kPa\")",
+            "135", "0.9 %", Origin::published, "Look, Table 21.5: Nq")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"45 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "272", "0.9 %",
+                 Origin::published, "Look, Table 21.5: N gamma of Vesic")
+        .example("UC.BEARING.CAPACITY(\"1 kPa\"; \"0 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\")", "5.14", "0.005",
+                 Origin::from_memory, "Nc of undrained ground, 2 + pi")
+        .example("UC.BEARING.CAPACITY(\"0 kPa\"; \"30 deg\"; \"1 kN/m3\"; \"0 m\"; \"2 m\"; ; \"Meyerhof\")",
+                 "15.67", "0.005", Origin::from_memory, "Meyerhof: N gamma = (Nq - 1) tan 1.4 phi")
+        .example(
+            "UC.BEARING.CAPACITY(\"15.2 kPa\"; \"20 deg\"; \"17.8 kN/m3\"; \"1 m\"; \"1.5 m\"; \"1.5 m\"; "
+            "\"Terzaghi\")",
+            "521", "0.5 %", Origin::from_memory,
+            "Das, Principles of Foundation Engineering, square-foundation example")
+        .example(
+            "UC.BEARING.CAPACITY(\"1 kPa\"; \"25 deg\"; \"1 kN/m3\"; \"0 m\"; \"0.000002 m\"; ; "
+            "\"Terzaghi\")",
+            "25.1", "0.5 %", Origin::published,
+            "Indian engineering entrance examination (2019): Terzaghi's Nc")
         .caution(
             "Ultimate: divide by a factor of safety, and check settlement. General shear, central vertical "
             "load, groundwater deeper than B below the base. Local codes and a licensed engineer govern")
@@ -63,6 +149,24 @@ Function coefficient_entry() {
         .source(
             "Rankine (1857), thrust parallel to the ground; Coulomb (1776); Jaky (1944); Bowles, Foundation "
             "Analysis and Design, 5th ed. (1996), chapter 11")
+        .example("UC.EARTH.COEFFICIENT(\"rest\"; \"30 deg\")", "0.5", "1e-12 rel", Origin::mathematics,
+                 "Jaky, 1 - sin phi")
+        .example("UC.EARTH.COEFFICIENT(\"passive\"; \"30 deg\")", "3", "1e-12 rel", Origin::mathematics,
+                 "Rankine, tan^2(45 + phi/2)")
+        .examples(
+            "UC.EARTH.COEFFICIENT(\"active\"; \"{} deg\"; ; \"90 deg\"; \"{} deg\")", "6e-5",
+            Origin::published,
+            "Rankine, after Bowles, Foundation Analysis and Design, 5th ed., as in a Dutch "
+            "hydraulic-engineering help page: slope",
+            {{"26", "0", "0.3905"},  {"30", "0", "0.3333"},  {"32", "0", "0.3073"},  {"36", "0", "0.2596"},
+             {"40", "0", "0.2174"},  {"42", "0", "0.1982"},  {"26", "10", "0.4134"}, {"30", "10", "0.3495"},
+             {"32", "10", "0.321"},  {"36", "10", "0.2696"}, {"40", "10", "0.2247"}, {"42", "10", "0.2044"},
+             {"26", "20", "0.5152"}, {"30", "20", "0.4142"}, {"32", "20", "0.3739"}, {"36", "20", "0.306"},
+             {"40", "20", "0.2504"}, {"42", "20", "0.2262"}, {"30", "30", "0.866"},  {"32", "30", "0.5741"},
+             {"36", "30", "0.4105"}, {"40", "30", "0.3151"}, {"42", "30", "0.2784"}})
+        .examples("UC.EARTH.COEFFICIENT(\"active\"; \"30 deg\"; \"{} deg\")", "0.0001", Origin::from_memory,
+                  "Coulomb, table of Das and Bowles: wall friction",
+                  {{"0", "0.3333"}, {"5", "0.3189"}, {"10", "0.3085"}, {"15", "0.3014"}, {"20", "0.2973"}})
         .caution(
             "Coulomb passive is refused above a wall friction of a third of the friction angle and on rising "
             "ground, where it overstates the resistance. Rest is that of normally consolidated ground: "
@@ -91,6 +195,8 @@ Function fill_for_uplift_entry() {
             "nothing is missing")
         .equation("t = max(0, F gw V - sum A t g)/(Af gf)")
         .source(uplift_source)
+        .example("UC.UPLIFT.FILL(1.2; {10;0.5;18}; \"10 m3\"; \"10 m2\"; \"18 kN/m3\"; \"10 kN/m3\")",
+                 "0.166666666667", "1e-9 rel", Origin::mathematics, "(1.2 x 100 - 90)/(10 x 18)")
         .caution("The fill must lie above the groundwater. Local codes and a licensed engineer govern")
         .takes("factor", "F", "Factor against flotation to be reached, at least 1")
         .takes("weights", "A, t, g", "Three columns: plan area, thickness, unit weight of what is there")
@@ -112,6 +218,14 @@ std::vector<Function> bearing_entries() {
                   "hammer")
             .equation("general CBR = 292/d^1.12; CL below 10: 1/(0.017019 d)^2; CH: 1/(0.002871 d); d in mm")
             .source("ASTM D6951 (equations from memory)")
+            .example("UC.BEARING.CBR(\"5 mm\")", "48.1434", "5e-5", Origin::from_memory,
+                     "ASTM D6951, 292/DPI^1.12")
+            .example("UC.BEARING.CBR(\"10 mm\")", "22.1505", "5e-5", Origin::from_memory, "ASTM D6951")
+            .example("UC.BEARING.CBR(\"40 mm\")", "4.689", "5e-5", Origin::from_memory, "ASTM D6951")
+            .example("UC.BEARING.CBR(\"20 mm\"; \"CL\")", "8.6312", "5e-5", Origin::from_memory,
+                     "ASTM D6951, clay of low plasticity below CBR 10")
+            .example("UC.BEARING.CBR(\"50 mm\"; \"CH\")", "6.9662", "5e-5", Origin::from_memory,
+                     "ASTM D6951, clay of high plasticity")
             .caution(
                 "A correlation, for layers that the cone went through. Local codes and a licensed engineer "
                 "govern")
@@ -122,6 +236,10 @@ std::vector<Function> bearing_entries() {
             .says("Bearing pressure that a building code allows where the ground was not tested")
             .equation("table")
             .source("International Building Code (2012), Table 1806.2: 12000, 4000, 3000, 2000, 1500 lbf/ft2")
+            .example("UC.BEARING.PRESUMPTIVE(\"gravel\"; \"psf\")", "3000", "1e-9 rel", Origin::published,
+                     "International Building Code (2012), Table 1806.2, three independent reproductions")
+            .example("UC.BEARING.PRESUMPTIVE(\"clay\"; \"psf\")", "1500", "1e-9 rel", Origin::published,
+                     "International Building Code (2012), Table 1806.2")
             .caution(
                 "Not for fill, mud, peat or organic soil, and no substitute for testing. Local codes and a "
                 "licensed engineer govern")
@@ -134,6 +252,8 @@ std::vector<Function> bearing_entries() {
             .says("Base stone that brings the pressure under a long strip down to what the subgrade can bear")
             .equation("t = max(0, w (p/pa - 1)/(2 s))")
             .source("equilibrium of a strip that spreads to both sides; 2V:1H common practice")
+            .example("UC.BASE.THICKNESS(\"150 kPa\"; \"0.3 m\"; \"100 kPa\")", "0.15", "1e-12 rel",
+                     Origin::mathematics, "0.3 m x 150 kPa spread to 0.45 m at 2V:1H")
             .caution("A strip on its own: where strips of neighbouring rows meet in the stone, see "
                      "UC.FOOT.PRESSURE. Local codes and a licensed engineer govern")
             .takes("pressure", "p", "Pressure under the strip")
@@ -146,6 +266,17 @@ std::vector<Function> bearing_entries() {
             .says("Thrust of earth, surcharge and groundwater on a length of wall")
             .equation("P = K (g H^2/2 + q H - gw hw^2/2) + gw hw^2/2, gw = 9.80665 kN/m3")
             .source("elementary statics; effective weight below the water (Terzaghi 1943)")
+            .example(
+                "UC.EARTH.THRUST(UC.EARTH.COEFFICIENT(\"active\"; \"30 deg\"); \"17.3 kN/m3\"; \"7.32 m\")",
+                "154.496", "5e-4", Origin::mathematics, "textbook problem (inputs read), recomputed: LAT-EX1")
+            .example("UC.EARTH.THRUST(UC.EARTH.COEFFICIENT(\"active\"; \"20 deg\"); \"20 kN/m3\"; \"6 m\"; "
+                     "\"50 kPa\")",
+                     "323.592", "5e-4", Origin::mathematics,
+                     "textbook (Eurocode edition), chapter 6 (inputs read), recomputed: LAT-EX2")
+            .example("UC.EARTH.THRUST(3; \"18 kN/m3\"; \"2 m\")", "108", "1e-9 rel", Origin::mathematics,
+                     "passive, LAT-EX4")
+            .example("UC.EARTH.THRUST(UC.EARTH.COEFFICIENT(\"active\"; \"30 deg\"); \"18 kN/m3\"; \"5 m\")",
+                     "75", "1e-9 rel", Origin::mathematics, "shared checks, ground 4")
             .caution(
                 "Without cohesion. With Rankine's coefficient the thrust is parallel to the ground, with "
                 "Coulomb's at the wall friction. Local codes and a licensed engineer govern")
@@ -161,6 +292,8 @@ std::vector<Function> bearing_entries() {
                   "the limit of excavation beyond the outer chambers")
             .equation("w = max(0, h (p/pa - 1)/(2 s))")
             .source("equilibrium of a push that spreads upward and downward; 2V:1H common practice")
+            .example("UC.SIDEFILL.WIDTH(\"60 kPa\"; \"1.2 m\"; \"40 kPa\")", "0.6", "1e-12 rel",
+                     Origin::mathematics, "a push over 1.2 m spread to 1.8 m at 2V:1H")
             .caution("Needs half of the widening as firm ground or base stone below and as cover above. "
                      "Local codes "
                      "and a licensed engineer govern")
@@ -176,6 +309,13 @@ std::vector<Function> bearing_entries() {
             .says("Factor of safety of a lined bed against flotation, by full weights over displaced water")
             .equation("F = sum A t g/(gw V)")
             .source(uplift_source)
+            .example("UC.UPLIFT.FACTOR({\"ft2\";\"ft\";\"lbf/ft3\"|340;1;150|384;1;110}; \"980 ft3\"; \"62.4 "
+                     "lbf/ft3\")",
+                     "1.52", "0.005", Origin::published,
+                     "engineers' forum calculation, all inputs printed, FLT-3a: weights over all that is "
+                     "displaced")
+            .example("UC.UPLIFT.FACTOR({1;1;9.80665}; \"1 m3\")", "1", "1e-12 rel", Origin::mathematics,
+                     "weight equal to the water displaced, FLT-5")
             .caution(
                 "Other conventions give other factors for the same bed: say which is meant. Count no live "
                 "load and no water inside. Local codes and a licensed engineer govern")

@@ -64,6 +64,8 @@ Function opening_entry() {
         .source(
             "FHWA NHI-07-092 (2008), chapter 2, filter criterion for steady flow; AASHTO M 288, separation: "
             "0.60 mm (both from memory)")
+        .example("UC.FABRIC.OPENING(\"0.30 mm\"; UC.FABRIC.FACTOR(5); \"mm\")", "0.48", "1e-9 rel",
+                 Origin::from_memory, "FHWA NHI-07-092, chapter 2: D85 = 0.30 mm, Cu = 5, B = 1.6")
         .caution(
             "Where more than half of the soil passes 0.075 mm, B is 1 (woven) or 1.8 (non-woven) and the "
             "opening at most 0.3 mm. The flow is steady: where it turns, as in a bed that fills and empties, "
@@ -92,6 +94,19 @@ Function handling_entry() {
         .source(
             "NIOSH publication 94-110 (1994, rev. 2021), metric form; FM by Table 5, CM by Table 7 (tables "
             "from memory)")
+        .example("UC.HANDLING.LIMIT(\"25 cm\"; \"75 cm\"; \"25 cm\"; \"0 deg\"; 0.2; \"30 min\"; \"good\")",
+                 "23", "1e-9 rel", Origin::published, "NIOSH 94-110 (rev. 2021): the load constant")
+        .example("UC.HANDLING.LIMIT(\"50 cm\"; \"75 cm\"; \"25 cm\"; \"0 deg\"; 0.2; \"30 min\"; \"good\")",
+                 "11.5", "1e-9 rel", Origin::published, "NIOSH 94-110: horizontal multiplier 0.50 at 50 cm")
+        .example("UC.HANDLING.LIMIT(\"25 cm\"; \"30 cm\"; \"25 cm\"; \"0 deg\"; 0.2; \"30 min\"; \"good\")",
+                 "20.01", "0.12", Origin::published,
+                 "NIOSH 94-110: vertical multiplier 0.87 at 30 cm (0.865 before rounding)")
+        .example("UC.HANDLING.LIMIT(\"25 cm\"; \"75 cm\"; \"25 cm\"; \"0 deg\"; 10; \"30 min\"; \"good\")",
+                 "10.35", "1e-9 rel", Origin::from_memory,
+                 "NIOSH 94-110, Table 5: 0.45 for 10 lifts a minute in less than an hour")
+        .example("UC.HANDLING.LIMIT(\"40 cm\"; \"70 cm\"; \"60 cm\"; \"30 deg\"; 1; \"90 min\"; \"fair\")",
+                 "9.577272", "1e-6 rel", Origin::mathematics,
+                 "shared checks, ground 12: 9.794937 kg with a frequency multiplier of 0.90, here 0.88")
         .caution(
             "For one person; of a team each carries less well: of two, two thirds of the sum is usual (from "
             "memory). A "
@@ -114,13 +129,19 @@ Group takeoff_functions() {
     auto rolls = function("UC.ROLLS", &calc::rolls);
     rolls.says("Whole rolls to cover a rectangle in strips with laps at sides and ends")
         .equation(rolls_equation)
-        .source("common practice");
+        .source("common practice")
+        .example("UC.ROLLS(\"60 m\"; \"30 m\"; \"60 m\"; \"4.5 m\"; \"450 mm\")", "8", "exact",
+                 Origin::mathematics, "shared checks, GTX-R1: 29.55/4.05 rounded up")
+        .example("UC.ROLLS(\"60 m\"; \"8.55 m\"; \"60 m\"; \"4.5 m\"; \"450 mm\")", "2", "exact",
+                 Origin::mathematics, "shared checks, GTX-R3: the exact fit is not one strip more");
     takes_rolls(rolls).gives("N", "Rolls");
 
     auto rolls_area = function("UC.ROLLS.AREA", &calc::rolls_area);
     rolls_area.says("Area of the whole rolls bought to cover a rectangle")
         .equation("A = N Lr Wr; N as UC.ROLLS")
-        .source("common practice");
+        .source("common practice")
+        .example("UC.ROLLS.AREA(\"60 m\"; \"30 m\"; \"60 m\"; \"4.5 m\"; \"450 mm\")", "2160", "1e-12 rel",
+                 Origin::mathematics, "shared checks, GTX-R2");
     takes_rolls(rolls_area).gives("A", "Area bought");
 
     return {
@@ -131,6 +152,11 @@ Group takeoff_functions() {
                 .equation("A = L W [base] + h sqrt(1 + z^2) (2 L + 2 W + 4 z h) [walls] + (L + 2 z h)(W + 2 "
                           "z h) [top] + 2 (L + W + 4 z h) lap")
                 .source("elementary geometry; common practice")
+                .example("UC.WRAP.AREA(\"30 m\"; \"12 m\"; \"1.5 m\"; 0; \"base walls top\"; \"0 m\")", "846",
+                         "1e-12 rel", Origin::mathematics, "box of 30 x 12 x 1.5 m")
+                .example("UC.WRAP.AREA(\"20 m\"; \"10 m\"; \"3 m\"; \"0.75H:1V\"; \"walls top\"; \"1 m\")",
+                         "692", "1e-12 rel", Origin::mathematics,
+                         "walls 258.75 m2, top 24.5 m x 14.5 m = 355.25 m2, lap 1 m along 78 m")
                 .takes("base length", "L", "Length of the bed at its base")
                 .takes("base width", "W", "Width of the bed at its base")
                 .takes("height", "h", "Height that is wrapped")
@@ -144,6 +170,10 @@ Group takeoff_functions() {
                 .says("Mass of a sheet of liner")
                 .equation("M = A t rho")
                 .source("mass balance")
+                .example("UC.LINER.MASS(\"1 m2\"; \"1.5 mm\"; \"940 kg/m3\"; \"g\")", "1410", "1e-12 rel",
+                         Origin::mathematics, "shared checks, GTX-M1")
+                .example("UC.LINER.MASS(\"1 m2\"; \"40 mil\"; \"0.94 g/cm3\"; \"g\")", "955.04", "1e-12 rel",
+                         Origin::mathematics, "shared checks, GTX-M2")
                 .takes("area", "A", "Area of the sheet")
                 .takes("thickness", "t", "Thickness of the sheet")
                 .takes("density", "rho", "Density of the material")
@@ -152,6 +182,8 @@ Group takeoff_functions() {
                 .says("Length of seam between panels laid side by side")
                 .equation("s = (ceil((W - lap)/(Wr - lap)) - 1) L")
                 .source("common practice")
+                .example("UC.LINER.SEAMS(\"60 m\"; \"30 m\"; \"4.5 m\"; \"450 mm\")", "420", "1e-12 rel",
+                         Origin::mathematics, "eight panels, seven seams")
                 .takes("length", "L", "Length to cover, along the panels")
                 .takes("width", "W", "Width to cover, across the panels")
                 .takes("roll width", "Wr", "Width of a panel")
@@ -161,6 +193,10 @@ Group takeoff_functions() {
                 .says("Quantity to order: net plus waste, rounded up to whole packs, loads or pieces")
                 .equation("q = ceil(net (1 + w)/pack) pack")
                 .source("common practice")
+                .example("UC.ORDER(\"118 t\"; \"5 %\"; \"32 t\"; \"t\")", "128", "1e-12 rel",
+                         Origin::common_practice, "123.9 t is four loads of 32 t")
+                .example("UC.ORDER(\"8.55 m\"; 0; \"4.275 m\"; \"m\")", "8.55", "1e-12 rel",
+                         Origin::common_practice, "two packs to the last digit stay two")
                 .takes("net", "net", "Net quantity")
                 .takes("waste", "w", "Share added for cutting, spillage and settlement", 0.0)
                 .takes("pack", "pack", "Quantity in one pack, load or piece; left out, nothing is rounded")
@@ -170,6 +206,8 @@ Group takeoff_functions() {
                 .says("Cost of a quantity at a rate in money per unit; two currencies never mix")
                 .equation("c = q rate")
                 .source("common practice; currencies by ISO 4217")
+                .example("UC.COST(\"128 t\"; \"62.5 AUD/t\"; \"AUD\")", "8000", "1e-12 rel",
+                         Origin::mathematics, "quantity times rate")
                 .takes("quantity", "q", "Quantity, with its unit")
                 .takes("rate", "rate", "Money per unit, such as 85 beside AUD/t")
                 .gives("c", "Cost")
@@ -178,6 +216,8 @@ Group takeoff_functions() {
                 .says("Time for crews to do a quantity of work")
                 .equation("t = q/(r n)")
                 .source("common practice")
+                .example("UC.CREW.TIME(\"91 each\"; \"13 each/h\"; 2; \"h\")", "3.5", "1e-12 rel",
+                         Origin::common_practice, "two crews")
                 .takes("units", "q", "Quantity of work")
                 .takes("output rate", "r", "Output of one crew, such as 12 beside each/h")
                 .takes("crews", "n", "Crews at work", 1.0)
@@ -187,6 +227,16 @@ Group takeoff_functions() {
                 .says("Factor B of the filter criterion, for soils of which half or less passes 0.075 mm")
                 .equation("B = 1 for Cu <= 2 and Cu >= 8; 0.5 Cu from 2 to 4; 8/Cu from 4 to 8")
                 .source("FHWA NHI-07-092 (2008), chapter 2 (from memory)")
+                .examples("UC.FABRIC.FACTOR({})", "5e-5", Origin::from_memory,
+                          "FHWA NHI-07-092, chapter 2: Cu =",
+                          {{"1.5", "1"},
+                           {"2", "1"},
+                           {"3", "1.5"},
+                           {"4", "2"},
+                           {"5", "1.6"},
+                           {"6", "1.3333"},
+                           {"8", "1"},
+                           {"10", "1"}})
                 .caution(
                     "For finer soils B is 1 (woven) or 1.8 (non-woven) whatever the uniformity. Local codes "
                     "and a licensed engineer govern")
