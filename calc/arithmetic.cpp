@@ -128,19 +128,18 @@ Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const 
                 Interpolation method) {
     require(table.size() >= 2, "the table needs at least two rows");
     const Quantity& first_y = std::get<1>(table.front());
-    Points points;
+    Curve<double, double> curve;
     double at = x.value;
     for (const auto& [row_x, row_y] : table) {
         const auto [left, right] = alike(x, row_x, "table:");
         at = left.value;
-        points.x.push_back(right.value);
-        points.y.push_back(alike(first_y, row_y, "table:").second.value);
-        const std::size_t n = points.x.size();
-        require(n < 2 || is_above(points.x[n - 1], points.x[n - 2]),
+        curve.add(right.value, alike(first_y, row_y, "table:").second.value);
+        const std::size_t n = curve.x.size();
+        require(n < 2 || is_above(curve.x[n - 1], curve.x[n - 2]),
                 "the first column must rise from row to row, but row ", std::to_string(n), " does not");
     }
-    const double low = points.x.front();
-    const double high = points.x.back();
+    const double low = curve.x.front();
+    const double high = curve.x.back();
     if (at < low - slack(at, low) || at > high + slack(at, high)) {
         const Quantity axis = alike(x, std::get<0>(table.front()), "table:").second;
         const auto text = [&axis](double value) { return text_of({value, axis.dimension, axis.form}); };
@@ -153,17 +152,17 @@ Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const 
     if (result.form == Quantity::Form::percent) result.form = Quantity::Form::with_unit;
     switch (method) {
         case Interpolation::linear:
-            result.value = linear(points, at);
+            result.value = linear(curve, at);
             return result;
         case Interpolation::logarithmic:
-            for (std::size_t i = 0; i < points.x.size(); ++i)
-                require(points.x[i] > 0 && points.y[i] > 0, "row ", std::to_string(i + 1),
+            for (std::size_t i = 0; i < curve.x.size(); ++i)
+                require(curve.x[i] > 0 && curve.y[i] > 0, "row ", std::to_string(i + 1),
                         ": the method log needs values above 0");
-            result.value = log_log(points, at);
+            result.value = log_log(curve, at);
             return result;
         case Interpolation::monotone:
-            require(points.x.size() >= 4, "the method monotone needs at least four rows");
-            result.value = monotone(points, at);
+            require(curve.x.size() >= 4, "the method monotone needs at least four rows");
+            result.value = monotone(curve, at);
             return result;
     }
     refuse_value("unknown method");

@@ -29,11 +29,11 @@ namespace undercroft::calc {
 [[nodiscard]] Quantity total(const Quantity& a, const Quantity& b);
 
 /// Product; a number without a unit is a pure number here.
-/// \throws Refused(value) when two currencies meet.
+/// \throws Refused(value) when two currencies meet, or a power beyond 20 would come out.
 [[nodiscard]] Quantity product(const Quantity& a, const Quantity& b);
 
 /// Quotient a / b; a number without a unit is a pure number here.
-/// \throws Refused(domain) when b is 0; Refused(value) when two currencies meet.
+/// \throws Refused(domain) when b is 0; Refused(value) as product.
 [[nodiscard]] Quantity quotient(const Quantity& a, const Quantity& b);
 
 /// Difference a - b. A number without a unit is read in the default unit of the other's dimension.
@@ -44,7 +44,7 @@ namespace undercroft::calc {
 /// \throws Refused(value) for two dimensions.
 [[nodiscard]] bool at_least(const Quantity& value, const Quantity& limit);
 
-/// value <= limit, with the same tolerance.
+/// value <= limit, with the same tolerance. \throws Refused(value) for two dimensions.
 [[nodiscard]] bool at_most(const Quantity& value, const Quantity& limit);
 
 /// |value - target| <= tolerance. A tolerance in % is a share of the target, or percentage points where
@@ -62,7 +62,8 @@ enum class Interpolation {
 ///
 /// Boost.Math pchip for `monotone`.
 /// \throws Refused(domain) for x that does not rise from row to row, fewer than two rows (four for
-/// monotone), or values not above 0 with logarithmic; Refused(no_answer) outside the table.
+/// monotone), or values not above 0 with logarithmic; Refused(value) for two dimensions in a column, or x of
+/// another than the first; Refused(no_answer) outside the table.
 [[nodiscard]] Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const Quantity& x,
                               Interpolation method);
 

@@ -21,7 +21,7 @@ namespace undercroft::calc {
 template <class... Columns>
 using Table = std::vector<std::tuple<Columns...>>;
 
-// --- sentences, put into words only when they are needed --------------------------------------------
+// Sentences, put into words only when they are needed.
 
 /// A value in words: 0.305 m.
 template <class Q>
@@ -74,7 +74,7 @@ template <class... Parts>
     refuse_domain(sentence);
 }
 
-// --- preconditions --------------------------------------------------------------------------------
+// Preconditions.
 
 /// Refuses when it does not hold, with a sentence of texts, `shown` and `amount`.
 template <class... Parts>
@@ -84,13 +84,12 @@ void require(bool holds, const Parts&... parts) {
 
 template <class Q>
 void require_positive(const char* name, const Q& value) {
-    require(value > Q::from_value(0) && std::isfinite(value.value()), shown(name, value), " must be above 0");
+    require(value > zero && is_finite(value), shown(name, value), " must be above 0");
 }
 
 template <class Q>
 void require_not_negative(const char* name, const Q& value) {
-    require(value >= Q::from_value(0) && std::isfinite(value.value()), shown(name, value),
-            " must be 0 or more");
+    require(value >= zero && is_finite(value), shown(name, value), " must be 0 or more");
 }
 
 /// A share of a whole: 0 to 1.
@@ -105,18 +104,23 @@ inline void require_porosity(const char* name, Share value) {
             " must be between 0 and 1 (0 % and 100 %)");
 }
 
+/// A coefficient of runoff or of an orifice: above 0, at most 1.
+inline void require_coefficient(Share coefficient) {
+    require_positive("coefficient", coefficient);
+    require_share("coefficient", coefficient);
+}
+
 /// The quantity in that dimension. \throws Refused(value) that names the argument.
 [[nodiscard]] inline Quantity in_dimension_of(std::string_view name, const Quantity& quantity,
                                               const Dimension& wanted) {
     try {
         return in_dimension(quantity, wanted);
     } catch (const Refused& refused) {
-        throw Refused(refused.cause(),
-                      std::string(name) + ": " + text_of(quantity) + " " + std::string(refused.what()));
+        throw refused.after(std::string(name) + ": " + text_of(quantity) + " ");
     }
 }
 
-// --- whole numbers --------------------------------------------------------------------------------
+// Whole numbers.
 
 /// How far a ratio may be from a whole number and still be that number: 8.10 / 4.05 is 2, not 3.
 inline constexpr double whole_tolerance = 1e-9;
@@ -139,19 +143,38 @@ inline double require_whole(const char* name, Count value, double least = 0) {
     return std::round(number(value));
 }
 
-// --- limits ---------------------------------------------------------------------------------------
+// Limits.
 
 /// Relative tolerance when a value is compared with a limit, so that 305 mm passes a limit of 1.000656 ft.
 inline constexpr double limit_tolerance = 1e-9;
 
-[[nodiscard]] inline double slack(double a, double b) {
-    return limit_tolerance * std::max(std::abs(a), std::abs(b));
+/// The larger size of two values, whatever their signs.
+template <class Q>
+[[nodiscard]] Q larger_size(const Q& a, const Q& b) {
+    using std::abs;
+    return std::max<Q>(abs(a), abs(b));
+}
+
+template <class Q>
+[[nodiscard]] Q slack(const Q& a, const Q& b) {
+    return limit_tolerance * larger_size(a, b);
+}
+
+/// At most a limit above 0, or over it by no more than the tolerance; no number is neither.
+template <class Q>
+[[nodiscard]] bool is_at_most(const Q& value, const Q& limit) {
+    return value <= limit * (1 + limit_tolerance);
+}
+template <class Q>
+[[nodiscard]] bool is_at_least(const Q& value, const Q& limit) {
+    return value >= limit * (1 - limit_tolerance);
 }
 
 /// Above by more than a conversion between units can make: 1 h is not above 60 min.
-[[nodiscard]] inline bool is_above(double a, double b) {
+template <class Q>
+[[nodiscard]] bool is_above(const Q& a, const Q& b) {
     constexpr double conversion = 1e-14;  // some last digits of a double
-    return a - b > conversion * std::max(std::abs(a), std::abs(b));
+    return a - b > conversion * larger_size(a, b);
 }
 
 }  // namespace undercroft::calc

@@ -14,7 +14,7 @@ namespace undercroft {
 
 namespace bu = boost::units;
 
-// --- base dimensions that SI does not have ------------------------------------------------------
+// Base dimensions that SI does not have.
 
 struct count_base_dimension : bu::base_dimension<count_base_dimension, 7001> {};
 struct batter_base_dimension : bu::base_dimension<batter_base_dimension, 7002> {};

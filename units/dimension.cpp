@@ -85,7 +85,7 @@ std::string Dimension::text() const {
     return text.empty() ? "1" : text;
 }
 
-// The default units of functions.md, "Default units": one a dimension, the same in every function.
+// One default unit a dimension, the same in every function; addin/FUNCTIONS.md shows it beside each argument.
 const std::vector<NamedDimension>& named_dimensions() {
     static const std::vector<NamedDimension> table = {
         {dimension_of<Length>(), "a length", "m", "m", "12 m, 305 mm or 12 ft 6 in"},

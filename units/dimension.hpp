@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <vector>
 
 #include "units/types.hpp"
@@ -40,11 +41,11 @@ public:
     [[nodiscard]] constexpr bool is_money() const { return sixths(Base::money) != 0; }
     [[nodiscard]] const Currency& currency() const { return currency_; }
 
-    /// Product and quotient. \throws Refused(value) when two currencies meet.
+    /// Product and quotient. \throws Refused(value) when two currencies meet, or for a power beyond 20.
     [[nodiscard]] Dimension times(const Dimension& other) const;
     [[nodiscard]] Dimension per(const Dimension& other) const;
     /// Power with exponent numerator/denominator. \throws Refused(value) when the result is no multiple of
-    /// 1/6.
+    /// 1/6, or beyond 20.
     [[nodiscard]] Dimension to_the(int numerator, int denominator = 1) const;
 
     /// The same exponents; money of any currency.
@@ -83,44 +84,28 @@ inline constexpr std::string_view run_per_rise = "run per rise";
 /// "a length", or "a quantity of dimension L5 T-1" where the trade has no name for it.
 [[nodiscard]] std::string name_of(const Dimension& dimension);
 
-// --- from the C++ type ----------------------------------------------------------------------------
-
 namespace detail {
 
+template <Base base>
+using base_is = std::integral_constant<Base, base>;
 template <class Tag>
 struct base_of_tag;
 template <>
-struct base_of_tag<bu::length_base_dimension> {
-    static constexpr Base value = Base::length;
-};
+struct base_of_tag<bu::length_base_dimension> : base_is<Base::length> {};
 template <>
-struct base_of_tag<bu::mass_base_dimension> {
-    static constexpr Base value = Base::mass;
-};
+struct base_of_tag<bu::mass_base_dimension> : base_is<Base::mass> {};
 template <>
-struct base_of_tag<bu::time_base_dimension> {
-    static constexpr Base value = Base::time;
-};
+struct base_of_tag<bu::time_base_dimension> : base_is<Base::time> {};
 template <>
-struct base_of_tag<bu::plane_angle_base_dimension> {
-    static constexpr Base value = Base::angle;
-};
+struct base_of_tag<bu::plane_angle_base_dimension> : base_is<Base::angle> {};
 template <>
-struct base_of_tag<count_base_dimension> {
-    static constexpr Base value = Base::count;
-};
+struct base_of_tag<count_base_dimension> : base_is<Base::count> {};
 template <>
-struct base_of_tag<batter_base_dimension> {
-    static constexpr Base value = Base::batter;
-};
+struct base_of_tag<batter_base_dimension> : base_is<Base::batter> {};
 template <>
-struct base_of_tag<gradient_base_dimension> {
-    static constexpr Base value = Base::gradient;
-};
+struct base_of_tag<gradient_base_dimension> : base_is<Base::gradient> {};
 template <>
-struct base_of_tag<money_base_dimension> {
-    static constexpr Base value = Base::money;
-};
+struct base_of_tag<money_base_dimension> : base_is<Base::money> {};
 
 template <class List>
 struct sixths_of {

@@ -108,13 +108,7 @@ std::string text_of(const Quantity& quantity) {
     return rounded_text(number) + (unit == "1" || unit.empty() ? "" : " " + unit);
 }
 
-// --- parsing --------------------------------------------------------------------------------------
-
 namespace {
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 void skip_space(std::string_view& text) {
     while (!text.empty() && text[0] == ' ') text.remove_prefix(1);

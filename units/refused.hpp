@@ -36,8 +36,10 @@ public:
 
     /// The same refusal in other words.
     [[nodiscard]] Refused saying(const std::string& sentence) const { return {cause_, sentence, refusal_}; }
+    /// The same refusal with words in front of its sentence.
+    [[nodiscard]] Refused after(const std::string& words) const { return saying(words + what()); }
     /// The same refusal with the name of the argument in front.
-    [[nodiscard]] Refused at(const std::string& argument) const { return saying(argument + ": " + what()); }
+    [[nodiscard]] Refused at(const std::string& argument) const { return after(argument + ": "); }
 
 private:
     Cause cause_;

@@ -117,7 +117,7 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
 }
 
 std::optional<double> take_number(std::string_view& text) {
-    if (text.empty() || !((text[0] >= '0' && text[0] <= '9') || text[0] == '.')) return std::nullopt;
+    if (text.empty() || !(is_digit(text[0]) || text[0] == '.')) return std::nullopt;
     double value = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
     if (error != std::errc{} || !std::isfinite(value)) return std::nullopt;

@@ -17,6 +17,10 @@ namespace undercroft {
 /// \throws Refused(value) for control characters and invisible marks, which nobody types on purpose.
 [[nodiscard]] std::string fold_spelling(std::string_view text);
 
+[[nodiscard]] constexpr bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 /// ASCII lower case.
 [[nodiscard]] std::string lower_case(std::string_view text);
 

@@ -20,10 +20,10 @@
 
 namespace undercroft {
 
-template <class Dimension>
-using Measure = bu::quantity<bu::unit<Dimension, coherent_system>, double>;
+template <class StaticDimension>
+using Measure = bu::quantity<bu::unit<StaticDimension, coherent_system>, double>;
 
-// --- dimensions that the trade names and Boost.Units does not -------------------------------------
+// Dimensions that the trade names and Boost.Units does not.
 
 using flow_dimension = bu::derived_dimension<bu::length_base_dimension, 3, bu::time_base_dimension, -1>::type;
 using unit_weight_dimension = bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -2,
@@ -36,8 +36,6 @@ using line_load_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -2>::type;
 using mass_per_area_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -2>::type;
-
-// --- the quantities -----------------------------------------------------------------------------
 
 using Length = Measure<bu::length_dimension>;
 using Area = Measure<bu::area_dimension>;
@@ -67,7 +65,7 @@ using Gradient = Measure<gradient_dimension>;
 /// An amount of money; the runtime Quantity says in which currency.
 using Money = Measure<money_dimension>;
 
-// --- one of each, to write quantities in code: 0.3 * metre ----------------------------------------
+// One of each, to write quantities in code: 0.3 * metre.
 
 inline constexpr Length metre = Length::from_value(1);
 inline constexpr Area square_metre = Area::from_value(1);
@@ -79,10 +77,45 @@ inline constexpr Force newton = Force::from_value(1);
 inline constexpr Pressure pascal = Pressure::from_value(1);
 inline constexpr Count each = Count::from_value(1);
 
+/// Nothing, which is the same in every unit: total = zero; flow > zero.
+struct Zero {
+    template <class StaticDimension>
+    constexpr operator Measure<StaticDimension>() const {  // NOLINT(google-explicit-constructor): a quantity
+        return {};
+    }
+};
+inline constexpr Zero zero;
+
+template <class D>
+constexpr bool operator==(const Measure<D>& quantity, Zero) {
+    return quantity.value() == 0;
+}
+template <class D>
+constexpr bool operator<(const Measure<D>& quantity, Zero) {
+    return quantity.value() < 0;
+}
+template <class D>
+constexpr bool operator>(const Measure<D>& quantity, Zero) {
+    return quantity.value() > 0;
+}
+template <class D>
+constexpr bool operator<=(const Measure<D>& quantity, Zero) {
+    return quantity.value() <= 0;
+}
+template <class D>
+constexpr bool operator>=(const Measure<D>& quantity, Zero) {
+    return quantity.value() >= 0;
+}
+
+template <class D>
+bool is_finite(const Measure<D>& quantity) {
+    return std::isfinite(quantity.value());
+}
+
 /// Standard acceleration of free fall (ISO 80000-3:2019, item 3-9.2 remark: 9.806 65 m/s2).
 inline constexpr Acceleration standard_gravity = Acceleration::from_value(9.80665);
 
-// --- the only ways between kinds that are numbers to SI and things to the trade ---------------------
+// The only ways between kinds that are numbers to SI and things to the trade.
 
 inline double number(Count n) {
     return n.value();
@@ -94,6 +127,10 @@ inline double number(Share s) {
 /// Horizontal run of a wall at this batter over this rise.
 inline Length horizontal_run(Batter batter, Length rise) {
     return batter.value() * rise;
+}
+/// Rise over which a wall at this batter has this run.
+inline Length vertical_rise(Batter batter, Length run) {
+    return run / batter.value();
 }
 /// Rise of a slope at this gradient over this run.
 inline Length vertical_rise(Gradient gradient, Length run) {
@@ -124,6 +161,18 @@ inline double cosine(Angle angle) {
 }
 inline double tangent(Angle angle) {
     return std::tan(angle.value());
+}
+inline Angle arc_sine(double ratio) {
+    return Angle::from_value(std::asin(ratio));
+}
+/// Angle of a slope of this gradient from the horizontal.
+inline Angle inclination(Gradient gradient) {
+    return Angle::from_value(std::atan(gradient.value()));
+}
+/// Angle from the horizontal of the way to a point so far along and so far up, all round.
+template <class D>
+Angle inclination(const Measure<D>& up, const Measure<D>& along) {
+    return Angle::from_value(std::atan2(up.value(), along.value()));
 }
 
 }  // namespace undercroft

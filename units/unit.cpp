@@ -33,8 +33,6 @@ Scale Scale::to_the(int p, int q) const {
     return {power_of(numerator, p, q), power_of(denominator, p, q)};
 }
 
-// --- spellings ----------------------------------------------------------------------------------
-
 namespace {
 
 /// All spellings, once as they are and once in lower case where case does not matter.
@@ -126,16 +124,12 @@ std::string joined(const std::vector<std::string>& words) {
                  (meant.empty() ? std::string() : "; did you mean " + joined(meant) + "?"));
 }
 
-// --- grammar ------------------------------------------------------------------------------------
-
 bool is_name_byte(char c) {
     return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80 ||
            c == '%' || c == '$';
 }
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
+/// The grammar of units.
 class UnitParser {
 public:
     explicit UnitParser(std::string_view text) : whole_(text), rest_(text) {}

@@ -12,15 +12,15 @@ namespace undercroft {
 namespace {
 
 constexpr std::size_t longest_text = 23;
-constexpr std::size_t slots = 256;
+constexpr std::size_t bins = 256;
 
-std::size_t slot_of(std::u16string_view text) {
+std::size_t bin_of(std::u16string_view text) {
     std::uint32_t hash = 2166136261U;  // FNV-1a
     for (const char16_t c : text) hash = (hash ^ c) * 16777619U;
-    return (hash ^ (hash >> 16)) % slots;
+    return (hash ^ (hash >> 16)) % bins;
 }
 
-/// Texts and what was read from them: one in each slot, which the next text of that slot takes over.
+/// Texts and what was read from them: one in each bin, which the next text of that bin takes over.
 template <class Meaning>
 class Memory {
 public:
@@ -28,24 +28,24 @@ public:
     template <class Read>
     Meaning recall(std::u16string_view text, const Read& read) {
         if (text.empty() || text.size() > longest_text) return read(to_utf8(text));
-        Slot& slot = slots_[slot_of(text)];
+        Remembered& found = remembered_[bin_of(text)];
         const bool seen =
-            slot.length == text.size() && std::equal(text.begin(), text.end(), slot.text.begin());
+            found.length == text.size() && std::equal(text.begin(), text.end(), found.text.begin());
         if (!seen) {
-            slot.meaning = read(to_utf8(text));
-            std::copy(text.begin(), text.end(), slot.text.begin());
-            slot.length = static_cast<std::uint8_t>(text.size());
+            found.meaning = read(to_utf8(text));
+            std::copy(text.begin(), text.end(), found.text.begin());
+            found.length = static_cast<std::uint8_t>(text.size());
         }
-        return slot.meaning;
+        return found.meaning;
     }
 
 private:
-    struct Slot {
+    struct Remembered {
         std::array<char16_t, longest_text> text{};
         std::uint8_t length = 0;  // 0: never used
         Meaning meaning{};
     };
-    std::array<Slot, slots> slots_{};
+    std::array<Remembered, bins> remembered_{};
 };
 
 }  // namespace

@@ -29,16 +29,14 @@ Area area_from_centre(Length radius, Length z) {
 
 Length half_chord(Length radius, Length z) {
     const Area square = radius * radius - z * z;
-    return sqrt(std::max(square, Area::from_value(0)));
+    return sqrt(std::max<Area>(square, zero));
 }
 
 Length checked_depth(const Arch& arch, Length depth) {
     require_arch(arch);
     require_not_negative("depth", depth);
-    const double excess = depth.value() - arch.rise.value();
-    if (excess > slack(depth.value(), arch.rise.value()))
-        refuse_domain(shown("depth", depth) + " must be at most the rise of the arch (" +
-                      text_of(as_quantity(arch.rise)) + ")");
+    require(is_at_most(depth, arch.rise), shown("depth", depth), " must be at most the rise of the arch (",
+            amount(arch.rise), ")");
     return std::min(depth, arch.rise);
 }
 
@@ -49,8 +47,8 @@ void require_arch(const Arch& arch) {
     require_positive("rise", arch.rise);
     if (arch.shape == Shape::segment && arch.rise < 0.01 * arch.span)
         refuse_domain(shown("rise", arch.rise) + " must be at least 1 % of the span: flatter is no arch");
-    const double difference = std::abs(arch.span.value() - arch.rise.value());
-    if (arch.shape == Shape::circle && difference > slack(arch.span.value(), arch.rise.value()))
+    const bool round = abs(arch.span - arch.rise) <= slack(arch.span, arch.rise);
+    if (arch.shape == Shape::circle && !round)
         refuse_domain("a circle has span = rise = inside diameter, but " + shown("span", arch.span) +
                       " and " + shown("rise", arch.rise) + " differ");
 }
@@ -119,7 +117,7 @@ Length arch_length(const Arch& arch) {
         }
         case Shape::segment: {
             const Circle circle = circle_of(arch);
-            const double half_angle = std::atan2(half.value(), -circle.centre.value());
+            const double half_angle = inclination(half, -circle.centre) / radian;
             return 2.0 * circle.radius * half_angle;
         }
         case Shape::rectangle:

@@ -34,8 +34,6 @@ private:
     Outline outline_;
 };
 
-const Length none = Length::from_value(0);
-
 /// Calls `draw(lower edge)` for each row, from one side of the plan to the other.
 template <class Draw>
 void for_rows(const RowPlan& plan, const Draw& draw) {
@@ -43,7 +41,7 @@ void for_rows(const RowPlan& plan, const Draw& draw) {
     require_positive("width", plan.width);
     require_not_negative("row gap", plan.row_gap);
     require(rows <= 1000, shown("rows", plan.rows), " must be at most 1000 to be drawn");
-    Length edge = -bed_width(plan.rows, plan.width, plan.row_gap, none) / 2.0;
+    Length edge = -bed_width(plan.rows, plan.width, plan.row_gap, zero) / 2.0;
     for (double row = 0; row < rows; ++row, edge += plan.width + plan.row_gap) draw(edge);
 }
 
@@ -70,7 +68,7 @@ Outline drawn_pit(Length base_width, Length depth, Batter batter, bool closed, S
     const Length half = base_width / 2.0;
     const Length half_top = pit_side(base_width, depth, batter) / 2.0;
     Pen pen(scale);
-    pen.to(-half_top, depth).to(-half, none).to(half, none).to(half_top, depth);
+    pen.to(-half_top, depth).to(-half, zero).to(half, zero).to(half_top, depth);
     if (closed) pen.to(-half_top, depth);
     return pen.outline();
 }
@@ -78,7 +76,7 @@ Outline drawn_pit(Length base_width, Length depth, Batter batter, bool closed, S
 Outline drawn_level(Length base_width, Batter batter, Length height, Length overhang, Share scale) {
     require_positive("base width", base_width);
     require_not_negative("overhang", overhang);
-    const Length half = pit_side(base_width, std::max(height, none), batter) / 2.0 + overhang;
+    const Length half = pit_side(base_width, std::max<Length>(height, zero), batter) / 2.0 + overhang;
     return Pen(scale).to(-half, height).to(half, height).outline();
 }
 
@@ -116,7 +114,7 @@ Outline drawn_rows(const RowPlan& plan, Length row_length, Share scale) {
 Outline drawn_ends(const RowPlan& plan, Length row_length, Length end_unit, Share scale) {
     require_positive("row length", row_length);
     require_positive("end unit", end_unit);
-    require(2.0 * end_unit <= row_length * (1 + whole_tolerance), shown("end unit", end_unit),
+    require(is_at_most(2.0 * end_unit, row_length), shown("end unit", end_unit),
             " must be at most half of the row");
     Pen pen(scale);
     const Length x = row_length / 2.0 - end_unit;

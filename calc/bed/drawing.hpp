@@ -18,7 +18,8 @@ namespace undercroft::calc {
 /// Points x, y; a row without them lifts the pen.
 using Outline = std::vector<std::tuple<std::optional<Length>, std::optional<Length>>>;
 
-/// How rows of units stand in the plan.
+/// How rows of units stand in the plan; to be drawn they are a whole number from 1 to 1000, their width is
+/// above 0 and their gap not below 0, else Refused(domain).
 struct RowPlan {
     Count rows;
     Length width;    ///< of a row, over the feet
@@ -35,23 +36,28 @@ struct RowPlan {
 [[nodiscard]] Outline drawn_pit(Length base_width, Length depth, Batter batter, bool closed, Share scale);
 
 /// A level across the pit at a height above its base, longer by an overhang at both ends; below the base it
-/// is as long as the base.
+/// is as long as the base. \throws Refused(domain) for a width or scale not above 0, an overhang or batter
+/// below 0.
 [[nodiscard]] Outline drawn_level(Length base_width, Batter batter, Length height, Length overhang,
                                   Share scale);
 
-/// The arches of all rows in cross-section, from foot to foot.
+/// The arches of all rows in cross-section, from foot to foot. \throws Refused(domain) for a base height
+/// below 0 or a scale not above 0, and as require_arch.
 [[nodiscard]] Outline drawn_arches(const RowPlan& plan, const Arch& arch, Length base_height, Share scale);
 
-/// A rectangle around the middle of the plan.
+/// A rectangle around the middle of the plan. \throws Refused(domain) for a length, width or scale not above
+/// 0.
 [[nodiscard]] Outline drawn_box(Length length, Length width, Share scale);
 
-/// The rows in plan, each a rectangle.
+/// The rows in plan, each a rectangle. \throws Refused(domain) for a length or scale not above 0.
 [[nodiscard]] Outline drawn_rows(const RowPlan& plan, Length row_length, Share scale);
 
-/// The joints behind the end units of each row.
+/// The joints behind the end units of each row. \throws Refused(domain) as drawn_rows, or for an end unit not
+/// above 0 or longer than half of the row.
 [[nodiscard]] Outline drawn_ends(const RowPlan& plan, Length row_length, Length end_unit, Share scale);
 
 /// The middles of the units that have an inspection port; which ones is said at bed_ports.
+/// \throws Refused(domain) for a scale not above 0, and as row_length and bed_ports.
 [[nodiscard]] Outline drawn_ports(const RowPlan& plan, Count units, Count interval, Length end_unit,
                                   Length middle_unit, Length joint_overlap, Share scale);
 

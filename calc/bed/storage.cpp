@@ -1,8 +1,6 @@
 #include "calc/bed/storage.hpp"
 
-#include <boost/math/tools/toms748_solve.hpp>
-#include <cstdint>
-
+#include "calc/solve.hpp"
 #include "calc/water/stops.hpp"
 #include "calc/works/excavation.hpp"
 
@@ -17,7 +15,7 @@ Length widest(const Arch& arch) {
 }
 
 /// Beyond any bed; a depth to be searched for stays a number below it.
-const Length highest_bed = Length::from_value(1e6);
+constexpr Length highest_bed = 1e6 * metre;
 
 void require_bed(const Bed& bed) {
     require_positive("length", bed.length);
@@ -32,22 +30,19 @@ void require_bed(const Bed& bed) {
             " together) must be at most ", amount(highest_bed));
     const Area chambers = widest(bed.arch) * bed.chamber_length;
     const Area plan = pit_area(bed.length, bed.width, bed.chamber_base(), bed.batter);
-    require(chambers.value() <= plan.value() * (1 + whole_tolerance),
-            "the chambers (chamber length times their width: ", amount(chambers),
+    require(is_at_most(chambers, plan), "the chambers (chamber length times their width: ", amount(chambers),
             ") must fit in the plan of the bed (", amount(plan), ")");
 }
 
 Length checked_depth(const Bed& bed, Length depth) {
     require_not_negative("depth", depth);
-    if (depth.value() - bed.top().value() > slack(depth.value(), bed.top().value()))
-        refuse_domain(shown("depth", depth) + " must be at most the top of the stone (" +
-                      text_of(as_quantity(bed.top())) + " above the base of the bed)");
+    require(is_at_most(depth, bed.top()), shown("depth", depth), " must be at most the top of the stone (",
+            amount(bed.top()), " above the base of the bed)");
     return std::min(depth, bed.top());
 }
 
 Volume in_chambers(const Bed& bed, Length depth) {
-    const Length zero = Length::from_value(0);
-    const Length in_chamber = std::clamp(depth - bed.chamber_base(), zero, bed.arch.rise);
+    const Length in_chamber = std::clamp<Length>(depth - bed.chamber_base(), zero, bed.arch.rise);
     return arch_area(bed.arch, in_chamber) * bed.chamber_length;
 }
 
@@ -71,21 +66,14 @@ Length bed_depth(Volume volume, const Bed& bed) {
     require_bed(bed);
     require_not_negative("volume", volume);
     const Volume full = held(bed, bed.top());
-    require(std::isfinite(full.value()),
+    require(is_finite(full),
             "the bed's length, width, batter, rise or stone is too large for its volume to be a number");
-    if (volume.value() - full.value() > slack(volume.value(), full.value()))
-        refuse_domain(shown("volume", volume) + " must be at most what the bed holds (" +
-                      text_of(as_quantity(full)) + ")");
+    require(is_at_most(volume, full), shown("volume", volume), " must be at most what the bed holds (",
+            amount(full), ")");
     if (volume >= full) return bed.top();
-    if (volume.value() == 0) return Length::from_value(0);
-    const auto shortfall = [&](double depth) {
-        return (held(bed, Length::from_value(depth)) - volume).value();
-    };
-    std::uintmax_t iterations = 200;
-    const boost::math::tools::eps_tolerance<double> tolerance(52);
-    const auto [low, high] =
-        boost::math::tools::toms748_solve(shortfall, 0.0, bed.top().value(), tolerance, iterations);
-    return Length::from_value((low + high) / 2);
+    if (volume == zero) return zero;
+    const auto excess = [&](Length depth) { return held(bed, depth) - volume; };
+    return root_between<Length>(excess, zero, bed.top());
 }
 
 StageStorage stage_storage(Count steps, const Bed& bed) {

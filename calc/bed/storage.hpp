@@ -30,13 +30,15 @@ struct Bed {
 /// V(d) = n (P(d) - C(d)) + C(d), with P the volume of the pit's prism below d
 /// (L W d + (L + W) z d^2 + 4/3 z^2 d^3), C the inside volume of the chambers below d and n the porosity
 /// of the stone. The plastic's own volume is neglected. Geometry; common practice.
-/// \throws Refused(domain) for a depth below 0 or above the top of the stone, a porosity not between
-/// 0 and 1, or chambers that do not fit in the plan of the bed.
+/// \throws Refused(domain) for a depth below 0 or above the top of the stone; a length or width of the bed
+/// not above 0; a batter, base stone, cover stone or chamber length below 0; a porosity not between 0 and 1;
+/// a bed higher than 1000 km; chambers that do not fit in the plan of the bed; and as require_arch.
 [[nodiscard]] Volume bed_volume(Length depth, const Bed& bed);
 
 /// Depth of water for a volume held: the inverse of bed_volume, by a bracketing root search
 /// (Boost.Math, TOMS 748).
-/// \throws Refused(domain) for a volume below 0 or beyond what the bed holds.
+/// \throws Refused(domain) for a volume below 0 or beyond what the bed holds, a bed too large for a number,
+/// and as bed_volume.
 [[nodiscard]] Length bed_depth(Volume volume, const Bed& bed);
 
 /// Depth, volume in chambers, volume in stone, total, and plan area of the bed at that depth.

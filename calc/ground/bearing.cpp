@@ -15,7 +15,7 @@ BearingFactors shape_factors(BearingMethod method, const BearingFactors& n, Angl
             return {1 + k * n.surcharge / n.cohesion, 1 + k * tangent(friction_angle), 1 - 0.4 * k};
         case BearingMethod::meyerhof: {
             const double kp = std::pow(tangent(degrees(45) + friction_angle / 2.0), 2);
-            const bool frictional = friction_angle >= degrees(10) * (1 - limit_tolerance);
+            const bool frictional = is_at_least(friction_angle, degrees(10));
             const double s = frictional ? 1 + 0.1 * k * kp : 1;
             return {1 + 0.2 * k * kp, s, s};
         }
@@ -34,10 +34,10 @@ Pressure bearing_capacity(Pressure cohesion, Angle friction_angle, UnitWeight un
     require_not_negative("depth", depth);
     require_positive("width", width);
     if (length)
-        require(*length >= width * (1 - limit_tolerance), shown("length", *length), " must be at least the ",
+        require(is_at_least(*length, width), shown("length", *length), " must be at least the ",
                 shown("width", width), "; leave it out for a long strip");
     const BearingFactors n = bearing_factors(method, friction_angle);
-    require(cohesion.value() > 0 || friction_angle.value() > 0,
+    require(cohesion > zero || friction_angle > zero,
             "cohesion and friction angle are both 0: ground without strength bears nothing");
     const double k = length ? std::min(1.0, static_cast<double>(width / *length)) : 0;
     const BearingFactors s = shape_factors(method, n, friction_angle, k);

@@ -30,8 +30,8 @@ double rankine(EarthState state, Angle p, Angle b) {
 /// Angle from the horizontal of the slip plane that rises towards the wall (Rankine). On a flatter back the
 /// ground slides on itself, not along the wall.
 Angle inner_slip_plane(Angle p, Angle b) {
-    const double ratio = p.value() > 0 ? std::min(1.0, sine(b) / sine(p)) : 0;
-    return degrees(45) + p / 2.0 - b / 2.0 + Angle::from_value(std::asin(ratio)) / 2.0;
+    const double ratio = p > zero ? std::min(1.0, sine(b) / sine(p)) : 0;
+    return degrees(45) + p / 2.0 - b / 2.0 + arc_sine(ratio) / 2.0;
 }
 
 double coulomb_active(Angle p, Angle d, Angle a, Angle b) {
@@ -61,10 +61,10 @@ double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
 
 Share earth_coefficient(EarthState state, Angle friction_angle, const EarthWall& wall) {
     const Angle p = friction_angle;
-    require(p >= degrees(0) && p <= degrees(50) + same_angle, shown("friction angle", p),
+    require(p >= zero && p <= degrees(50) + same_angle, shown("friction angle", p),
             " must be from 0 deg to 50 deg");
     require_not_negative("slope", wall.slope);
-    const Angle b = Angle::from_value(std::atan(wall.slope.value()));
+    const Angle b = inclination(wall.slope);
     require(b <= p + same_angle, "slope (", amount(b), ") must be at most the friction angle (", amount(p),
             "): steeper ground slides");
     if (wall.friction) {
@@ -94,9 +94,9 @@ LineLoad earth_thrust(Share coefficient, UnitWeight unit_weight, Length height, 
     require_positive("height", height);
     require_not_negative("surcharge", surcharge);
     require_not_negative("water depth", water_depth);
-    require(water_depth <= height * (1 + limit_tolerance), shown("water depth", water_depth),
-            " must be at most the ", shown("height", height));
-    require(water_depth.value() == 0 || unit_weight > water_unit_weight, shown("unit weight", unit_weight),
+    require(is_at_most(water_depth, height), shown("water depth", water_depth), " must be at most the ",
+            shown("height", height));
+    require(water_depth == zero || unit_weight > water_unit_weight, shown("unit weight", unit_weight),
             " must be above that of water where the ground is wet");
     const LineLoad water = 0.5 * water_unit_weight * water_depth * water_depth;
     return coefficient * (0.5 * unit_weight * height * height + surcharge * height - water) + water;

@@ -22,13 +22,14 @@ struct EarthWall {
 /// Rankine (1857), no wall friction given, vertical back, ground at slope b: K = cos b (cos b -+ r)/(cos b +-
 /// r), r = sqrt(cos^2 b - cos^2 p), the upper signs active; the thrust is parallel to the slope. Coulomb
 /// (1776), wall friction d given, back at a from the horizontal: Ka = sin^2(a + p)/(sin^2 a sin(a - d) (1 +
-/// sqrt(sin(p + d) sin(p - b)/(sin(a - d) sin(a + b))))^2); Kp, vertical back only: cos^2 p/(cos d (1 -
-/// sqrt(sin(p + d) sin(p + b)/(cos d cos b)))^2). At rest, level, normally consolidated: K0 = 1 - sin p. Jaky
-/// (1944). \throws Refused(domain) outside the theories: a friction angle not from 0 to 50 deg; ground that
-/// falls or rises steeper than p; wall friction below 0 or above p; Rankine and rest with a back that is not
-/// vertical; rest with wall friction or a slope; Coulomb active with a back flatter than the inner slip plane
-/// or flatter than ground that stands by itself; Coulomb passive with wall friction above p/3, where its
-/// plane slip surface overstates the resistance, or with a back that is not vertical.
+/// sqrt(sin(p + d) sin(p - b)/(sin(a - d) sin(a + b))))^2); Kp, vertical back and level ground
+/// only: cos^2 p/(cos d (1 - sqrt(sin(p + d) sin p/cos d))^2). At rest, level, normally consolidated: K0 = 1
+/// - sin p. Jaky (1944). \throws Refused(domain) outside the theories: a friction angle not from 0 to 50 deg;
+/// ground that falls or rises steeper than p; wall friction below 0 or above p; Rankine and rest with a back
+/// that is not vertical; rest with wall friction or a slope; Coulomb active with a back flatter than the
+/// inner slip plane or flatter than ground that stands by itself; Coulomb passive with wall friction above
+/// p/3 or on a slope, where its plane slip surface overstates the resistance, or with a back that is not
+/// vertical.
 [[nodiscard]] Share earth_coefficient(EarthState state, Angle friction_angle, const EarthWall& wall);
 
 /// Thrust per length of wall: P = K (g H^2/2 + q H - gw hw^2/2) + gw hw^2/2, for a surcharge q on the ground

@@ -25,12 +25,12 @@ Pressure stress_under_circle(Pressure pressure, Length radius, Length depth) {
 }
 
 Share corner_influence(Length x, Length y, Length depth) {
-    const double sign = (x.value() < 0) != (y.value() < 0) ? -1 : 1;
+    const double sign = (x < zero) != (y < zero) ? -1 : 1;
     const Length a = abs(x);
     const Length b = abs(y);
     const Area z2 = depth * depth;
     const Length distance = sqrt(a * a + b * b + z2);
-    const double angle = std::atan2((a * b).value(), (depth * distance).value());
+    const double angle = inclination(a * b, depth * distance) / radian;
     const double beside = a * b * depth / distance * (1.0 / (a * a + z2) + 1.0 / (b * b + z2));
     return share(sign * (angle + beside) / (2 * std::numbers::pi));
 }

@@ -28,7 +28,8 @@ enum class RectanglePoint { corner, centre };
                                               RectanglePoint at);
 
 /// Share of the pressure of a rectangle x by y that reaches the depth under its corner at the origin. It is
-/// odd in x and in y, so that rectangles beside the origin are sums of signed ones.
+/// odd in x and in y, so that rectangles beside the origin are sums of signed ones. Checks nothing: the depth
+/// is above 0, or it is 0 and neither x nor y is.
 [[nodiscard]] Share corner_influence(Length x, Length y, Length depth);
 
 }  // namespace undercroft::calc

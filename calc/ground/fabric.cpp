@@ -7,7 +7,7 @@ namespace undercroft::calc {
 
 Length fabric_opening(Length d85, Share factor) {
     require_positive("d85", d85);
-    require(d85 <= 75.0 * millimetre * (1 + limit_tolerance), shown("d85", d85),
+    require(is_at_most(d85, 75.0 * millimetre), shown("d85", d85),
             " must be at most 75 mm, the coarsest soil of ASTM D2487: is it in mm?");
     require_positive("factor", factor);
     require(factor <= share(2 + limit_tolerance), shown("factor", factor),
@@ -16,7 +16,7 @@ Length fabric_opening(Length d85, Share factor) {
 }
 
 Share fabric_factor(Share uniformity) {
-    require(uniformity >= share(1 - limit_tolerance) && std::isfinite(uniformity.value()),
+    require(uniformity >= share(1 - limit_tolerance) && is_finite(uniformity),
             shown("uniformity", uniformity), " must be at least 1: D60 is not finer than D10");
     if (uniformity <= share(2) || uniformity >= share(8)) return share(1);
     if (uniformity <= share(4)) return 0.5 * uniformity;

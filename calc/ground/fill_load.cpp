@@ -3,7 +3,7 @@
 namespace undercroft::calc {
 
 Pressure fill_load(const Table<Length, UnitWeight>& layers) {
-    Pressure total = Pressure::from_value(0);
+    Pressure total = zero;
     for (const auto& [thickness, unit_weight] : layers) {
         require_not_negative("thickness", thickness);
         require_positive("unit weight", unit_weight);

@@ -18,13 +18,14 @@ using Grading = Table<Length, Percent>;
 
 /// Size that a percentage passes: straight between two sieves in the percentage against the logarithm of the
 /// size; on a level stretch its finer end. Common practice.
-/// \throws Refused(no_answer) for a percentage that the grading does not reach.
+/// \throws Refused(no_answer) for a percentage that the grading does not reach; Refused(domain) for one
+/// outside 0 to 100, and as from_finest.
 [[nodiscard]] Length grading_size(const Grading& grading, Percent percent);
 
-/// Coefficient of uniformity: Cu = D60/D10. ASTM D2487.
+/// Coefficient of uniformity: Cu = D60/D10. ASTM D2487. \throws Refused as grading_size.
 [[nodiscard]] Share grading_uniformity(const Grading& grading);
 
-/// Coefficient of curvature: Cc = D30^2/(D10 D60). ASTM D2487.
+/// Coefficient of curvature: Cc = D30^2/(D10 D60). ASTM D2487. \throws Refused as grading_size.
 [[nodiscard]] Share grading_curvature(const Grading& grading);
 
 }  // namespace undercroft::calc

@@ -6,10 +6,10 @@ namespace undercroft::calc {
 
 void require_spread(Batter spread) {
     require_not_negative("spread", spread);
-    if (spread > batter(1 + limit_tolerance))
-        refuse_domain(shown("spread", spread) +
-                      " must be at most 1 run per rise: load spread is 2V:1H in common practice, and wider "
-                      "than 1V:1H it is not safe to assume");
+    require(
+        is_at_most(spread, batter(1)), shown("spread", spread),
+        " must be at most 1 run per rise: load spread is 2V:1H in common practice, and wider than 1V:1H it "
+        "is not safe to assume");
 }
 
 Pressure spread_load(Force load, Length length, Length width, Length depth, Batter spread) {
@@ -29,7 +29,7 @@ Length distance_to_spread(Pressure pressure, Length width, Pressure allowable, B
     require_spread(spread);
     require_positive("spread", spread);
     const Length wider = width * std::max(0.0, pressure / allowable - 1.0);
-    return wider / (2.0 * spread.value());
+    return vertical_rise(spread, wider) / 2.0;
 }
 
 }  // namespace

@@ -26,7 +26,7 @@ namespace undercroft::calc {
 [[nodiscard]] Length side_fill_width(Pressure lateral_pressure, Length height, Pressure allowable,
                                      Batter spread);
 
-/// Refuses a spread wider than 1V:1H: a slip such as 2H:1V for 2V:1H would hide most of the load.
+/// Refuses a spread below 0 or wider than 1V:1H: a slip such as 2H:1V for 2V:1H would hide most of the load.
 void require_spread(Batter spread);
 
 }  // namespace undercroft::calc

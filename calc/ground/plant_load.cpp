@@ -22,7 +22,7 @@ void require_patches(const Patches& patches, Length depth) {
 }
 
 Pressure stress_at(const Patches& patches, Length depth, const Point& point) {
-    Pressure total = Pressure::from_value(0);
+    Pressure total = zero;
     for (const auto& [load, length, width, x, y] : patches) {
         const Length left = x - length / 2.0 - point.x;
         const Length right = x + length / 2.0 - point.x;
@@ -36,7 +36,7 @@ Pressure stress_at(const Patches& patches, Length depth, const Point& point) {
 }
 
 /// Middle of what two spans share, or half-way between them where they share nothing.
-Length between(Length middle, Length width, Length other_middle, Length other_width) {
+Length middle_of_overlap(Length middle, Length width, Length other_middle, Length other_width) {
     const Length from = std::max(middle - width / 2.0, other_middle - other_width / 2.0);
     const Length to = std::min(middle + width / 2.0, other_middle + other_width / 2.0);
     return from < to ? (from + to) / 2.0 : (middle + other_middle) / 2.0;
@@ -49,8 +49,8 @@ std::vector<Point> likely_points(const Patches& patches) {
         for (std::size_t j = i; j < patches.size(); ++j) {
             const auto& [load, length, width, x, y] = patches[i];
             const auto& [other_load, other_length, other_width, other_x, other_y] = patches[j];
-            points.push_back(
-                {between(x, length, other_x, other_length), between(y, width, other_y, other_width)});
+            points.push_back({middle_of_overlap(x, length, other_x, other_length),
+                              middle_of_overlap(y, width, other_y, other_width)});
         }
     }
     return points;
@@ -91,18 +91,18 @@ Pressure plant_load(const Patches& patches, Length depth) {
     Length reach = depth;
     for (const auto& [load, length, width, x, y] : patches) reach = std::max({reach, length, width});
     std::vector<Peak> starts;
-    Pressure likely = Pressure::from_value(0);
+    Pressure likely = zero;
     for (const Point& point : likely_points(patches)) {
         starts.push_back({point, stress_at(patches, depth, point)});
         likely = std::max(likely, starts.back().stress);
     }
-    Peak greatest{{}, Pressure::from_value(0)};
+    Peak greatest{{}, zero};
     for (const Peak& start : starts) {
         if (start.stress < likely / 10.0) continue;
         const Peak peak = climb(patches, depth, start, reach / 4.0, depth / 32.0);
         if (peak.stress > greatest.stress) greatest = peak;
     }
-    return climb(patches, depth, greatest, depth / 32.0, Length::from_value(1e-6)).stress;
+    return climb(patches, depth, greatest, depth / 32.0, 1e-6 * metre).stress;
 }
 
 }  // namespace undercroft::calc

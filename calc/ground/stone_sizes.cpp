@@ -38,7 +38,7 @@ Passing passing_at(const Grading& rows, Length sieve) {
 
 void require_limits(Length sieve, Percent least, Percent most) {
     require_positive("sieve", sieve);
-    const std::string at = " passing " + text_of(as_quantity(sieve));
+    const std::string at = " passing " + in_words(sieve);
     const std::string least_at = "least" + at;
     const std::string most_at = "most" + at;
     require_percentage(least_at.c_str(), least);
@@ -91,7 +91,7 @@ bool grading_fits(const Grading& grading, const std::variant<StoneSize, Envelope
     }
     if (outside) return false;
     if (undecided)
-        no_answer("the grading has no sieve of " + text_of(as_quantity(*undecided)) +
+        no_answer("the grading has no sieve of " + in_words(*undecided) +
                   ", and what passes its neighbours does not tell whether it fits");
     return true;
 }

@@ -15,7 +15,8 @@ enum class StoneSize { no_3, no_357, no_4, no_467, no_5, no_56, no_57, no_67 };
 /// Sieve, least and most percentage passing.
 using Envelope = Table<Length, Percent, Percent>;
 
-/// AASHTO M 43 / ASTM D448: the sieves of a size number and the percentages that may pass.
+/// AASHTO M 43 / ASTM D448, Table 1: the sieves of a size number and the percentages that may pass (57 and 67
+/// as printed in Iowa DOT IM 209, Appendix D; the others from memory).
 [[nodiscard]] const Envelope& stone_size_envelope(StoneSize size);
 
 /// Whether a grading lies within an envelope at each of its sieves.

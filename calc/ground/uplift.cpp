@@ -5,7 +5,7 @@ namespace undercroft::calc {
 namespace {
 
 Force resisting(const Weights& weights) {
-    Force total = Force::from_value(0);
+    Force total = zero;
     for (const auto& [area, thickness, unit_weight] : weights) {
         require_positive("plan area", area);
         require_not_negative("thickness", thickness);
@@ -31,11 +31,11 @@ Length uplift_fill(Share required, const Weights& weights, Volume submerged_volu
                    UnitWeight unit_weight, UnitWeight water_unit_weight) {
     require(required >= share(1), shown("required factor", required),
             " must be at least 1: below it the bed floats");
-    require(std::isfinite(required.value()), "required factor must be finite");
+    require(is_finite(required), "required factor must be finite");
     require_positive("plan area", plan_area);
     require_positive("unit weight", unit_weight);
     const Force missing = required * uplift(submerged_volume, water_unit_weight) - resisting(weights);
-    return std::max(missing, Force::from_value(0)) / (plan_area * unit_weight);
+    return std::max<Force>(missing, zero) / (plan_area * unit_weight);
 }
 
 }  // namespace undercroft::calc

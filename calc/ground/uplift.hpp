@@ -24,8 +24,8 @@ using Weights = Table<Area, Length, UnitWeight>;
 /// Thickness of fill over `plan_area` that, added to the weights, brings the factor to `required`:
 /// t = (F gw V - sum of A t g)/(A g), 0 where nothing is missing. The fill lies above the groundwater: under
 /// it, it would displace water of its own. The inverse of uplift_factor.
-/// \throws Refused(domain) as uplift_factor; for a required factor below 1, or an area or unit weight of the
-/// fill not above 0.
+/// \throws Refused(domain) as uplift_factor; for a required factor below 1 or not finite, or an area or unit
+/// weight of the fill not above 0.
 [[nodiscard]] Length uplift_fill(Share required, const Weights& weights, Volume submerged_volume,
                                  Area plan_area, UnitWeight unit_weight, UnitWeight water_unit_weight);
 

@@ -46,7 +46,7 @@ Pressure wheel_load(const Wheel& wheel, Length cover, Share distribution_factor,
                 distribution_factor <= share(1.75 + limit_tolerance),
             shown("distribution factor", distribution_factor),
             " must be from 1 to 1.75, the range of the editions of AASHTO LRFD");
-    require(cover >= 2.0 * foot * (1 - limit_tolerance), shown("cover", cover),
+    require(is_at_least(cover, 2.0 * foot), shown("cover", cover),
             " must be at least 2 ft (0.6096 m): under less, AASHTO LRFD does not spread wheels through "
             "the fill, and a licensed engineer chooses the distribution");
     const Side along = side_at_depth(wheel.tyre_length, wheel.axle_spacing, cover, distribution_factor);

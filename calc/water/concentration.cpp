@@ -27,9 +27,8 @@ Time sheet_flow_time(Share roughness, Length length, Length rain_depth, Gradient
     require_storm_depth("rain depth", rain_depth);
     require_positive("slope", slope);
     const Length longest = longest_sheet_flow();
-    require(length.value() <= longest.value() * (1 + limit_tolerance), shown("length", length),
-            " must be at most 300 ft (", amount(longest),
-            "): beyond, sheet flow turns into shallow concentrated flow");
+    require(is_at_most(length, longest), shown("length", length), " must be at most 300 ft (",
+            amount(longest), "): beyond, sheet flow turns into shallow concentrated flow");
     using Exponent = bu::static_rational<4, 5>;
     const auto constant = 0.007 * hour * bu::sqrt(inch) / bu::pow<Exponent>(foot);
     return constant * bu::pow<Exponent>(number(roughness) * length) /

@@ -20,7 +20,7 @@ namespace undercroft::calc {
 ///
 /// USDA TR-55 (1986), eq. 3-3. `rain_depth` is the 2-year 24-hour rain, `roughness` Manning's n of the
 /// surface (TR-55 Table 3-1).
-/// \throws Refused(domain) for a value not above 0, or a length over 300 ft.
+/// \throws Refused(domain) for a value not above 0, a length over 300 ft, or a rain depth over 5 m.
 [[nodiscard]] Time sheet_flow_time(Share roughness, Length length, Length rain_depth, Gradient slope);
 
 }  // namespace undercroft::calc

@@ -1,12 +1,11 @@
 #include "calc/water/groundwater.hpp"
 
 #include <boost/math/special_functions/log1p.hpp>
-#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
-#include <cstdint>
 #include <numbers>
 
 #include "calc/require.hpp"
+#include "calc/solve.hpp"
 
 namespace undercroft::calc {
 
@@ -18,11 +17,7 @@ double infiltrated(double t) {
     const auto missing = [t](double x) { return -boost::math::log1pmx(x) - t; };
     const double least = std::sqrt(2 * t);
     const double most = (t + std::sqrt(t * t + 2 * t)) * (1 + 1e-12);
-    std::uintmax_t iterations = 200;
-    const boost::math::tools::eps_tolerance<double> tolerance(52);
-    const auto [low, high] =
-        boost::math::tools::toms748_solve(missing, least * (1 - 1e-12), most, tolerance, iterations);
-    return (low + high) / 2;
+    return root_between(missing, least * (1 - 1e-12), most);
 }
 
 }  // namespace
@@ -34,7 +29,7 @@ Length green_ampt_infiltration(Speed conductivity, Length suction, Share moistur
     require_not_negative("time", time);
     const Length soaked = suction * moisture_deficit;
     const Length by_gravity = conductivity * time;
-    if (soaked.value() == 0 || by_gravity.value() == 0) return by_gravity;
+    if (soaked == zero || by_gravity == zero) return by_gravity;
     return infiltrated(by_gravity / soaked) * soaked;
 }
 
@@ -54,7 +49,7 @@ Flow pit_seepage(Speed permeability, Length water_depth_outside, Length water_de
                  Length influence_radius, Length equivalent_radius) {
     require_positive("permeability", permeability);
     require_not_negative("water depth inside", water_depth_inside);
-    require(!is_above(water_depth_inside.value(), water_depth_outside.value()),
+    require(!is_above(water_depth_inside, water_depth_outside),
             shown("water depth outside", water_depth_outside), " must not be below that inside (",
             amount(water_depth_inside), ")");
     const Length inside = std::min(water_depth_inside, water_depth_outside);
@@ -68,14 +63,14 @@ Flow pit_seepage(Speed permeability, Length water_depth_outside, Length water_de
 Length equivalent_radius(Length length, Length width) {
     require_positive("length", length);
     require_positive("width", width);
-    return Length::from_value(std::sqrt((length * width).value() / std::numbers::pi));
+    return sqrt(length * width / std::numbers::pi);
 }
 
 Length influence_distance(Speed permeability, Length drawdown) {
     require_positive("permeability", permeability);
     require_not_negative("drawdown", drawdown);
-    constexpr double sichardt = 3000;  // (s/m)^0.5
-    return sichardt * std::sqrt(permeability.value()) * drawdown;
+    const auto sichardt = 3000.0 * sqrt(second / metre);
+    return sichardt * sqrt(permeability) * drawdown;
 }
 
 Time pump_time(Volume volume, Flow pumping, Flow inflow) {
@@ -84,7 +79,7 @@ Time pump_time(Volume volume, Flow pumping, Flow inflow) {
     require_not_negative("inflow", inflow);
     if (pumping <= inflow)
         no_answer("the pit is never dry: " + shown("pumping", pumping) + " must exceed the inflow (" +
-                  text_of(as_quantity(inflow)) + ")");
+                  in_words(inflow) + ")");
     return volume / (pumping - inflow);
 }
 

@@ -35,7 +35,7 @@ namespace undercroft::calc {
 /// \throws Refused(domain) for a length or width not above 0.
 [[nodiscard]] Length equivalent_radius(Length length, Length width);
 
-/// How far from the pit's edge groundwater is lowered: R0 = 3000 s sqrt(k) (m, m/s).
+/// How far from the pit's edge groundwater is lowered: R0 = C s sqrt(k), C = 3000 (s/m)^0.5.
 ///
 /// Sichardt, as in UFC 3-220-05, ch. 4; an empirical rule. The radius from the centre of the pit is R0 + r.
 /// \throws Refused(domain) for a permeability not above 0, a drawdown below 0.

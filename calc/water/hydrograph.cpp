@@ -35,34 +35,33 @@ constexpr double initial_abstraction_ratio = 0.2;
 constexpr double longest_step_per_peak_time = 0.25;
 constexpr double most_steps = 2e4;  // the convolution grows with their square: 0.1 s at most
 
-/// Cumulative rain against time, in SI.
-Points checked_storm(const Table<Time, Length>& storm) {
+/// Cumulative rain against time.
+Curve<Time, Length> checked_storm(const Table<Time, Length>& storm) {
     require(storm.size() >= 2, "the storm needs at least two rows of time and cumulative rain");
-    Points points;
+    Curve<Time, Length> curve;
     for (const auto& [time, rain] : storm) {
-        if (points.x.empty()) {
-            require(rain == Length::from_value(0), shown("cumulative rain", rain),
-                    " must be 0 in the first row");
+        if (curve.x.empty()) {
+            require(rain == zero, shown("cumulative rain", rain), " must be 0 in the first row");
         } else {
-            require(is_above(time.value(), points.x.back()), shown("time", time),
+            require(is_above(time, curve.x.back()), shown("time", time),
                     " must be later than that of the row before");
-            require(!is_above(points.y.back(), rain.value()), shown("cumulative rain", rain),
+            require(!is_above(curve.y.back(), rain), shown("cumulative rain", rain),
                     " must not be below that of the row before");
         }
         require_storm_depth("cumulative rain of the storm", rain);
-        points.x.push_back(time.value());
-        points.y.push_back(points.y.empty() ? 0 : std::max(rain.value(), points.y.back()));
+        curve.add(time, curve.y.empty() ? Length(zero) : std::max(rain, curve.y.back()));
     }
-    return points;
+    return curve;
 }
 
 /// Runoff in each step from the start of the storm to its end.
-std::vector<Length> runoff_by_step(const Points& storm, Share curve_number, Time step, std::size_t steps) {
+std::vector<Length> runoff_by_step(const Curve<Time, Length>& storm, Share curve_number, Time step,
+                                   std::size_t steps) {
     std::vector<Length> runoff;
-    Length before = Length::from_value(0);
+    Length before = zero;
     for (std::size_t i = 1; i <= steps; ++i) {
-        const double time = storm.x.front() + static_cast<double>(i) * step.value();
-        const Length rain = Length::from_value(linear(storm, std::min(time, storm.x.back())));
+        const Time time = storm.x.front() + static_cast<double>(i) * step;
+        const Length rain = linear(storm, std::min(time, storm.x.back()));
         const Length now = runoff_depth(curve_number, rain, share(initial_abstraction_ratio));
         runoff.push_back(now - before);
         before = now;
@@ -74,15 +73,15 @@ std::vector<Length> runoff_by_step(const Points& storm, Share curve_number, Time
 
 Hydrograph storm_hydrograph(const Table<Time, Length>& storm, Area area, Share curve_number,
                             Time time_of_concentration, Time step) {
-    const Points rain = checked_storm(storm);
+    const Curve<Time, Length> rain = checked_storm(storm);
     require_positive("area", area);
     require_positive("time of concentration", time_of_concentration);
     require_positive("step", step);
     const Time peak_time = unit_hydrograph_peak_time(step, time_of_concentration);
-    require(step.value() <= longest_step_per_peak_time * peak_time.value() * (1 + limit_tolerance),
-            shown("step", step), " must be at most a quarter of the time to peak (",
+    require(is_at_most(step, longest_step_per_peak_time * peak_time), shown("step", step),
+            " must be at most a quarter of the time to peak (",
             amount(longest_step_per_peak_time * peak_time), ")");
-    const double storm_steps = whole_up((rain.x.back() - rain.x.front()) / step.value());
+    const double storm_steps = whole_up((rain.x.back() - rain.x.front()) / step);
     const double tail_steps = dimensionless_unit_hydrograph().x.back() * peak_time / step;
     require(storm_steps + tail_steps <= most_steps, shown("step", step),
             " is too short: more than 20000 rows");
@@ -91,14 +90,13 @@ Hydrograph storm_hydrograph(const Table<Time, Length>& storm, Area area, Share c
     const std::vector<Length> runoff = runoff_by_step(rain, curve_number, step, steps);
     const std::vector<double> shares = unit_hydrograph_shares(step, time_of_concentration);
     // The runoff of step j begins at j: its share k passes at j + k.
-    std::vector<Length> passing(steps + shares.size() - 1, Length::from_value(0));
+    std::vector<Length> passing(steps + shares.size() - 1);
     for (std::size_t j = 0; j < steps; ++j)
         for (std::size_t k = 0; k < shares.size(); ++k) passing[j + k] += shares[k] * runoff[j];
 
     Hydrograph hydrograph;
     for (std::size_t i = 0; i < passing.size(); ++i)
-        hydrograph.emplace_back(Time::from_value(rain.x.front()) + static_cast<double>(i) * step,
-                                passing[i] * area / step);
+        hydrograph.emplace_back(rain.x.front() + static_cast<double>(i) * step, passing[i] * area / step);
     return hydrograph;
 }
 

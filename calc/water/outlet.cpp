@@ -10,11 +10,6 @@ namespace undercroft::calc {
 
 namespace {
 
-inline void require_coefficient(Share coefficient) {
-    require_positive("coefficient", coefficient);
-    require_share("coefficient", coefficient);
-}
-
 Area circle(Length diameter) {
     return std::numbers::pi / 4 * diameter * diameter;
 }
@@ -39,9 +34,8 @@ Flow orifice_flow(Length diameter, Length head, Share coefficient) {
     require_positive("diameter", diameter);
     require_not_negative("head", head);
     require_coefficient(coefficient);
-    require(!is_above(diameter.value(), 2.0 * head.value()), shown("head", head),
-            " must be at least half of the diameter (", amount(diameter / 2.0),
-            "): below, the orifice is part full, see UC.OUTLET.RATING");
+    require(!is_above(diameter, 2.0 * head), shown("head", head), " must be at least half of the diameter (",
+            amount(diameter / 2.0), "): below, the orifice is part full, see UC.OUTLET.RATING");
     return coefficient * circle(diameter) * sqrt(2.0 * standard_gravity * head);
 }
 
@@ -51,7 +45,7 @@ Length orifice_diameter(Flow flow, Length head, Share coefficient) {
     require_coefficient(coefficient);
     const Area opening = flow / (coefficient * sqrt(2.0 * standard_gravity * head));
     const Length diameter = sqrt(opening * 4.0 / std::numbers::pi);
-    require(!is_above(diameter.value(), 2.0 * head.value()), shown("head", head),
+    require(!is_above(diameter, 2.0 * head), shown("head", head),
             " must be at least half of the diameter that the flow needs (", amount(diameter / 2.0),
             "): below, the orifice is part full");
     return diameter;

@@ -9,11 +9,13 @@ namespace undercroft::calc {
 /// Flow of a circular orifice under a head above its centre: Q = C A sqrt(2 g h).
 ///
 /// FHWA HEC-22, orifice equation; where the outfall is drowned the head is the difference of levels.
-/// \throws Refused(domain) for a diameter not above 0, a head below 0, a coefficient not above 0 or over 1.
+/// \throws Refused(domain) for a head below half of the diameter, where the orifice is part full and the
+/// equation does not hold; for a diameter not above 0, a head below 0, a coefficient not above 0 or over 1.
 [[nodiscard]] Flow orifice_flow(Length diameter, Length head, Share coefficient);
 
 /// Diameter of the circular orifice that passes a flow under a head above its centre: the inverse.
-/// \throws Refused(domain) for a flow or head not above 0, and as orifice_flow.
+/// \throws Refused(domain) where that diameter is over twice the head, so that the orifice would be part
+/// full; for a flow or head not above 0, a coefficient not above 0 or over 1.
 [[nodiscard]] Length orifice_diameter(Flow flow, Length head, Share coefficient);
 
 /// Flow of a circular orifice for a depth above its lowest point, also while it is part full.
@@ -22,8 +24,12 @@ namespace undercroft::calc {
 /// weir: strips dz of width b(z), each under its own head, give Q ~ integral of b(z) sqrt(h - z) dz
 /// (Bos, Discharge Measurement Structures, 3rd ed. 1989, sec. 5.4, from memory), here with the constant that
 /// makes both laws meet at the crown.
-/// \throws Refused(domain) for a depth below 0, and as orifice_flow.
+/// \throws Refused(domain) for a diameter not above 0, a depth below 0, a coefficient not above 0 or over 1.
 [[nodiscard]] Flow part_full_orifice_flow(Length diameter, Length depth, Share coefficient);
+
+/// The coefficients that the formulas of weir_flow and notch_flow are printed with.
+inline constexpr WeirCoefficient sharp_crest = WeirCoefficient::from_value(1.84);
+inline constexpr WeirCoefficient sharp_notch = WeirCoefficient::from_value(1.38);
 
 /// Flow of a sharp-crested weir: Q = C (L - 0.1 n h) h^1.5 with n end contractions.
 ///

@@ -1,11 +1,10 @@
 #include "calc/water/pipe.hpp"
 
-#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
-#include <cstdint>
 #include <numbers>
 
 #include "calc/require.hpp"
+#include "calc/solve.hpp"
 
 namespace undercroft::calc {
 
@@ -32,14 +31,6 @@ inline Flow flow_at(double theta, Length diameter, Gradient slope, Share roughne
     return manning_unit / number(roughness) * conveyance * std::sqrt(slope.value());
 }
 
-template <class F>
-double root_between(const F& f, double low, double high) {
-    std::uintmax_t iterations = 200;
-    const boost::math::tools::eps_tolerance<double> tolerance(52);
-    const auto [below, above] = boost::math::tools::toms748_solve(f, low, high, tolerance, iterations);
-    return (below + above) / 2;
-}
-
 /// Where the flow is greatest: d(A R^(2/3))/d(theta) = 0, at a depth of 0.938 D.
 double theta_of_greatest_flow() {
     const auto slope_of_flow = [](double theta) {
@@ -60,9 +51,9 @@ Flow pipe_flow(Length diameter, Gradient slope, Share roughness, std::optional<L
     require_pipe(diameter, slope, roughness);
     if (!depth) return flow_at(2 * std::numbers::pi, diameter, slope, roughness);
     require_not_negative("depth", *depth);
-    require(depth->value() <= diameter.value() * (1 + limit_tolerance), shown("depth", *depth),
-            " must be at most the diameter (", amount(diameter), ")");
-    if (depth->value() == 0) return Flow::from_value(0);
+    require(is_at_most(*depth, diameter), shown("depth", *depth), " must be at most the diameter (",
+            amount(diameter), ")");
+    if (*depth == zero) return zero;
     const double filled = *depth / diameter;
     const double theta = filled >= full ? 2 * std::numbers::pi : 4 * std::asin(std::sqrt(filled));
     return flow_at(theta, diameter, slope, roughness);
@@ -73,15 +64,15 @@ Length pipe_depth(Flow flow, Length diameter, Gradient slope, Share roughness) {
     require_not_negative("flow", flow);
     const double fullest = theta_of_greatest_flow();
     const Flow greatest = flow_at(fullest, diameter, slope, roughness);
-    require(std::isfinite(greatest.value()),
+    require(is_finite(greatest),
             "the flow of a pipe of that diameter, slope and roughness is too large for a number");
-    require(flow.value() <= greatest.value() * (1 + limit_tolerance), shown("flow", flow),
+    require(is_at_most(flow, greatest), shown("flow", flow),
             " must be at most the greatest flow of the pipe (", amount(greatest),
             ", at 0.938 of its diameter)");
     if (flow >= greatest) return depth_at(fullest, diameter);
-    if (flow.value() == 0) return Length::from_value(0);
+    if (flow == zero) return zero;
     const auto excess = [&](double theta) {
-        return theta == 0 ? -flow.value() : (flow_at(theta, diameter, slope, roughness) - flow).value();
+        return theta == 0 ? -flow : flow_at(theta, diameter, slope, roughness) - flow;
     };
     return depth_at(root_between(excess, 0.0, fullest), diameter);
 }

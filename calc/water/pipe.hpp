@@ -20,7 +20,8 @@ namespace undercroft::calc {
 /// Depth of uniform flow: the lower of the two depths where a nearly full pipe could carry it at both.
 ///
 /// A root of pipe_flow below 0.938 D, where it is greatest (Boost.Math, TOMS 748).
-/// \throws Refused(domain) for a flow below 0 or over the pipe's greatest, which the sentence names.
+/// \throws Refused(domain) for a diameter, slope or roughness not above 0, a flow below 0 or over the pipe's
+/// greatest, which the sentence names, or a pipe whose greatest flow is too large for a number.
 [[nodiscard]] Length pipe_depth(Flow flow, Length diameter, Gradient slope, Share roughness);
 
 }  // namespace undercroft::calc

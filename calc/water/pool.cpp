@@ -1,7 +1,5 @@
 #include "calc/water/pool.hpp"
 
-#include <string>
-
 #include "calc/water/stops.hpp"
 
 namespace undercroft::calc {
@@ -10,72 +8,67 @@ namespace {
 
 /// The two columns of a table whose depths rise.
 template <class Q>
-Points checked_columns(const Table<Length, Q>& rows, const std::string& table, const char* name) {
+Curve<Length, Q> checked_columns(const Table<Length, Q>& rows, const char* table, const char* name) {
     require(rows.size() >= 2, "the ", table, " needs at least two rows");
-    Points points;
+    Curve<Length, Q> curve;
     for (const auto& [depth, value] : rows) {
         require_not_negative(name, value);
-        if (!std::isfinite(depth.value())) refuse_domain("a depth of the " + table + " is not finite");
-        require(points.x.empty() || is_above(depth.value(), points.x.back()), table, ": ",
-                shown("depth", depth), " must be above that of the row before");
-        points.x.push_back(depth.value());
-        points.y.push_back(value.value());
+        require(is_finite(depth), "a depth of the ", table, " is not finite");
+        require(curve.x.empty() || is_above(depth, curve.x.back()), table, ": ", shown("depth", depth),
+                " must be above that of the row before");
+        curve.add(depth, value);
     }
-    return points;
+    return curve;
 }
 
-Points checked_storage(const StorageTable& storage) {
-    Points points = checked_columns(storage.rows, "storage table", "volume");
-    for (std::size_t i = 1; i < points.y.size(); ++i)
-        require(is_above(points.y[i], points.y[i - 1]),
-                "storage table: ", shown("volume", Volume::from_value(points.y[i])),
+Curve<Length, Volume> checked_storage(const StorageTable& storage) {
+    Curve<Length, Volume> volumes = checked_columns(storage.rows, "storage table", "volume");
+    for (std::size_t i = 1; i < volumes.y.size(); ++i)
+        require(is_above(volumes.y[i], volumes.y[i - 1]), "storage table: ", shown("volume", volumes.y[i]),
                 " must be above that of the row before");
-    return points;
+    return volumes;
 }
 
 }  // namespace
 
 Pool::Pool(const StorageTable& storage, const RatingTable& rating) {
-    const Points volumes = checked_storage(storage);
-    const Points flows = checked_columns(rating, "rating", "flow");
-    for (const double x : volumes.x) depth.push_back(Length::from_value(x));
-    const double hair = slack(volumes.x.front(), volumes.x.back());
-    require(flows.x.front() <= volumes.x.front() + hair && flows.x.back() >= volumes.x.back() - hair,
-            "the rating (", amount(std::get<0>(rating.front())), " to ", amount(std::get<0>(rating.back())),
+    const Curve<Length, Volume> volumes = checked_storage(storage);
+    const Curve<Length, Flow> flows = checked_columns(rating, "rating", "flow");
+    depth = volumes.x;
+    const Length hair = slack(bottom(), top());
+    require(flows.x.front() <= bottom() + hair && flows.x.back() >= top() - hair, "the rating (",
+            amount(std::get<0>(rating.front())), " to ", amount(std::get<0>(rating.back())),
             ") must reach over the depths of the storage (", amount(bottom()), " to ", amount(top()), ")");
 
-    std::vector<Length> kinks;
-    for (const double x : flows.x) kinks.push_back(Length::from_value(x));
-    add_kinks(depth, kinks);
+    add_kinks(depth, flows.x);
     for (const Length& d : depth) {
-        stored.push_back(Volume::from_value(linear(volumes, d.value())));
-        outflow.push_back(Flow::from_value(linear(flows, d.value())));
+        stored.push_back(linear(volumes, d));
+        outflow.push_back(linear(flows, d));
     }
 }
 
 Length Pool::inside(const char* name, Length at) const {
-    const double hair = slack(bottom().value(), top().value());
-    require(at.value() >= bottom().value() - hair && at.value() <= top().value() + hair, shown(name, at),
+    const Length hair = slack(bottom(), top());
+    require(at >= bottom() - hair && at <= top() + hair, shown(name, at),
             " must be within the storage table (", amount(bottom()), " to ", amount(top()), ")");
     return std::clamp(at, bottom(), top());
 }
 
 std::pair<std::size_t, double> Pool::place_of(Length at) const {
-    const auto above = std::upper_bound(depth.begin() + 1, depth.end() - 1, at);
-    const auto i = static_cast<std::size_t>(above - depth.begin()) - 1;
-    return {i, (at - depth[i]) / (depth[i + 1] - depth[i])};
+    const std::size_t i = stretch_of(depth, at);
+    return {i, share_of_way(depth[i], depth[i + 1], at)};
 }
 
 Volume Pool::stored_at(Length at) const {
     const auto [i, way] = place_of(at);
-    return stored[i] + way * (stored[i + 1] - stored[i]);
+    return between(stored[i], stored[i + 1], way);
 }
 
 void Pool::insert(Length at) {
     const auto [i, way] = place_of(at);
     if (!(way > 0 && way < 1)) return;
-    const Volume volume = stored[i] + way * (stored[i + 1] - stored[i]);
-    const Flow flow = outflow[i] + way * (outflow[i + 1] - outflow[i]);
+    const Volume volume = between(stored[i], stored[i + 1], way);
+    const Flow flow = between(outflow[i], outflow[i + 1], way);
     const auto next = static_cast<std::ptrdiff_t>(i) + 1;
     depth.insert(depth.begin() + next, at);
     stored.insert(stored.begin() + next, volume);
@@ -84,7 +77,7 @@ void Pool::insert(Length at) {
 
 Volume Pool::dead_storage() const {
     std::size_t lowest_outlet = 0;
-    while (lowest_outlet + 1 < outflow.size() && outflow[lowest_outlet + 1].value() == 0) ++lowest_outlet;
+    while (lowest_outlet + 1 < outflow.size() && outflow[lowest_outlet + 1] == zero) ++lowest_outlet;
     return stored[lowest_outlet];
 }
 

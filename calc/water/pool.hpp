@@ -23,9 +23,9 @@ struct Pool {
     std::vector<Volume> stored;
     std::vector<Flow> outflow;
 
-    /// \throws Refused(domain) for fewer than two rows, depths or volumes that do not rise from row to row, a
-    /// volume or flow below 0, or a rating that does not reach from the lowest to the highest depth of the
-    /// storage.
+    /// \throws Refused(domain) for fewer than two rows, a depth that is not finite, depths or volumes that do
+    /// not rise from row to row, a volume or flow below 0, or a rating that does not reach from the lowest to
+    /// the highest depth of the storage.
     Pool(const StorageTable& storage, const RatingTable& rating);
 
     [[nodiscard]] Length bottom() const { return depth.front(); }

@@ -16,7 +16,8 @@ constexpr double longest_run = 10;  // times the time of inflow
 constexpr double same_time = 1e-9;  // of a step
 constexpr double same_flow = 1e-9;  // of the flows compared
 constexpr double rounding = 1e-14;  // of 2 S/dt
-constexpr double nothing = 1e-30;   // of a span of the pool: what thins out for ever is gone
+constexpr double nothing =
+    1e-30;  // of the way between two depths of the pool: what thins out for ever is gone
 constexpr int most_halvings = 40;
 
 /// Where outflow falls while the depth rises, 2 S/dt + Q rises only if dt is below 2 dS/|dQ|; half of that
@@ -25,15 +26,9 @@ Time longest_step(const Pool& pool) {
     Time longest = Time::from_value(std::numeric_limits<double>::infinity());
     for (std::size_t i = 0; i + 1 < pool.depth.size(); ++i) {
         const Flow fall = pool.outflow[i] - pool.outflow[i + 1];
-        if (fall > Flow::from_value(0))
-            longest = std::min(longest, Time((pool.stored[i + 1] - pool.stored[i]) / fall));
+        if (fall > zero) longest = std::min(longest, Time((pool.stored[i + 1] - pool.stored[i]) / fall));
     }
     return longest;
-}
-
-template <class Q>
-Q between(Q low, Q high, double way) {
-    return low + way * (high - low);
 }
 
 struct State {
@@ -44,9 +39,9 @@ struct State {
     Flow outflow;
 };
 
-class Runner {
+class Routing {
 public:
-    Runner(const Hydrograph& inflow, const Pool& pool, Time step, Length initial_depth)
+    Routing(const Hydrograph& inflow, const Pool& pool, Time step, Length initial_depth)
         : inflow_(inflow),
           pool_(pool),
           step_(step),
@@ -81,14 +76,14 @@ private:
     PoolRun made_;
 };
 
-inline State Runner::state_in_place(Time time, Flow inflow, double way) const {
+inline State Routing::state_in_place(Time time, Flow inflow, double way) const {
     const std::size_t i = place_;
     return {time, inflow, between(pool_.depth[i], pool_.depth[i + 1], way),
             between(pool_.stored[i], pool_.stored[i + 1], way),
             between(pool_.outflow[i], pool_.outflow[i + 1], way)};
 }
 
-inline void Runner::note(const State& state) {
+inline void Routing::note(const State& state) {
     now_ = state;
     require_rows(static_cast<double>(made_.rows.size() + 1));
     made_.rows.emplace_back(state.time, state.inflow, state.depth, state.stored, state.outflow);
@@ -97,7 +92,7 @@ inline void Runner::note(const State& state) {
 }
 
 /// Notes the state at that time; false when the step is too long. Inlined, as this is where the time goes.
-inline bool Runner::step_to(Time time, Flow inflow) {
+inline bool Routing::step_to(Time time, Flow inflow) {
     const Time dt = time - now_.time;
     if (dt > longest_step_) return false;
     const auto per_step = 2.0 / dt;
@@ -109,7 +104,7 @@ inline bool Runner::step_to(Time time, Flow inflow) {
 
     const Flow low = indication_at(place_);
     const Flow high = indication_at(place_ + 1);
-    const double way = (indication - low) / (high - low);
+    const double way = share_of_way(low, high, indication);
     // More would flow out than is there.
     if (indication < low - rounding * per_step * now_.stored) return false;
     if (indication > high) {
@@ -126,7 +121,7 @@ inline bool Runner::step_to(Time time, Flow inflow) {
     return true;
 }
 
-PoolRun Runner::run() {
+PoolRun Routing::run() {
     const Time start = now_.time;
     const Time end = start + longest_run * (std::get<0>(inflow_.back()) - start);
     const Time hair = same_time * step_;
@@ -138,35 +133,33 @@ PoolRun Runner::run() {
         const Time at_step = start + steps * step_;
         if (at_step <= time + hair) steps += 1;
         if (at_step < time - hair) {
-            const double way = (at_step - now_.time) / (time - now_.time);
-            advance(at_step, between(now_.inflow, flow, way));
+            advance(at_step, between(now_.inflow, flow, share_of_way(now_.time, time, at_step)));
         } else {
             advance(time, flow);
             ++i;
         }
     }
-    for (; now_.time < end - hair && !is_empty(); steps += 1)
-        advance(start + steps * step_, Flow::from_value(0));
+    for (; now_.time < end - hair && !is_empty(); steps += 1) advance(start + steps * step_, zero);
     return std::move(made_);
 }
 
-bool Runner::is_empty() const {
-    const Volume drained = std::max(made_.greatest_stored - dead_storage_, Volume::from_value(0));
+bool Routing::is_empty() const {
+    const Volume drained = std::max<Volume>(made_.greatest_stored - dead_storage_, zero);
     return now_.stored - dead_storage_ <= emptied * drained;
 }
 
-void Runner::advance_by_halves(Time time, Flow inflow, int halvings) {
+void Routing::advance_by_halves(Time time, Flow inflow, int halvings) {
     if (halvings == most_halvings)
         throw Refused(Cause::no_convergence,
-                      "at " + text_of(as_quantity(now_.time)) + " no step is short enough for this rating");
+                      "at " + in_words(now_.time) + " no step is short enough for this rating");
     const Time middle = (now_.time + time) / 2.0;
     const Flow inflow_then = (now_.inflow + inflow) / 2.0;
     advance(middle, inflow_then, halvings + 1);
     advance(time, inflow, halvings + 1);
 }
 
-State Runner::overflow(Time time, Flow inflow, Volume spill) {
-    if (made_.spilled.value() == 0) {
+State Routing::overflow(Time time, Flow inflow, Volume spill) {
+    if (made_.spilled == zero) {
         const Volume room = pool_.stored.back() - now_.stored;
         made_.spills_from = now_.time + (time - now_.time) * (room / (room + spill));
     }
@@ -177,7 +170,7 @@ State Runner::overflow(Time time, Flow inflow, Volume spill) {
 }  // namespace
 
 PoolRun run_pool(const Hydrograph& inflow, const Pool& pool, Time step, Length initial_depth) {
-    return Runner(inflow, pool, step, initial_depth).run();
+    return Routing(inflow, pool, step, initial_depth).run();
 }
 
 }  // namespace undercroft::calc

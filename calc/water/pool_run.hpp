@@ -20,7 +20,8 @@ struct PoolRun {
 };
 
 /// The rows that route_pool describes.
-/// \throws Refused(domain) for more rows than a sheet has.
+/// \throws Refused(domain) for more rows than a sheet has; Refused(no_convergence) where no step is short
+/// enough for the rating.
 [[nodiscard]] PoolRun run_pool(const Hydrograph& inflow, const Pool& pool, Time step, Length initial_depth);
 
 }  // namespace undercroft::calc

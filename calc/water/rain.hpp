@@ -23,15 +23,15 @@ public:
     /// \throws Refused(no_answer) outside the table.
     [[nodiscard]] Speed intensity(Time duration) const;
 
-    [[nodiscard]] Time shortest() const { return Time::from_value(points_.x.front()); }
-    [[nodiscard]] Time longest() const { return Time::from_value(points_.x.back()); }
-    [[nodiscard]] std::vector<Time> durations() const;
+    [[nodiscard]] Time shortest() const { return curve_.x.front(); }
+    [[nodiscard]] Time longest() const { return curve_.x.back(); }
+    [[nodiscard]] const std::vector<Time>& durations() const { return curve_.x; }
 
 private:
-    Points points_;
+    Curve<Time, Speed> curve_;
 };
 
-/// Mean intensity of a duration. \throws Refused as RainCurve.
+/// Mean intensity of a duration. \throws Refused as RainCurve; Refused(domain) for a duration not above 0.
 [[nodiscard]] Speed rain_intensity(const RainTable& rain, Time duration);
 
 }  // namespace undercroft::calc

@@ -24,7 +24,7 @@ struct Outlet {
     Law law;
 
     [[nodiscard]] Flow flow_at(Length depth) const {
-        return depth > level ? number * law.flow(depth - level) : Flow::from_value(0);
+        return depth > level ? number * law.flow(depth - level) : zero;
     }
 };
 
@@ -33,7 +33,7 @@ Q column(const char* name, const Quantity& value) {
     try {
         return as<Q>(value);
     } catch (const Refused& refused) {
-        throw Refused(refused.cause(), std::string(name) + " (" + text_of(value) + ") " + refused.what());
+        throw refused.after(std::string(name) + " (" + text_of(value) + ") ");
     }
 }
 
@@ -63,7 +63,7 @@ Law orifice(const Quantity& size, const std::optional<Quantity>& coefficient,
 Law weir(const Quantity& size, const std::optional<Quantity>& coefficient,
          const std::optional<Quantity>& sides) {
     const auto crest_length = column<Length>("size", size);
-    const auto c = column("coefficient", coefficient, WeirCoefficient::from_value(1.84));
+    const auto c = column("coefficient", coefficient, sharp_crest);
     const auto contractions = column("sides", sides, count(0));
     return {[=](Length above) { return weir_flow(crest_length, above, c, contractions); }, {}};
 }
@@ -71,7 +71,7 @@ Law weir(const Quantity& size, const std::optional<Quantity>& coefficient,
 Law notch(const Quantity& size, const std::optional<Quantity>& coefficient,
           const std::optional<Quantity>& sides) {
     const auto angle = column<Angle>("size", size);
-    const auto c = column("coefficient", coefficient, WeirCoefficient::from_value(1.38));
+    const auto c = column("coefficient", coefficient, sharp_notch);
     refuse_column("sides", sides);
     return {[=](Length above) { return notch_flow(angle, above, c); }, {}};
 }
@@ -92,7 +92,7 @@ Law soakage(const Quantity& size, const std::optional<Quantity>& coefficient,
     if (!coefficient) refuse_value("coefficient: the soakage rate is missing, such as 36 mm/h");
     const auto rate = column<Speed>("coefficient", *coefficient);
     require_positive("coefficient", rate);
-    const auto perimeter = column("sides", sides, Length::from_value(0));
+    const auto perimeter = column<Length>("sides", sides, zero);
     require_not_negative("sides", perimeter);
     return {[=](Length above) { return switched(above) * rate * (base + perimeter * above); },
             {switching_rise}};
@@ -120,7 +120,7 @@ Outlet outlet(const OutletTable::value_type& row, Length depth) {
     require_not_negative("level", level);
     const double n = require_whole("count", equal_outlets.value_or(count(1)));
     const Outlet made{level, n, law_of(kind, size, coefficient, sides)};
-    (void)made.law.flow(std::max(depth - level, Length::from_value(0)));  // refuses what no row would ask
+    (void)made.law.flow(std::max<Length>(depth - level, zero));  // refuses what no row would ask
     return made;
 }
 
@@ -145,7 +145,7 @@ RatingTable outlet_rating(const OutletTable& outlets, Length depth, Count steps)
 
     RatingTable rating;
     for (const Length& d : depths) {
-        Flow total = Flow::from_value(0);
+        Flow total = zero;
         for (const Outlet& each_outlet : made) total += each_outlet.flow_at(d);
         rating.emplace_back(d, total);
     }

@@ -31,7 +31,7 @@ struct Balance {
 };
 
 Balance checked_balance(Share coefficient, Area area, Flow release, std::optional<Time> time) {
-    require_runoff_coefficient(coefficient);
+    require_coefficient(coefficient);
     require_positive("area", area);
     require_not_negative("release", release);
     if (time) require_positive("time of concentration", *time);
@@ -52,7 +52,7 @@ Volume storage_required(const RainTable& rain, Share coefficient, Area area, Flo
     const Balance balance = checked_balance(coefficient, area, release, time_of_concentration);
     const RainCurve curve(rain);
     const Time duration = governing(curve, balance);
-    return std::max(balance.shortfall(duration, curve.intensity(duration)), Volume::from_value(0));
+    return std::max<Volume>(balance.shortfall(duration, curve.intensity(duration)), zero);
 }
 
 StorageDurations storage_durations(const RainTable& rain, Share coefficient, Area area, Flow release,

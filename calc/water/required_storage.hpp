@@ -25,7 +25,7 @@ namespace undercroft::calc {
 using StorageDurations = Table<Time, Speed, Volume, Volume, Volume>;
 
 /// The same for each duration of the table, with a row added at the governing duration where it falls
-/// between two; no more is released than flows in.
+/// between two; no more is released than flows in. \throws Refused(domain) as storage_required.
 [[nodiscard]] StorageDurations storage_durations(const RainTable& rain, Share coefficient, Area area,
                                                  Flow release, std::optional<Time> time_of_concentration);
 

@@ -16,17 +16,16 @@ void require_inflow(const Hydrograph& inflow) {
     for (std::size_t i = 0; i < inflow.size(); ++i) {
         const auto& [time, flow] = inflow[i];
         require_not_negative("inflow", flow);
-        require(
-            i == 0 ? std::isfinite(time.value()) : is_above(time.value(), std::get<0>(inflow[i - 1]).value()),
-            shown("time", time), " of inflow must be later than that of the row before");
+        require(i == 0 ? is_finite(time) : is_above(time, std::get<0>(inflow[i - 1])), shown("time", time),
+                " of inflow must be later than that of the row before");
     }
 }
 
 /// The pool with an outflow that starts from nothing at its bottom.
 Pool starting_dry(Pool pool) {
-    if (pool.outflow.front().value() == 0) return pool;
+    if (pool.outflow.front() == zero) return pool;
     pool.insert(pool.bottom() + switching_rise);
-    pool.outflow.front() = Flow::from_value(0);
+    pool.outflow.front() = zero;
     return pool;
 }
 
@@ -40,7 +39,7 @@ Time shortest_spacing(const Hydrograph& inflow) {
 
 template <class Q>
 bool settles(Q coarse, Q fine) {
-    return std::abs(coarse.value() - fine.value()) <= settled * std::abs(coarse.value());
+    return abs(coarse - fine) <= settled * abs(coarse);
 }
 
 PoolRun run_with_own_step(const Hydrograph& inflow, const Pool& pool, Length initial_depth) {
@@ -65,9 +64,9 @@ RoutedTable route_pool(const Hydrograph& inflow, const StorageTable& storage, co
     const Length from = pool.inside("initial depth", initial_depth);
     if (step) require_positive("step", *step);
     PoolRun run = step ? run_pool(inflow, pool, *step, from) : run_with_own_step(inflow, pool, from);
-    if (run.spilled > Volume::from_value(0))
-        refuse_domain("the bed overflows at time " + text_of(as_quantity(run.spills_from)) + " by " +
-                      text_of(as_quantity(run.spilled)));
+    if (run.spilled > zero)
+        refuse_domain("the bed overflows at time " + in_words(run.spills_from) + " by " +
+                      in_words(run.spilled));
     return std::move(run.rows);
 }
 

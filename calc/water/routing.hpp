@@ -25,7 +25,7 @@ namespace undercroft::calc {
 /// \throws Refused(domain) when inflow has fewer than two rows, times that do not rise or a flow below 0,
 /// for a step not above 0, an initial depth outside the storage table, more rows than a sheet has, as Pool;
 /// and when the bed overflows: the sentence says when its top is reached and what volume in all finds no
-/// room.
+/// room; Refused(no_convergence) where no step is short enough for the rating.
 [[nodiscard]] RoutedTable route_pool(const Hydrograph& inflow, const StorageTable& storage,
                                      const RatingTable& rating, std::optional<Time> step,
                                      Length initial_depth);

@@ -7,12 +7,7 @@
 namespace undercroft::calc {
 
 namespace {
-const Length most_rain = Length::from_value(5);  // beyond any storm; a slip of units
-}
-
-void require_runoff_coefficient(Share coefficient) {
-    require_positive("coefficient", coefficient);
-    require_share("coefficient", coefficient);
+constexpr Length most_rain = 5.0 * metre;  // beyond any storm; a slip of units
 }
 
 void require_storm_depth(const char* name, Length rain) {
@@ -20,8 +15,8 @@ void require_storm_depth(const char* name, Length rain) {
 }
 
 Share runoff_coefficient(const Table<Area, Share>& surfaces) {
-    Area total = Area::from_value(0);
-    Area running_off = Area::from_value(0);
+    Area total = zero;
+    Area running_off = zero;
     for (const auto& [area, coefficient] : surfaces) {
         require_not_negative("area", area);
         require_share("coefficient", coefficient);
@@ -33,7 +28,7 @@ Share runoff_coefficient(const Table<Area, Share>& surfaces) {
 }
 
 Flow runoff_peak(Share coefficient, Speed intensity, Area area) {
-    require_runoff_coefficient(coefficient);
+    require_coefficient(coefficient);
     require_positive("intensity", intensity);
     require_positive("area", area);
     return coefficient * intensity * area;
@@ -47,7 +42,7 @@ Length runoff_depth(Share curve_number, Length rain_depth, Share abstraction_rat
     require_share("abstraction ratio", abstraction_ratio);
     const Length retention = (1000.0 / number(curve_number) - 10.0) * inch;
     const Length effective = rain_depth - number(abstraction_ratio) * retention;
-    if (effective <= Length::from_value(0)) return Length::from_value(0);
+    if (effective <= zero) return zero;
     return effective * effective / (effective + retention);
 }
 

@@ -7,8 +7,6 @@
 
 namespace undercroft::calc {
 
-/// Refuses a runoff coefficient that is not above 0 and at most 1.
-void require_runoff_coefficient(Share coefficient);
 /// Refuses a depth of rain above 5 m, which no storm brings: a slip of units.
 void require_storm_depth(const char* name, Length rain);
 
@@ -28,8 +26,8 @@ void require_storm_depth(const char* name, Length rain);
 ///
 /// S = 1 in (1000/CN - 10); Ia = lambda S; Q = (P - Ia)^2 / (P - Ia + S) above Ia, else 0.
 /// USDA TR-55 (1986), eqs. 2-1 to 2-4.
-/// \throws Refused(domain) for a curve number not from 1 to 100, a rain depth below 0, an abstraction
-/// ratio not from 0 to 1.
+/// \throws Refused(domain) for a curve number not from 1 to 100, a rain depth below 0 or above 5 m,
+/// an abstraction ratio not from 0 to 1.
 [[nodiscard]] Length runoff_depth(Share curve_number, Length rain_depth, Share abstraction_ratio);
 
 }  // namespace undercroft::calc

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "calc/water/governing_duration.hpp"
+#include "calc/water/mean_growth.hpp"
 
 namespace undercroft::calc {
 
@@ -21,17 +22,12 @@ double mean_decay(double x) {
     return x == 0 ? 1 : -std::expm1(-x) / x;
 }
 
-/// log(1 + x) / x, which is 1 at 0.
-double mean_growth(double x) {
-    return x == 0 ? 1 : std::log1p(x) / x;
-}
-
 /// Depth after a time of constant rain on an empty bed; 0 when the base takes all of it.
 Length depth_after(Time duration, Flow inflow, const SoakageBed& bed) {
     const Flow rising = inflow - bed.rate * bed.base;
     const double walls = bed.perimeter * bed.rate * duration / (number(bed.porosity) * bed.base);
     const Length depth = rising * duration / (number(bed.porosity) * bed.base) * mean_decay(walls);
-    return std::max(depth, Length::from_value(0));
+    return std::max<Length>(depth, zero);
 }
 
 }  // namespace

@@ -46,7 +46,7 @@ template <class Q>
 void add_kinks(std::vector<Q>& stops, const std::vector<Q>& kinks) {
     const Q first = stops.front();
     const Q last = stops.back();
-    const Q hair = Q::from_value(slack(first.value(), last.value()));
+    const Q hair = slack(first, last);
     for (const Q& kink : kinks) {
         if (kink < first || kink > last) continue;
         const auto next = std::lower_bound(stops.begin(), stops.end(), kink - hair);

@@ -9,8 +9,8 @@
 
 namespace undercroft::calc {
 
-/// t/Tp against q/qp. USDA NEH Part 630, ch. 16 (2007), Table 16-1.
-[[nodiscard]] const Points& dimensionless_unit_hydrograph();
+/// t/Tp against q/qp, both pure numbers. USDA NEH Part 630, ch. 16 (2007), Table 16-1.
+[[nodiscard]] const Curve<double, double>& dimensionless_unit_hydrograph();
 
 /// Time from the start of a unit of runoff to the peak of its flow: Tp = D/2 + 0.6 tc.
 [[nodiscard]] Time unit_hydrograph_peak_time(Time duration, Time time_of_concentration);

@@ -7,6 +7,6 @@
 namespace undercroft::calc {
 
 /// Fresh water: 1000 kg/m3 (common practice) times standard gravity.
-inline constexpr UnitWeight water_unit_weight = Density::from_value(1000) * standard_gravity;
+inline constexpr UnitWeight water_unit_weight = 1000.0 * kilogram / cubic_metre * standard_gravity;
 
 }  // namespace undercroft::calc

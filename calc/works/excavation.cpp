@@ -3,6 +3,8 @@
 #include <array>
 #include <cmath>
 
+#include "calc/customary.hpp"
+
 namespace undercroft::calc {
 
 namespace {
@@ -59,8 +61,7 @@ namespace {
 Volume cut_of_triangle(Area plan, std::array<Length, 3> heights) {
     std::sort(heights.begin(), heights.end());
     const auto [low, middle, high] = heights;
-    const Length zero = Length::from_value(0);
-    if (high <= zero) return Volume::from_value(0);
+    if (high <= zero) return zero;
     if (low >= zero) return plan * (low + middle + high) / 3.0;
     if (middle <= zero) return plan * high * high * high / (3.0 * (high - middle) * (high - low));
     const Volume below = plan * low * low * low / (3.0 * (high - low) * (middle - low));  // negative
@@ -80,7 +81,7 @@ Volume pit_grid(const std::vector<std::vector<Length>>& levels, Length spacing_x
             refuse_value("levels must be a rectangle: all rows equally long");
 
     const Area triangle = spacing_x * spacing_y / 4.0;
-    Volume cut = Volume::from_value(0);
+    Volume cut = zero;
     for (std::size_t r = 0; r + 1 < levels.size(); ++r) {
         for (std::size_t c = 0; c + 1 < levels[r].size(); ++c) {
             const std::array<Length, 4> corners = {
@@ -98,10 +99,10 @@ Volume pit_sections(const Table<Length, Area>& sections, SectionMethod method) {
     require(sections.size() >= 2, "at least two sections are needed");
     for (std::size_t i = 0; i < sections.size(); ++i) {
         require_not_negative("area", std::get<1>(sections[i]));
-        require(i == 0 || is_above(std::get<0>(sections[i]).value(), std::get<0>(sections[i - 1]).value()),
+        require(i == 0 || is_above(std::get<0>(sections[i]), std::get<0>(sections[i - 1])),
                 "chainages must rise from row to row");
     }
-    Volume total = Volume::from_value(0);
+    Volume total = zero;
     if (method == SectionMethod::end_area) {
         for (std::size_t i = 1; i < sections.size(); ++i) {
             const auto& [chainage_1, area_1] = sections[i - 1];
@@ -126,32 +127,30 @@ Volume pit_sections(const Table<Length, Area>& sections, SectionMethod method) {
 
 Batter pit_batter(TrenchSoil soil, Length depth) {
     require_positive("depth", depth);
-    constexpr double foot = 0.3048;
-    struct Row {
-        double run_per_rise;
-        double greatest_depth_ft;
+    struct Allowed {
+        Batter steepest;
+        Length greatest_depth;
     };
     // 29 CFR 1926 Subpart P, Appendix B, Table B-1 and its footnote 2.
-    const auto row = [soil]() -> Row {
+    const auto allowed = [soil]() -> Allowed {
         switch (soil) {
             case TrenchSoil::stable_rock:
-                return {0, 20};
+                return {batter(0), 20.0 * foot};
             case TrenchSoil::type_a:
-                return {0.75, 20};
+                return {batter(0.75), 20.0 * foot};
             case TrenchSoil::type_a_short_term:
-                return {0.5, 12};
+                return {batter(0.5), 12.0 * foot};
             case TrenchSoil::type_b:
-                return {1, 20};
+                return {batter(1), 20.0 * foot};
             case TrenchSoil::type_c:
-                return {1.5, 20};
+                return {batter(1.5), 20.0 * foot};
         }
         refuse_value("unknown soil type");
     }();
-    const Length greatest = Length::from_value(row.greatest_depth_ft * foot);
-    if (depth.value() > greatest.value() * (1 + limit_tolerance))
-        no_answer(shown("depth", depth) + " is beyond the " + text_of(as_quantity(greatest)) +
+    if (!is_at_most(depth, allowed.greatest_depth))
+        no_answer(shown("depth", depth) + " is beyond the " + in_words(allowed.greatest_depth) +
                   " of the table: the slope must be designed by a licensed engineer");
-    return batter(row.run_per_rise);
+    return allowed.steepest;
 }
 
 }  // namespace undercroft::calc

@@ -15,16 +15,18 @@ namespace undercroft::calc {
 /// \throws Refused(domain) for a length not above 0, a depth or batter below 0.
 [[nodiscard]] Volume pit_volume(Length base_length, Length base_width, Length depth, Batter batter);
 
-/// Plan area of that pit at a height above its base: (L + 2 z h)(W + 2 z h).
+/// Plan area of that pit at a height above its base: (L + 2 z h)(W + 2 z h). \throws Refused(domain) as
+/// pit_volume.
 [[nodiscard]] Area pit_area(Length base_length, Length base_width, Length height, Batter batter);
 
 /// Area of the four sloping faces: s (2 L + 2 W + 4 z d) with slant height s = d sqrt(1 + z^2).
+/// \throws Refused(domain) as pit_volume.
 [[nodiscard]] Area pit_walls(Length base_length, Length base_width, Length depth, Batter batter);
 
-/// Plan side of that pit at a height above its base: B + 2 z h.
+/// Plan side of that pit at a height above its base: B + 2 z h. \throws Refused(domain) as pit_volume.
 [[nodiscard]] Length pit_side(Length base_side, Length height, Batter batter);
 
-/// Length of a wall along its slope: d sqrt(1 + z^2).
+/// Length of a wall along its slope: d sqrt(1 + z^2). \throws Refused(domain) for a depth or batter below 0.
 [[nodiscard]] Length pit_slant(Length depth, Batter batter);
 
 /// Cut above a formation level from a rectangular grid of spot levels.

@@ -13,11 +13,6 @@ namespace {
 
 const Length knuckle_height = 75.0 * centimetre;
 
-template <class Q>
-bool is_beyond(Q value, Q limit) {
-    return value > limit * (1 + limit_tolerance);
-}
-
 /// Frequency multiplier for up to 1 h, 2 h and 8 h; the hands below knuckle height, and at it or above.
 struct FrequencyRow {
     double per_minute;
@@ -41,15 +36,13 @@ constexpr FrequencyRow frequency_table[] = {
 double frequency_multiplier(const Lift& lift) {
     const double per_minute = std::max(number(lift.per_minute), 0.2);
     if (per_minute > 15) return 0;
-    const std::size_t column = !is_beyond(lift.duration, hour)         ? 0
-                               : !is_beyond(lift.duration, 2.0 * hour) ? 1
+    const std::size_t column = is_at_most(lift.duration, hour)         ? 0
+                               : is_at_most(lift.duration, 2.0 * hour) ? 1
                                                                        : 2;
-    Points points;
-    for (const FrequencyRow& row : frequency_table) {
-        points.x.push_back(row.per_minute);
-        points.y.push_back((lift.vertical < knuckle_height ? row.below : row.above)[column]);
-    }
-    return linear(points, per_minute);
+    Curve<double, double> multiplier;
+    for (const FrequencyRow& row : frequency_table)
+        multiplier.add(row.per_minute, (lift.vertical < knuckle_height ? row.below : row.above)[column]);
+    return linear(multiplier, per_minute);
 }
 
 // NIOSH 94-110, Table 7.
@@ -74,12 +67,12 @@ Mass handling_limit(const Lift& lift) {
     require_not_negative("asymmetry", lift.asymmetry);
     require_positive("lifts per minute", lift.per_minute);
     require_positive("duration", lift.duration);
-    require(!is_beyond(lift.duration, 8.0 * hour), shown("duration", lift.duration),
+    require(is_at_most(lift.duration, 8.0 * hour), shown("duration", lift.duration),
             " must be at most 8 h, where the method ends");
-    const bool beyond = is_beyond(lift.horizontal, 63.0 * centimetre) ||
-                        is_beyond(lift.vertical, 175.0 * centimetre) ||
-                        is_beyond(lift.travel, 175.0 * centimetre) || is_beyond(lift.asymmetry, degrees(135));
-    if (beyond) return Mass::from_value(0);
+    const bool beyond =
+        !is_at_most(lift.horizontal, 63.0 * centimetre) || !is_at_most(lift.vertical, 175.0 * centimetre) ||
+        !is_at_most(lift.travel, 175.0 * centimetre) || !is_at_most(lift.asymmetry, degrees(135));
+    if (beyond) return zero;
     const Length least = 25.0 * centimetre;
     const double hm = least / std::max(lift.horizontal, least);
     const double vm = 1 - 0.003 * static_cast<double>(abs(lift.vertical - knuckle_height) / centimetre);

@@ -33,10 +33,9 @@ double strips(Length width, Length roll_width, Length lap) {
 
 /// Rolls used, the last one as the part of it that is used.
 double rolls_used(double strip_count, Length strip_length, Length roll_length, Length lap) {
-    const Length none = Length::from_value(0);
     const Length hair = whole_tolerance * roll_length;
     double opened = 0;
-    Length left = none;  // of the roll in hand
+    Length left = zero;  // of the roll in hand
     for (double strip = 0; strip < strip_count; ++strip) {
         Length to_cover = strip_length;
         bool first_piece = true;

@@ -31,11 +31,12 @@ struct Faces {
 [[nodiscard]] Count rolls(Length length, Length width, Length roll_length, Length roll_width, Length lap,
                           Share waste);
 
-/// Area bought: rolls times the area of a roll.
+/// Area bought: rolls times the area of a roll. \throws Refused(domain) as rolls.
 [[nodiscard]] Area rolls_area(Length length, Length width, Length roll_length, Length roll_width, Length lap,
                               Share waste);
 
 /// Mass of a sheet: M = A t rho.
+/// \throws Refused(domain) for an area below 0, a thickness or density not above 0.
 [[nodiscard]] Mass liner_mass(Area area, Length thickness, Density density);
 
 /// Length of seam between panels side by side: (strips - 1) times the length, strips as in rolls.

@@ -35,8 +35,8 @@ struct SpoilFactors {
 
 /// Truckloads for a loose volume: the whole number of loads by volume or, with a density and a payload, by
 /// mass, whichever is more. Common practice.
-/// \throws Refused(domain) for a volume, density or payload not above 0; Refused(value) when only one of
-/// density and payload is given.
+/// \throws Refused(domain) for a loose volume below 0, a truck volume, density or payload not above 0;
+/// Refused(value) when only one of density and payload is given.
 [[nodiscard]] Count spoil_loads(Volume loose_volume, Volume truck_volume, std::optional<Density> density,
                                 std::optional<Mass> payload);
 

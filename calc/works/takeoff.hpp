@@ -16,12 +16,13 @@ namespace undercroft::calc {
 [[nodiscard]] Quantity order(const Quantity& net, Share waste, const std::optional<Quantity>& pack);
 
 /// Cost of a quantity at a rate such as 85 AUD/t; the result is money of the rate's currency.
-/// \throws Refused(value) for a rate without a currency, or whose unit is not of the quantity's dimension.
+/// \throws Refused(value) for a rate that is not money per unit, or whose unit is not of the quantity's
+/// dimension; Refused(domain) for a rate below 0.
 [[nodiscard]] Quantity cost(const Quantity& quantity, const Quantity& rate);
 
 /// Time for crews to do a quantity of work at an output rate of one crew: t = q / (r n). Common practice.
-/// \throws Refused(value) when quantity over rate is no time; Refused(domain) for a rate or crews not above
-/// 0.
+/// \throws Refused(value) for a rate without a unit, or when quantity over rate is no time; Refused(domain)
+/// for a rate not above 0, a quantity below 0, or crews that are no whole number of at least 1.
 [[nodiscard]] Time crew_time(const Quantity& quantity, const Quantity& output_rate, Count crews);
 
 }  // namespace undercroft::calc

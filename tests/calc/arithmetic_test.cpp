@@ -69,7 +69,7 @@ TEST_CASE("a tolerance in its own unit, in percent of the target, in percentage 
 TEST_CASE("linear interpolation as GSL does it") {
     Random random;
     for (int i = 0; i < 50; ++i) {
-        Points points;
+        Curve<double, double> points;
         double x = 0;
         for (int n = 0; n < 8; ++n) {
             points.x.push_back(x += random.between(0.1, 2));
@@ -89,9 +89,9 @@ TEST_CASE("linear interpolation as GSL does it") {
 
 TEST_CASE("a power law is interpolated exactly in logarithms", "[published]") {
     // shared check values, water 3c (math).
-    const Points rain{{10, 60}, {100, 25}};
+    const Curve<double, double> rain{{10, 60}, {100, 25}};
     CHECK(log_log(rain, 30) == Approx(42.7413865179).epsilon(1e-12));
-    Points power;
+    Curve<double, double> power;
     for (const double x : {1.0, 2.0, 5.0, 20.0, 100.0}) {
         power.x.push_back(x);
         power.y.push_back(7 * std::pow(x, -0.63));
@@ -103,7 +103,7 @@ TEST_CASE("a power law is interpolated exactly in logarithms", "[published]") {
 TEST_CASE("the monotone curve stays between its points") {
     Random random;
     for (int i = 0; i < 100; ++i) {
-        Points points;
+        Curve<double, double> points;
         double x = 0;
         double y = 0;
         for (int n = 0; n < 7; ++n) {

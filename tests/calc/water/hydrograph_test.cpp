@@ -74,7 +74,7 @@ TEST_CASE("the trapezoid holds C i A td, whatever the step, with its peak and co
 TEST_CASE("the unit hydrograph has the ordinates and the mass curve of Table 16-1", "[published]") {
     // USDA NEH Part 630, ch. 16, Table 16-1 (seen in two transcriptions); Qa/Q is the trapezoid of its
     // ordinates, shared check values, water 2e (math).
-    const Points& table = dimensionless_unit_hydrograph();
+    const Curve<double, double>& table = dimensionless_unit_hydrograph();
     struct Row {
         double t, q, mass;
     };
@@ -103,7 +103,7 @@ TEST_CASE("the unit hydrograph has the ordinates and the mass curve of Table 16-
 }
 
 TEST_CASE("one step of runoff passes as the unit hydrograph (GSL linear interpolation)") {
-    const Points& table = dimensionless_unit_hydrograph();
+    const Curve<double, double>& table = dimensionless_unit_hydrograph();
     gsl_interp* straight = gsl_interp_alloc(gsl_interp_linear, table.x.size());
     gsl_interp_init(straight, table.x.data(), table.y.data(), table.x.size());
     const Time tc = minutes(40);

@@ -1,0 +1,57 @@
+/// \file solve.hpp
+/// Roots and minima of functions of quantities, found by Boost.Math, which computes with numbers only.
+#pragma once
+
+#include <boost/math/tools/minima.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
+#include <cstdint>
+#include <type_traits>
+#include <utility>
+
+namespace undercroft::calc {
+
+namespace detail {
+
+/// The number that Boost.Math is given for a quantity, its value in SI units, and the way back.
+template <class Q>
+[[nodiscard]] double in_si(const Q& x) {
+    if constexpr (std::is_arithmetic_v<Q>)
+        return x;
+    else
+        return x.value();
+}
+template <class Q>
+[[nodiscard]] Q from_si(double x) {
+    if constexpr (std::is_arithmetic_v<Q>)
+        return x;
+    else
+        return Q::from_value(x);
+}
+
+template <class Q, class F>
+[[nodiscard]] auto on_numbers(const F& f) {
+    return [&f](double x) { return in_si(f(from_si<Q>(x))); };
+}
+
+}  // namespace detail
+
+/// Where f is 0 between two places at which its signs differ, to the last digit (TOMS 748).
+template <class Q, class F>
+[[nodiscard]] Q root_between(const F& f, Q low, Q high) {
+    std::uintmax_t iterations = 200;
+    const boost::math::tools::eps_tolerance<double> tolerance(52);
+    const auto [below, above] = boost::math::tools::toms748_solve(
+        detail::on_numbers<Q>(f), detail::in_si(low), detail::in_si(high), tolerance, iterations);
+    return detail::from_si<Q>((below + above) / 2);
+}
+
+/// Where f is smallest between two places, with one dip between them, and how small (Brent's method).
+template <class Q, class F>
+[[nodiscard]] auto minimum_between(const F& f, Q low, Q high) {
+    constexpr int half_of_the_digits = 26;  // near a minimum no search can tell more of them apart
+    const auto [at, value] = boost::math::tools::brent_find_minima(
+        detail::on_numbers<Q>(f), detail::in_si(low), detail::in_si(high), half_of_the_digits);
+    return std::pair(detail::from_si<Q>(at), detail::from_si<decltype(f(low))>(value));
+}
+
+}  // namespace undercroft::calc
