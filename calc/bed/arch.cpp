@@ -73,6 +73,11 @@ Length arch_width(const Arch& arch, Length depth) {
     refuse_value("unknown shape");
 }
 
+Length arch_widest(const Arch& arch) {
+    const bool bulges = arch.shape == Shape::segment && arch.rise > arch.span / 2.0;
+    return bulges ? 2.0 * circle_of(arch).radius : arch.span;
+}
+
 Area arch_area(const Arch& arch, Length depth) {
     const Length y = checked_depth(arch, depth);
     const double ratio = y / arch.rise;

@@ -33,6 +33,10 @@ void require_arch(const Arch& arch);
 /// \throws Refused(domain) when depth is below 0 or above the rise, and as require_arch.
 [[nodiscard]] Length arch_width(const Arch& arch, Length depth);
 
+/// The greatest inside width: the span, or of a segment past the half circle the circle's diameter. Checks
+/// nothing.
+[[nodiscard]] Length arch_widest(const Arch& arch);
+
 /// Inside area below a depth above the base: the integral of the width, in closed form.
 /// \throws Refused(domain) when depth is below 0 or above the rise, and as require_arch.
 [[nodiscard]] Area arch_area(const Arch& arch, Length depth);

@@ -8,12 +8,6 @@ namespace undercroft::calc {
 
 namespace {
 
-/// The greatest inside width: of a segment past the half circle it is the circle's diameter.
-Length widest(const Arch& arch) {
-    const bool bulges = arch.shape == Shape::segment && arch.rise > arch.span / 2.0;
-    return bulges ? (arch.span * arch.span / 4.0 + arch.rise * arch.rise) / arch.rise : arch.span;
-}
-
 /// Beyond any bed; a depth to be searched for stays a number below it.
 constexpr Length highest_bed = 1e6 * metre;
 
@@ -28,7 +22,7 @@ void require_bed(const Bed& bed) {
     require_not_negative("chamber length", bed.chamber_length);
     require(bed.top() <= highest_bed, "base stone, rise and cover stone (", amount(bed.top()),
             " together) must be at most ", amount(highest_bed));
-    const Area chambers = widest(bed.arch) * bed.chamber_length;
+    const Area chambers = arch_widest(bed.arch) * bed.chamber_length;
     const Area plan = pit_area(bed.length, bed.width, bed.chamber_base(), bed.batter);
     require(is_at_most(chambers, plan), "the chambers (chamber length times their width: ", amount(chambers),
             ") must fit in the plan of the bed (", amount(plan), ")");
@@ -78,8 +72,7 @@ Length bed_depth(Volume volume, const Bed& bed) {
 
 StageStorage stage_storage(Count steps, const Bed& bed) {
     require_bed(bed);
-    const double n = require_whole("steps", steps, 1);
-    require(n <= 10000, shown("steps", steps), " must be at most 10000");
+    const double n = require_steps(steps);
 
     std::vector<Length> depths = equal_steps(bed.top(), n);
     add_kinks(depths, {bed.chamber_base(), bed.crown()});

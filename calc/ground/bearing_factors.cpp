@@ -19,7 +19,8 @@ double cohesion_factor(double surcharge_factor, Angle friction_angle, double wit
 }
 
 /// Kumbhojkar (1993), N gamma for 0 to 45 deg in whole degrees, as printed in Das, Principles of Foundation
-/// Engineering (from memory; each row is computed again in the tests from Terzaghi's mechanism).
+/// Engineering (from memory; tests/data/terzaghi-weight-factor.csv has the table, and the tests compute each
+/// row again from Terzaghi's mechanism).
 double terzaghi_weight_factor(Angle friction_angle) {
     static const Curve<double, double> table = [] {
         Curve<double, double> curve;

@@ -23,7 +23,7 @@ constexpr int most_halvings = 40;
 /// Where outflow falls while the depth rises, 2 S/dt + Q rises only if dt is below 2 dS/|dQ|; half of that
 /// keeps it well apart.
 Time longest_step(const Pool& pool) {
-    Time longest = Time::from_value(std::numeric_limits<double>::infinity());
+    Time longest = std::numeric_limits<double>::infinity() * second;
     for (std::size_t i = 0; i + 1 < pool.depth.size(); ++i) {
         const Flow fall = pool.outflow[i] - pool.outflow[i + 1];
         if (fall > zero) longest = std::min(longest, Time((pool.stored[i + 1] - pool.stored[i]) / fall));

@@ -128,8 +128,7 @@ Outlet outlet(const OutletTable::value_type& row, Length depth) {
 
 RatingTable outlet_rating(const OutletTable& outlets, Length depth, Count steps) {
     require_positive("depth", depth);
-    const double n = require_whole("steps", steps, 1);
-    require(n <= 10000, shown("steps", steps), " must be at most 10000");
+    const double n = require_steps(steps);
     std::vector<Length> depths = equal_steps(depth, n);
     std::vector<Outlet> made;
     for (std::size_t i = 0; i < outlets.size(); ++i) {

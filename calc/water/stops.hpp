@@ -21,6 +21,13 @@ inline void require_rows(double rows) {
                       "): the step is too short");
 }
 
+/// Steps of a table, a whole number from 1 to 10000.
+inline double require_steps(Count steps) {
+    const double n = require_whole("steps", steps, 1);
+    require(n <= 10000, shown("steps", steps), " must be at most 10000");
+    return n;
+}
+
 /// From 0 to `end` in `n` equal steps.
 template <class Q>
 [[nodiscard]] std::vector<Q> equal_steps(Q end, double n) {

@@ -4,8 +4,9 @@
 
 namespace undercroft::calc {
 
-// US Army FM 5-434 (15 June 2000), Table 1-1, Soil conversion factors (from memory; the rows agree among
-// each other to their rounding, which is tested). "Coral" stands for coral comparable to lime rock.
+// US Army FM 5-434 (15 June 2000), Table 1-1, Soil conversion factors (from memory;
+// tests/data/spoil-factors.csv has the whole table, whose columns agree to their rounding). "Coral" stands
+// for coral comparable to lime rock.
 const std::vector<SpoilFactors>& spoil_table() {
     static const std::vector<SpoilFactors> table = {
         {SpoilSoil::sand, share(1.11), share(0.95)},  {SpoilSoil::loam, share(1.25), share(0.90)},

@@ -88,7 +88,7 @@ TEST_CASE("linear interpolation as GSL does it") {
 }
 
 TEST_CASE("a power law is interpolated exactly in logarithms", "[published]") {
-    // shared check values, water 3c (math).
+    // math, computed apart from this code.
     const Curve<double, double> rain{{10, 60}, {100, 25}};
     CHECK(log_log(rain, 30) == Approx(42.7413865179).epsilon(1e-12));
     Curve<double, double> power;

@@ -1,5 +1,6 @@
 /// \file csv.hpp
-/// Tables of published figures in tests/data: one header line, then rows; cells may be quoted.
+/// Tables of published figures in tests/data: lines from # on that say where they come from, one header line,
+/// then rows; cells may be quoted.
 #pragma once
 
 #include <map>
@@ -52,7 +53,7 @@ inline std::vector<std::string> csv_cells(const std::string& line) {
 inline std::vector<CsvRow> csv_rows(const std::string& path, std::size_t expected) {
     std::istringstream lines(file_text(path));
     std::string line;
-    std::getline(lines, line);
+    while (std::getline(lines, line) && line.starts_with('#')) continue;
     const std::vector<std::string> header = csv_cells(line);
     std::vector<CsvRow> rows;
     while (std::getline(lines, line)) {

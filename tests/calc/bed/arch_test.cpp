@@ -27,7 +27,7 @@ Arch random_arch(Random& random, Shape shape) {
 }  // namespace
 
 TEST_CASE("circular segment of radius 1", "[published]") {
-    // shared check values, water 10a: closed form checked against 30-digit quadrature (math).
+    // Closed form checked against 30-digit quadrature (math).
     struct Row {
         double y, area, width;
     };
@@ -50,7 +50,7 @@ TEST_CASE("circular segment of radius 1", "[published]") {
 }
 
 TEST_CASE("half ellipse, span 1.2, rise 0.75", "[published]") {
-    // shared check values, water 10b (math; wall arc by quadrature).
+    // math, computed apart from this code; wall arc by quadrature.
     struct Row {
         double y, area, width;
     };
@@ -67,7 +67,7 @@ TEST_CASE("half ellipse, span 1.2, rise 0.75", "[published]") {
 }
 
 TEST_CASE("parabola, span 1.2, rise 0.75, and segment, span 1.2, rise 0.45", "[published]") {
-    // shared check values, water 10c and 10d (math).
+    // math, computed apart from this code.
     const Arch parabola{Shape::parabola, m(1.2), m(0.75)};
     CHECK_THAT(arch_area(parabola, m(0.15)), is_within(m2(0.17067494832004), m2(1e-13)));
     CHECK_THAT(arch_width(parabola, m(0.45)), is_within(m(0.75894663844041), m(1e-13)));

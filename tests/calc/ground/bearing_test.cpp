@@ -42,8 +42,6 @@ Ground random_ground(Random& random) {
     return ground;
 }
 
-// --- Terzaghi's mechanism ---------------------------------------------------------------------------
-
 struct Point {
     double x, y;
 };
@@ -93,7 +91,7 @@ double computed_weight_factor(double degree) {
 
 }  // namespace
 
-// --- factors --------------------------------------------------------------------------------------
+// Factors.
 
 TEST_CASE("bearing factors are the handbook's table", "[published]") {
     // Look, Handbook of Geotechnical Investigation and Design Tables, Table 21.5; worst row off by 0.82 %.
@@ -155,18 +153,21 @@ TEST_CASE("Terzaghi's Nc and Nq are as published", "[published]") {
 }
 
 TEST_CASE("Terzaghi's N gamma is that of his mechanism, least push over all turning points (Boost.Math)") {
-    // math: every row of Kumbhojkar (1993) within one of its last digit.
+    // Kumbhojkar (1993), all rows of the table.
+    const std::vector<CsvRow> rows = csv_rows("tests/data/terzaghi-weight-factor.csv", 46);
+    for (std::size_t degree = 0; degree < rows.size(); ++degree) {
+        CAPTURE(degree);
+        REQUIRE(rows[degree].number("phi_deg") == static_cast<double>(degree));
+        CHECK(factors(BearingMethod::terzaghi, static_cast<double>(degree)).weight ==
+              Approx(rows[degree].number("Ngamma")).epsilon(1e-13));
+    }
+    // math: every row within one of its last digit.
     for (int degree = 1; degree <= 45; ++degree) {
         CAPTURE(degree);
         CHECK(std::abs(factors(BearingMethod::terzaghi, degree).weight - computed_weight_factor(degree)) <=
               0.0075);
     }
     CHECK(factors(BearingMethod::terzaghi, 0).weight == 0);
-    // The rows have two decimals, as printed.
-    for (int degree = 0; degree <= 45; ++degree) {
-        const double hundredths = 100 * factors(BearingMethod::terzaghi, degree).weight;
-        CHECK(std::abs(hundredths - std::round(hundredths)) <= 1e-7);
-    }
     // Between the rows the interpolation follows the mechanism; the digits of the table show at few degrees.
     for (int whole = 10; whole < 45; ++whole) {
         const double degree = whole + 0.5;
@@ -215,7 +216,7 @@ TEST_CASE("bearing factors grow with friction from Prandtl's cohesion alone, wit
     }
 }
 
-// --- capacity -------------------------------------------------------------------------------------
+// Capacity.
 
 TEST_CASE("bearing capacity of a square foundation is the published example", "[published]") {
     // Das, Principles of Foundation Engineering, square-foundation example (from memory): about 521 kPa.
@@ -381,7 +382,7 @@ TEST_CASE("foundations that are none, or beyond the tables, are refused") {
                          refuses_value("unknown method"));
 }
 
-// --- presumed pressures ---------------------------------------------------------------------------
+// Presumed pressures.
 
 TEST_CASE("presumed bearing pressures are those of the code", "[published]") {
     // International Building Code (2012), Table 1806.2, three reproductions; kPa as recomputed beside it.
@@ -409,7 +410,7 @@ TEST_CASE("presumed bearing pressures are those of the code", "[published]") {
                          refuses_value("unknown class of material"));
 }
 
-// --- dynamic cone -----------------------------------------------------------------------------------
+// Dynamic cone.
 
 namespace {
 

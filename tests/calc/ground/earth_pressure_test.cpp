@@ -63,7 +63,7 @@ double push_of_wedge(EarthState state, double p, double d, double back, double s
 
 }  // namespace
 
-// --- coefficients -----------------------------------------------------------------------------------
+// Coefficients.
 
 TEST_CASE("Rankine's active coefficients on slopes are the published table", "[published]") {
     // Dutch hydraulic-engineering knowledge base, help page B24, after Bowles, Foundation Analysis and
@@ -224,7 +224,7 @@ TEST_CASE("a rough wall holds more ground than a smooth one") {
     }
 }
 
-// --- refusals of the theories -----------------------------------------------------------------------
+// Refusals of the theories.
 
 TEST_CASE("earth outside the theories is refused") {
     using enum EarthState;
@@ -312,7 +312,7 @@ TEST_CASE("Coulomb's passive pressure is kept to where its plane is safe") {
                          refuses_domain("slope (1 deg) must be 0 for Coulomb's passive pressure"));
 }
 
-// --- thrust ---------------------------------------------------------------------------------------
+// Thrust.
 
 TEST_CASE("thrust on a wall is the published one", "[published]") {
     const auto thrust = [](EarthState state, double friction, double unit_weight, double height,
@@ -395,7 +395,7 @@ TEST_CASE("a wall without height, ground without weight and water above ground a
                          refuses_domain("must be above that of water where the ground is wet"));
 }
 
-// --- side fill ----------------------------------------------------------------------------------------
+// Side fill.
 
 TEST_CASE("side fill is as wide as brings the push of the bed down to what the trench wall takes") {
     // Equilibrium: p h = pa (h + 2 s w), with p the lateral pressure of a loaded bed.

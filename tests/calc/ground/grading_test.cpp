@@ -47,7 +47,7 @@ constexpr StoneSize sizes[] = {StoneSize::no_3, StoneSize::no_357, StoneSize::no
 
 }  // namespace
 
-// --- grading curve ----------------------------------------------------------------------------------
+// Grading curve.
 
 TEST_CASE("uniformity and curvature are the published ones", "[published]") {
     // Das and Sobhan, Principles of Geotechnical Engineering, 9th ed., problems 2.1 and 2.2; the curvature of
@@ -149,7 +149,7 @@ TEST_CASE("tables that are no grading are refused") {
                          has_no_answer("does not reach 10 %"));
 }
 
-// --- published sizes ----------------------------------------------------------------------------------
+// Published sizes.
 
 TEST_CASE("size numbers have the sieves and limits of the standard", "[published]") {
     // AASHTO M 43 / ASTM D448, Table 1. 57 and 67 as in Iowa DOT IM 209, Appendix D; the others from memory.

@@ -25,7 +25,7 @@ double corner_factor(double m_ratio, double n_ratio) {
 
 }  // namespace
 
-// --- point ----------------------------------------------------------------------------------------
+// Point.
 
 TEST_CASE("stress under a point load is the published influence", "[published]") {
     // Boussinesq influence factors as in standard textbooks, on public pages (SEEN-2); at 2 from memory.
@@ -79,7 +79,7 @@ TEST_CASE("beside a point load stress grows down to 1.22 of the offset, then fal
     }
 }
 
-// --- circle ---------------------------------------------------------------------------------------
+// Circle.
 
 TEST_CASE("stress under the centre of a circle is the published table", "[published]") {
     for (const CsvRow& row : csv_rows("tests/data/stress-circle.csv", 9)) {
@@ -137,7 +137,7 @@ TEST_CASE("stress under a circle runs from all of the pressure down to that of a
     }
 }
 
-// --- rectangle ------------------------------------------------------------------------------------
+// Rectangle.
 
 TEST_CASE("stress under the corner of a rectangle is the published table, either way round", "[published]") {
     for (const CsvRow& row : csv_rows("tests/data/stress-rectangle.csv", 32)) {
@@ -218,7 +218,7 @@ TEST_CASE("stress under a rectangle falls with depth from q, and grows with the 
             REQUIRE(stress(length, z * 1.01) < stress(length, z));
             REQUIRE(stress(length * 1.01, z) > stress(length, z));
         }
-        // shared checks, STR-RECEX-4 (math): on and on, the rectangle is the half-space's whole surface.
+        // math: on and on, the rectangle is the half-space's whole surface.
         CHECK(stress_under_rectangle(kpa(1), m(1e5), m(1e5), m(1), at).value() ==
               Approx(1000 * all).epsilon(1e-9));
     }
@@ -244,7 +244,7 @@ TEST_CASE("elastic stress refuses what is no load, no area or above the ground")
     CHECK_THROWS_MATCHES(rectangle(1, 1, 1, -1), Refused, refuses_domain("depth"));
 }
 
-// --- spread ---------------------------------------------------------------------------------------
+// Spread.
 
 TEST_CASE("load spread on 2:1 and at 60 deg is as published", "[published]") {
     // Homework answer page of low authority, arithmetic checked (SEEN-2): 300 kPa on 6.1 x 15.25 m, at 4.58
@@ -274,7 +274,7 @@ TEST_CASE("load that spreads is not lost: pressure times area is the load at eve
     // At the surface it is the load on its patch; straight down, at all depths.
     CHECK_THAT(spread_load(kn(6), m(2), m(3), m(0), batter(0.5)), is_near(kpa(1)));
     CHECK_THAT(spread_load(kn(6), m(2), m(3), m(9), batter(0)), is_near(kpa(1)));
-    // Deep down on 2:1 it is Q/z^2 (shared checks, STR-21-2, math).
+    // Deep down on 2:1 it is Q/z^2 (math).
     CHECK_THAT(spread_load(kn(6), m(2), m(3), m(1e6), batter(0.5)), is_near(kpa(6e-12), 1e-5));
 }
 
@@ -326,7 +326,7 @@ TEST_CASE("a spread wider than 1V:1H, or none at all, is refused") {
                          refuses_domain("height"));
 }
 
-// --- feet -----------------------------------------------------------------------------------------
+// Feet.
 
 TEST_CASE("feet without base stone carry all of their span, on deep stone no more than the load above") {
     CHECK_THAT(foot_pressure(kpa(20), m(1.3), m(0.15), m(0.15), m(0)), is_near(kpa(20 * 1.3 / 0.3)));
@@ -405,7 +405,7 @@ TEST_CASE("feet that are none are refused") {
                          refuses_domain("base stone"));
 }
 
-// --- fill -----------------------------------------------------------------------------------------
+// Fill.
 
 TEST_CASE("layers of fill weigh what each weighs, in any order and however they are cut") {
     // math: 5.4 + 9.0 + 5.75 kPa.

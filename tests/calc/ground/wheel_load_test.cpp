@@ -210,7 +210,7 @@ TEST_CASE("wheels outside the standard are refused") {
                          refuses_domain("leave it out where there is no second one"));
 }
 
-// --- load classes -----------------------------------------------------------------------------------
+// Load classes.
 
 TEST_CASE("classes of wheels and covers have the loads of their standards", "[published]") {
     struct Row {

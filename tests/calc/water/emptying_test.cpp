@@ -14,7 +14,7 @@ using namespace calc;
 namespace {
 
 /// A tank with vertical walls of 50 m2 that empties through an orifice: Q = Cd a sqrt(2 g h), rated in n
-/// equal steps to 2 m. shared check values, water 5c.
+/// equal steps to 2 m.
 RatingTable orifice_rating(int n) {
     RatingTable rating;
     for (int i = 0; i <= n; ++i)
@@ -31,7 +31,7 @@ Time drained(const StorageTable& storage, const RatingTable& rating, double from
 }  // namespace
 
 TEST_CASE("a tank empties through an orifice, the closer the finer its rating", "[published]") {
-    // shared check values, water 5c (math): 5321.25714012 s; after an hour 0.20926327289 m are left.
+    // math: 5321.25714012 s; after an hour 0.20926327289 m are left.
     double error_before = 1;
     for (const int n : {4, 16, 64, 256, 1024}) {
         const double error = drained(tank, orifice_rating(n), 2, 0).value() / exact_time - 1;

@@ -39,7 +39,7 @@ TEST_CASE("infiltration into silt loam", "[published]") {
     };
     CHECK_THAT(silt_loam(0.3402, 16.7, 1), is_within(m(0.0317), m(5e-5)));
     CHECK_THAT(silt_loam(0.3402, 16.7, 1), is_within(m(0.03167214), m(5.1e-9)));
-    // shared check values, water 8d: psi dtheta = 5.678 cm (math).
+    // The same soil, psi dtheta = 5.678 cm, computed apart from this code (math).
     struct Row {
         double hours, cm;
     };
@@ -150,7 +150,7 @@ TEST_CASE("the head of that test falls as the permeability says (GSL Runge-Kutta
 }
 
 TEST_CASE("seepage into a pit", "[published]") {
-    // University geotechnical course exercise (inputs and formula seen), shared check values, water 9a: h =
+    // University geotechnical course exercise (inputs and formula seen): h =
     // 49.454806279 m at the well for Q = 0.2 m3/s (math).
     CHECK_THAT(pit_seepage(m_per_s(0.01), m(50), m(49.454806279), m(500), m(0.1)),
                is_near(m3_per_s(0.2), 1e-8));
@@ -208,7 +208,7 @@ TEST_CASE("influence of pumping and radius of a pit", "[published]") {
 }
 
 TEST_CASE("time to pump a pit dry") {
-    // shared check values, water 9f (math): 360 m3 at 25 L/s against 10 L/s are 6 h 40 min.
+    // math: 360 m3 at 25 L/s against 10 L/s are 6 h 40 min.
     CHECK_THAT(pump_time(m3(360), m3_per_s(0.025), m3_per_s(0.010)), is_near(s(24000)));
     CHECK_THAT(pump_time(m3(360), m3_per_s(0.025), m3_per_s(0)), is_near(s(14400)));
     CHECK_THROWS_MATCHES(pump_time(m3(360), m3_per_s(0.01), m3_per_s(0.01)), Refused,

@@ -73,7 +73,7 @@ TEST_CASE("the trapezoid holds C i A td, whatever the step, with its peak and co
 
 TEST_CASE("the unit hydrograph has the ordinates and the mass curve of Table 16-1", "[published]") {
     // USDA NEH Part 630, ch. 16, Table 16-1 (seen in two transcriptions); Qa/Q is the trapezoid of its
-    // ordinates, shared check values, water 2e (math).
+    // ordinates (math).
     const Curve<double, double>& table = dimensionless_unit_hydrograph();
     struct Row {
         double t, q, mass;

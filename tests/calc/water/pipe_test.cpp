@@ -23,7 +23,7 @@ double share_of_full(double filled) {
 }  // namespace
 
 TEST_CASE("a part-full pipe against the table of the circle", "[published]") {
-    // shared check values, water 7: Q/Qf (math; agrees with Chow, Open-Channel Hydraulics (1959), Table 2-2,
+    // Q/Qf (math; agrees with Chow, Open-Channel Hydraulics (1959), Table 2-2,
     // as tabulated on the web).
     struct Row {
         double filled, flow;
@@ -43,7 +43,7 @@ TEST_CASE("a part-full pipe against the table of the circle", "[published]") {
 }
 
 TEST_CASE("full pipes in inches and in metres", "[published]") {
-    // shared check values, water 7: Qfull in ft3/s for n = 0.013, S = 0.01 with the coefficient 1.486 (math);
+    // Qfull in ft3/s for n = 0.013, S = 0.01 with the coefficient 1.486 (math);
     // that with 0.463 (seen) differs by 0.04 %.
     struct Row {
         double inches, cfs_0463, cfs_1486;

@@ -21,7 +21,7 @@ Speed wenzel(double c, double e, double f, double t) {
 }  // namespace
 
 TEST_CASE("a power law of the duration is interpolated exactly") {
-    // shared check values, water 3c (math).
+    // math, computed apart from this code.
     const RainTable two_rows = {{minutes(10), mm_per_h(100)}, {minutes(60), mm_per_h(25)}};
     CHECK_THAT(rain_intensity(two_rows, minutes(30)), is_near(mm_per_h(42.7413865179), 1e-12));
     Random random;
@@ -37,8 +37,8 @@ TEST_CASE("a power law of the duration is interpolated exactly") {
 
 TEST_CASE("10-year 20-minute rain of Denver and Chicago between the rows of 18 and 22 minutes",
           "[published]") {
-    // Chow, Maidment and Mays (1988), sec. 14.2: 3.00 in/h for Denver (from memory); Chicago recomputed,
-    // shared check values, water 3a and 3b.
+    // Chow, Maidment and Mays (1988), sec. 14.2: 3.00 in/h for Denver (from memory); Chicago recomputed
+    // with its coefficients there.
     struct City {
         double c, e, f, inches_per_hour, tolerance;
     };

@@ -71,7 +71,7 @@ TEST_CASE("the summit of a power law lies between the rows and is found (closed 
 }
 
 TEST_CASE("the modified rational method has its closed form for i = a/(t + b)") {
-    // shared check values, water 4c and 4d (math; 4d after FAA AC 150/5320-5, from memory):
+    // math; the averaged release after FAA AC 150/5320-5 (from memory):
     // S = 60 (sqrt(K) - sqrt(Qa b))^2 at td = sqrt(K b/Qa) - b; min, m3/s. The table's chords are 1 % apart.
     const double a = 3000;
     const double b = 20;

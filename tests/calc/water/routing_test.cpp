@@ -138,7 +138,7 @@ TEST_CASE("the published pond, row by row at its own step", "[published]") {
 }
 
 TEST_CASE("the published pond with finer steps", "[published]") {
-    // shared check values, water 5a (math): greatest outflow and when.
+    // math, computed apart from this code: greatest outflow and when.
     struct Finer {
         double step, peak, minute;
     };
@@ -156,7 +156,7 @@ TEST_CASE("the published pond with finer steps", "[published]") {
 }
 
 TEST_CASE("a linear reservoir under constant inflow by its recursion", "[published]") {
-    // shared check values, water 5c: K = 2 h, dt = 1 h gives 40, 64, 78.4, 87.04, 92.224 of 100 (math).
+    // math: K = 2 h, dt = 1 h gives 40, 64, 78.4, 87.04, 92.224 of 100 (math).
     const StorageTable storage = {{{m(0), m3(0)}, {m(1), m3(7200 * 200)}}};
     const RatingTable rating = {{m(0), m3_per_s(0)}, {m(1), m3_per_s(200)}};
     const Hydrograph inflow = {{hours(0), m3_per_s(100)}, {hours(5), m3_per_s(100)}};
@@ -172,7 +172,7 @@ TEST_CASE("a linear reservoir under constant inflow by its recursion", "[publish
 }
 
 TEST_CASE("a tank that empties through an orifice, whatever the step", "[published]") {
-    // shared check values, water 5c (math): A = 50 m2, Cd = 0.6, a = 0.01 m2, g = 9.81: 0.20926327289 m and
+    // math: A = 50 m2, Cd = 0.6, a = 0.01 m2, g = 9.81: 0.20926327289 m and
     // 0.0121575834321 m3/s after an hour from 2 m.
     StorageTable storage;
     RatingTable rating;
@@ -468,7 +468,7 @@ TEST_CASE("what finds no room is what came in less what went out and what is the
 TEST_CASE("the greatest depth is the deepest row of the table") {
     const Pond pond;
     CHECK_THAT(greatest_routed_depth(pond.inflow, pond.storage, pond.rating, minutes(10), m(0)),
-               is_within(ft(9.7727), ft(5.1e-5)));  // shared check values, water 5a (recomputed)
+               is_within(ft(9.7727), ft(5.1e-5)));  // recomputed apart from this code
     Random random;
     for (int i = 0; i < 50; ++i) {
         const RandomPool pool(random);

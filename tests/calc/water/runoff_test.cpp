@@ -82,8 +82,7 @@ TEST_CASE("runoff depth for every initial abstraction (closed form)") {
 }
 
 TEST_CASE("rational method in both systems of units", "[published]") {
-    // shared check values, water 1a: unit factor 1.008 in notes after Chow et al. (1988) (seen); 1a5, 1a6
-    // (math).
+    // The unit factor 1.008 stands in notes after Chow et al. (1988) (seen); the other two are math.
     const Area acre = m2(4046.8564224);
     CHECK_THAT(runoff_peak(share(1), inches(1) / hours(1), acre), is_near(cfs(43560.0 / 43200)));
     CHECK_THAT(runoff_peak(share(0.60), inches(4.5) / hours(1), 5.0 * acre), is_near(cfs(13.6125), 1e-9));
@@ -91,7 +90,7 @@ TEST_CASE("rational method in both systems of units", "[published]") {
 }
 
 TEST_CASE("composite runoff coefficient", "[published]") {
-    // FHWA HEC-22, Example 3-1 (from memory): 0.235; shared check values, water 1a4 (math).
+    // FHWA HEC-22, Example 3-1 (from memory): 0.235; the others are math.
     const Share c = runoff_coefficient({{m2(89500), share(0.25)}, {m2(86000), share(0.22)}});
     CHECK(number(c) == Approx(0.235).margin(0.0005));
     CHECK(number(c) == Approx(0.2352991).margin(5e-8));
@@ -100,7 +99,7 @@ TEST_CASE("composite runoff coefficient", "[published]") {
 }
 
 TEST_CASE("time of concentration by Kirpich and of sheet flow", "[published]") {
-    // shared check values, water 1b1 (formula from memory); the metric constant 0.0195 differs by 0.15 %.
+    // Formula from memory; the metric constant 0.0195 differs by 0.15 %.
     const Time kirpich = kirpich_time(ft(1000), gradient(0.01));
     CHECK_THAT(kirpich, is_near(minutes(9.3776626), 1e-8));
     CHECK_THAT(kirpich, is_near(minutes(9.3913091), 0.002));

