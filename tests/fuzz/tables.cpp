@@ -48,10 +48,6 @@ bool is_finite(const Quantity& quantity) {
 bool is_finite(const calc::Percent& percent) {
     return std::isfinite(percent.value);
 }
-template <class D>
-bool is_finite(const Measure<D>& value) {
-    return std::isfinite(value.value());
-}
 template <class E>
 requires std::is_enum_v<E>
 bool is_finite(E) {
