@@ -32,6 +32,11 @@ const std::vector<LoadClassRow>& load_class_table() {
 }
 
 Force class_load(LoadClass load_class, std::optional<LoadState> state) {
+    if (load_class == LoadClass::aashto_hl93)
+        no_answer(
+            "HL-93 is the worse of two vehicles, a truck and a tandem, and has no one wheel: take the load "
+            "of "
+            "either, or the pressure of the vehicle");
     for (const LoadClassRow& row : load_class_table()) {
         if (row.load_class != load_class) continue;
         if (!state) return row.load;

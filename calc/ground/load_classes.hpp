@@ -26,6 +26,7 @@ enum class LoadClass {
     en124_d400,
     en124_e600,
     en124_f900,
+    aashto_hl93,  ///< the worse of design truck and tandem; two vehicles, so no one wheel
 };
 
 /// A class of access cover in AS 3996 has a load of each state; the others have one load only.
@@ -43,7 +44,7 @@ struct LoadClassRow {
 [[nodiscard]] const std::vector<LoadClassRow>& load_class_table();
 
 /// Load of a class; `state` left out, the one that the table leads with.
-/// \throws Refused(no_answer) when a state is asked of a class that does not part them.
+/// \throws Refused(no_answer) when a state is asked of a class that does not part them, and for HL-93.
 [[nodiscard]] Force class_load(LoadClass load_class, std::optional<LoadState> state);
 
 }  // namespace undercroft::calc

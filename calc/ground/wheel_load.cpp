@@ -7,6 +7,9 @@ namespace undercroft::calc {
 
 namespace {
 
+/// 2 ft, printed as 600 mm in the editions in SI units (from memory).
+constexpr Length least_spread_cover = 600.0 * millimetre;
+
 /// One side of the patch at depth, and how many tyres stand on it.
 struct Side {
     Length length;
@@ -46,8 +49,8 @@ Pressure wheel_load(const Wheel& wheel, Length cover, Share distribution_factor,
                 distribution_factor <= share(1.75 + limit_tolerance),
             shown("distribution factor", distribution_factor),
             " must be from 1 to 1.75, the range of the editions of AASHTO LRFD");
-    require(is_at_least(cover, 2.0 * foot), shown("cover", cover),
-            " must be at least 2 ft (0.6096 m): under less, AASHTO LRFD does not spread wheels through "
+    require(is_at_least(cover, least_spread_cover), shown("cover", cover),
+            " must be at least 2 ft (600 mm): under less, AASHTO LRFD does not spread wheels through "
             "the fill, and a licensed engineer chooses the distribution");
     const Side along = side_at_depth(wheel.tyre_length, wheel.axle_spacing, cover, distribution_factor);
     const Side across = side_at_depth(wheel.tyre_width, wheel.wheel_spacing, cover, distribution_factor);

@@ -24,11 +24,11 @@ struct Wheel {
 /// w + s; two axles likewise on l + s. IM = 33 % (1 - 0.125 H[ft]), not below 0. The widening by 0.06 times
 /// the inside span is left out, on the safe side. Multiple presence, lane load and load factors are not in
 /// it.
-/// \param cover at least 2 ft: below that the standard does not spread wheels through fill.
-/// \param distribution_factor f: 1.15 in most editions; 1.00 before 2013 for fill that is not select
+/// \param cover at least 2 ft, in metric units 600 mm: below that the standard does not spread wheels through
+/// fill. \param distribution_factor f: 1.15 in most editions; 1.00 before 2013 for fill that is not select
 /// granular; up to 1.75 over large concrete pipe since. \throws Refused(domain) for a load or tyre not above
-/// 0, a cover below 2 ft, a factor not from 1 to 1.75, or wheels or axles closer than their tyres are wide or
-/// long.
+/// 0, a cover below 600 mm, a factor not from 1 to 1.75, or wheels or axles closer than their tyres are wide
+/// or long.
 [[nodiscard]] Pressure wheel_load(const Wheel& wheel, Length cover, Share distribution_factor, bool impact);
 
 /// Dynamic load allowance of a buried structure: IM = 33 % (1 - 0.125 H[ft]), not below 0. AASHTO LRFD

@@ -44,7 +44,7 @@ TEST_CASE("pressure of truck and tandem wheels through fill is the table of the 
         if (cover < 2) {
             ++refused;
             CHECK_THROWS_MATCHES(pressure(wheel, cover, factor), Refused,
-                                 refuses_domain("must be at least 2 ft (0.6096 m)"));
+                                 refuses_domain("must be at least 2 ft (600 mm)"));
             continue;
         }
         const Pressure still = pressure(wheel, cover, factor, false);
@@ -184,10 +184,13 @@ TEST_CASE("the bridge code asks at least what the older handbook table for flexi
 }
 
 TEST_CASE("wheels outside the standard are refused") {
-    CHECK_THROWS_MATCHES(pressure(truck_wheel(), 1.99), Refused,
+    CHECK_THROWS_MATCHES(pressure(truck_wheel(), 1.96), Refused,
                          refuses_domain("AASHTO LRFD does not spread wheels through the fill"));
     CHECK_THROWS_MATCHES(pressure(truck_wheel(), -3), Refused, refuses_domain("cover"));
-    // 2 ft in another unit, to the last digit, is 2 ft.
+    // 2 ft in another unit, to the last digit, is 2 ft; its round metric form is within too, less is not.
+    CHECK_NOTHROW(wheel_load(truck_wheel(), 600.0 * (0.001 * metre), share(1.15), true));
+    CHECK_THROWS_MATCHES(wheel_load(truck_wheel(), 0.5999 * metre, share(1.15), true), Refused,
+                         refuses_domain("cover (0.5999 m)"));
     CHECK_NOTHROW(wheel_load(truck_wheel(), 0.6096 * metre, share(1.15), true));
     CHECK_NOTHROW(wheel_load(truck_wheel(), 24.0 * inch, share(1.15), true));
     CHECK_NOTHROW(pressure(truck_wheel(), 2, 1));
@@ -262,7 +265,10 @@ TEST_CASE("classes of wheels and covers have the loads of their standards", "[pu
     REQUIRE(table.size() == std::size(rows));
     for (std::size_t i = 0; i < table.size(); ++i) CHECK(table[i].load_class == static_cast<LoadClass>(i));
     CHECK(static_cast<std::size_t>(LoadClass::en124_f900) + 1 == table.size());
-    CHECK_THROWS_MATCHES(class_load(static_cast<LoadClass>(table.size()), {}), Refused,
+    // HL-93 is two vehicles and has no one load.
+    CHECK(static_cast<std::size_t>(LoadClass::aashto_hl93) == table.size());
+    CHECK_THROWS_MATCHES(class_load(LoadClass::aashto_hl93, {}), Refused, has_no_answer("two vehicles"));
+    CHECK_THROWS_MATCHES(class_load(static_cast<LoadClass>(table.size() + 1), {}), Refused,
                          refuses_value("unknown load class"));
 }
 
