@@ -3,7 +3,7 @@
 #include <array>
 #include <cmath>
 
-#include "calc/customary.hpp"
+#include "calc/works/spot_grid.hpp"
 
 namespace undercroft::calc {
 
@@ -55,30 +55,11 @@ Length pit_slant(Length depth, Batter batter) {
     return slant(depth, horizontal_run(batter, depth));
 }
 
-namespace {
-
-/// Volume of the part of a plane triangle's prism that lies above zero, for the heights at its corners.
-Volume cut_of_triangle(Area plan, std::array<Length, 3> heights) {
-    std::sort(heights.begin(), heights.end());
-    const auto [low, middle, high] = heights;
-    if (high <= zero) return zero;
-    if (low >= zero) return plan * (low + middle + high) / 3.0;
-    if (middle <= zero) return plan * high * high * high / (3.0 * (high - middle) * (high - low));
-    const Volume below = plan * low * low * low / (3.0 * (high - low) * (middle - low));  // negative
-    return plan * (low + middle + high) / 3.0 - below;
-}
-
-}  // namespace
-
 Volume pit_grid(const std::vector<std::vector<Length>>& levels, Length spacing_x, Length spacing_y,
                 Length formation_level) {
     require_positive("spacing x", spacing_x);
     require_positive("spacing y", spacing_y);
-    if (levels.size() < 2 || levels.front().size() < 2)
-        refuse_value("levels must be a grid of at least two rows and two columns");
-    for (const auto& row : levels)
-        if (row.size() != levels.front().size())
-            refuse_value("levels must be a rectangle: all rows equally long");
+    require_grid(levels);
 
     const Area triangle = spacing_x * spacing_y / 4.0;
     Volume cut = zero;
@@ -131,19 +112,22 @@ Batter pit_batter(TrenchSoil soil, Length depth) {
         Batter steepest;
         Length greatest_depth;
     };
-    // 29 CFR 1926 Subpart P, Appendix B, Table B-1 and its footnote 2.
-    const auto allowed = [soil]() -> Allowed {
+    // 29 CFR 1926 Subpart P, Appendix B, Table B-1 and its footnote 2: "20 feet (6.1 m)", "12 feet (3.67 m)".
+    // Both spellings of a limit are within it.
+    constexpr Length deep = 6.1 * metre;
+    constexpr Length short_term = 3.67 * metre;
+    const auto allowed = [&]() -> Allowed {
         switch (soil) {
             case TrenchSoil::stable_rock:
-                return {batter(0), 20.0 * foot};
+                return {batter(0), deep};
             case TrenchSoil::type_a:
-                return {batter(0.75), 20.0 * foot};
+                return {batter(0.75), deep};
             case TrenchSoil::type_a_short_term:
-                return {batter(0.5), 12.0 * foot};
+                return {batter(0.5), short_term};
             case TrenchSoil::type_b:
-                return {batter(1), 20.0 * foot};
+                return {batter(1), deep};
             case TrenchSoil::type_c:
-                return {batter(1.5), 20.0 * foot};
+                return {batter(1.5), deep};
         }
         refuse_value("unknown soil type");
     }();

@@ -58,8 +58,9 @@ enum class TrenchSoil { stable_rock, type_a, type_a_short_term, type_b, type_c }
 /// Steepest batter allowed for simple slopes, as run per rise.
 ///
 /// US 29 CFR 1926 Subpart P, Appendix B, Table B-1: stable rock vertical, A 3/4:1, B 1:1, C 1 1/2:1, to
-/// 20 ft; type A short term 1/2:1, to 12 ft. Local codes and a licensed engineer govern.
-/// \throws Refused(domain) for a depth not above 0; Refused(no_answer) beyond the table's depth.
+/// 20 ft, printed as 6.1 m; type A short term 1/2:1, to 12 ft, printed as 3.67 m. Local codes and a licensed
+/// engineer govern. \throws Refused(domain) for a depth not above 0; Refused(no_answer) beyond the table's
+/// depth.
 [[nodiscard]] Batter pit_batter(TrenchSoil soil, Length depth);
 
 }  // namespace undercroft::calc
