@@ -41,6 +41,25 @@ Length grading_size(const Grading& grading, Percent percent) {
               in_words(std::get<1>(rows.back())) + " passing and does not reach " + in_words(percent));
 }
 
+Percent grading_passing(const Grading& grading, Length size) {
+    const Grading rows = from_finest(grading);
+    require_positive("size", size);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const auto& [sieve, passing] = rows[i];
+        if (abs(sieve - size) <= sieve * limit_tolerance) return passing;
+        if (sieve < size) continue;
+        if (i == 0 && passing.value <= same_percent) return {0};
+        if (i == 0) break;
+        const auto& [finer, passing_finer] = rows[i - 1];
+        const double t =
+            std::log(static_cast<double>(size / finer)) / std::log(static_cast<double>(sieve / finer));
+        return {passing_finer.value + t * (passing.value - passing_finer.value)};
+    }
+    if (size > std::get<0>(rows.back()) && std::get<1>(rows.back()).value >= 100 - same_percent) return {100};
+    no_answer(shown("size", size) + " is beyond the sieves of the grading (" +
+              in_words(std::get<0>(rows.front())) + " to " + in_words(std::get<0>(rows.back())) + ")");
+}
+
 Share grading_uniformity(const Grading& grading) {
     return grading_size(grading, {60}) / grading_size(grading, {10});
 }

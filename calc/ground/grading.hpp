@@ -22,6 +22,12 @@ using Grading = Table<Length, Percent>;
 /// outside 0 to 100, and as from_finest.
 [[nodiscard]] Length grading_size(const Grading& grading, Percent percent);
 
+/// Percentage that passes a size: straight between two sieves in the percentage against the logarithm of the
+/// size; all of it from the coarsest sieve on where that passes 100 %. Common practice; the inverse of
+/// grading_size. \throws Refused(domain) for a size not above 0; Refused(no_answer) for a size beyond the
+/// sieves of the test, but for one finer than a sieve that nothing passes.
+[[nodiscard]] Percent grading_passing(const Grading& grading, Length size);
+
 /// Coefficient of uniformity: Cu = D60/D10. ASTM D2487. \throws Refused as grading_size.
 [[nodiscard]] Share grading_uniformity(const Grading& grading);
 

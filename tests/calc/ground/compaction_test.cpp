@@ -65,4 +65,44 @@ TEST_CASE("soil without mass, or wetter than its own mass, is refused") {
                          refuses_domain("reference density (0 kg/m3) must be above 0"));
 }
 
+TEST_CASE("no fill is denser than without air") {
+    const auto t = [](double value) { return Density::from_value(value); };
+    struct Row {
+        double gravity, moisture, of_1000, of_998, with_air, saturated;
+    };
+    // rho_w G/(1 + w G), by hand (math).
+    const Row rows[] = {{2.65, 0.10, 2094.862, 2090.672, 1990.119, 0},
+                        {2.70, 0.12, 2039.275, 2035.196, 1937.311, 0},
+                        {2.65, 0, 2650, 2644.7, 2517.5, 0}};
+    for (const Row& row : rows) {
+        CAPTURE(row.gravity, row.moisture);
+        const auto dry = [&](double air, double water) {
+            return zero_air_density(t(row.gravity * water), share(row.moisture), share(air), t(water));
+        };
+        CHECK_THAT(dry(0, 1000), is_within(t(row.of_1000), t(5e-4)));
+        CHECK_THAT(dry(0, 998), is_within(t(row.of_998), t(5e-4)));
+        CHECK_THAT(dry(0.05, 1000), is_within(t(row.with_air), t(5e-4)));
+    }
+    // Phase relations of a public library: w 0.4, G 2.65, water 10 kN/m3: saturated 18.01 kN/m3.
+    const Density saturated = zero_air_density(t(2650), share(0.4), share(0), t(1000)) * 1.4;
+    CHECK_THAT(saturated * 10.0 / 1000.0, is_within(t(18.01), t(0.005)));
+    // One cubic metre of it is grains, water and air, and nothing else.
+    Random random;
+    for (int i = 0; i < 300; ++i) {
+        const Density grains = t(random.between(2400, 3000));
+        const double w = random.between(0, 0.5);
+        const double air = random.between(0, 0.5);
+        const double dry = zero_air_density(grains, share(w), share(air), t(1000)).value();
+        REQUIRE(dry / grains.value() + w * dry / 1000 + air == Approx(1).epsilon(1e-12));
+    }
+    CHECK_THROWS_MATCHES(zero_air_density(t(900), share(0.1), share(0), t(1000)), Refused,
+                         refuses_domain("particle density (900 kg/m3) must be above that of water"));
+    CHECK_THROWS_MATCHES(zero_air_density(t(2650), share(1.1), share(0), t(1000)), Refused,
+                         refuses_domain("moisture"));
+    CHECK_THROWS_MATCHES(zero_air_density(t(2650), share(0.1), share(-0.1), t(1000)), Refused,
+                         refuses_domain("air"));
+    CHECK_THROWS_MATCHES(zero_air_density(t(2650), share(0.1), share(0), t(0)), Refused,
+                         refuses_domain("water density"));
+}
+
 }  // namespace undercroft::tests

@@ -278,4 +278,27 @@ TEST_CASE("envelopes that are none are refused") {
                          refuses_domain("than the finer"));
 }
 
+// --- what passes a size ---------------------------------------------------------------------------------
+
+TEST_CASE("what passes a size is the inverse of the size that it passes") {
+    const Grading stone = {{mm(63), {100}}, {mm(50), {94}}, {mm(37.5), {55}}, {mm(25), {9}}, {mm(12.5), {3}}};
+    CHECK(grading_passing(stone, mm(50)).value == 94);
+    CHECK(grading_passing(stone, mm(80)).value == 100);
+    // math: half-way in the logarithm between 25 and 37.5 mm.
+    CHECK(grading_passing(stone, mm(std::sqrt(25 * 37.5))).value == Approx(32).epsilon(1e-12));
+    for (double percent = 3.5; percent < 100; percent += 0.5) {
+        CAPTURE(percent);
+        REQUIRE(grading_passing(stone, grading_size(stone, {percent})).value ==
+                Approx(percent).epsilon(1e-9));
+    }
+    // D100 is the finest sieve that all passes.
+    CHECK_THAT(grading_size(stone, {100}), is_near(mm(63)));
+    CHECK_THROWS_MATCHES(grading_passing(stone, mm(0.075)), Refused,
+                         has_no_answer("is beyond the sieves of the grading (0.0125 m to 0.063 m)"));
+    CHECK_THROWS_MATCHES(grading_passing({{mm(2), {0}}, {mm(4), {60}}}, mm(5)), Refused,
+                         has_no_answer("beyond"));
+    CHECK(grading_passing({{mm(2), {0}}, {mm(4), {60}}}, mm(1)).value == 0);
+    CHECK_THROWS_MATCHES(grading_passing(stone, mm(0)), Refused, refuses_domain("size (0 m)"));
+}
+
 }  // namespace undercroft::tests
