@@ -4,6 +4,7 @@
 
 #include "calc/require.hpp"
 #include "calc/water/water_weight.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::calc {
 
@@ -44,6 +45,16 @@ double coulomb_active(Angle p, Angle d, Angle a, Angle b) {
     return std::pow(sine(a + p), 2) / (std::pow(sine(a), 2) * sine(a - d) * std::pow(1 + root, 2));
 }
 
+/// Horizontal part. At d = p the square root is 0; the arcsine of a quotient that rounds above 1 is a right
+/// angle.
+double lancellotta(Angle p, Angle d) {
+    if (p.value() == 0) return 1;
+    const double ratio = std::min(1.0, sine(d) / sine(p));
+    const double root = std::sqrt(std::max(0.0, std::pow(sine(p), 2) - std::pow(sine(d), 2)));
+    return cosine(d) / (1 - sine(p)) * (cosine(d) + root) *
+           std::exp((std::asin(ratio) + d.value()) * tangent(p));
+}
+
 double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
     require_vertical("Coulomb's passive pressure", a);
     require(
@@ -54,7 +65,12 @@ double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
             " must be at most a third of the friction angle (", amount(p / 3.0),
             ") for passive pressure: beyond it Coulomb's plane slip surface overstates the resistance");
     const double root = std::sqrt(sine(p + d) * sine(p) / cosine(d));
-    return std::pow(cosine(p), 2) / (cosine(d) * std::pow(1 - root, 2));
+    const double coefficient = std::pow(cosine(p), 2) / (cosine(d) * std::pow(1 - root, 2));
+    const double over = coefficient * cosine(d) / lancellotta(p, d);
+    require(over <= 1.1 + limit_tolerance, shown("wall friction", d), " with a friction angle of ", amount(p),
+            ": Coulomb's plane slip surface overstates the passive resistance by ",
+            rounded_text(std::round(100 * (over - 1))), " %; take the lower bound for it (Lancellotta)");
+    return coefficient;
 }
 
 }  // namespace
@@ -85,6 +101,15 @@ Share earth_coefficient(EarthState state, Angle friction_angle, const EarthWall&
     }
     return share(state == EarthState::active ? coulomb_active(p, *wall.friction, wall.back, b)
                                              : coulomb_passive(p, *wall.friction, wall.back, b));
+}
+
+Share passive_coefficient(Angle friction_angle, Angle wall_friction) {
+    require(friction_angle.value() > 0 && friction_angle <= degrees(50) + same_angle,
+            shown("friction angle", friction_angle), " must be above 0 deg, at most 50 deg");
+    require_not_negative("wall friction", wall_friction);
+    require(wall_friction <= friction_angle + same_angle, shown("wall friction", wall_friction),
+            " must be at most the friction angle (", amount(friction_angle), ")");
+    return share(lancellotta(friction_angle, std::min(wall_friction, friction_angle)));
 }
 
 LineLoad earth_thrust(Share coefficient, UnitWeight unit_weight, Length height, Pressure surcharge,

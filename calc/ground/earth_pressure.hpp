@@ -28,9 +28,19 @@ struct EarthWall {
 /// ground that falls or rises steeper than p; wall friction below 0 or above p; Rankine and rest with a back
 /// that is not vertical; rest with wall friction or a slope; Coulomb active with a back flatter than the
 /// inner slip plane or flatter than ground that stands by itself; Coulomb passive with wall friction above
-/// p/3 or on a slope, where its plane slip surface overstates the resistance, or with a back that is not
-/// vertical.
+/// p/3, on a slope, or where its horizontal part is more than 10 % above passive_coefficient, since its plane
+/// slip surface overstates the resistance, or with a back that is not vertical.
 [[nodiscard]] Share earth_coefficient(EarthState state, Angle friction_angle, const EarthWall& wall);
+
+/// Coefficient of passive pressure on a vertical wall with friction, level ground: the horizontal part, a
+/// lower bound that does not overstate the resistance.
+///
+///     K_ph = cos d/(1 - sin p) (cos d + sqrt(sin^2 p - sin^2 d)) exp((asin(sin d/sin p) + d) tan p)
+///
+/// Lancellotta (2002), Geotechnique 52 (from memory); EN 1997-1:2004, Annex C (from memory) gives the same
+/// numbers. Without wall friction it is Rankine's. \throws Refused(domain) for a friction angle not above 0
+/// or above 50 deg, or wall friction below 0 or above it.
+[[nodiscard]] Share passive_coefficient(Angle friction_angle, Angle wall_friction);
 
 /// Thrust per length of wall: P = K (g H^2/2 + q H - gw hw^2/2) + gw hw^2/2, for a surcharge q on the ground
 /// and water standing hw above the foot of the wall. Below the water the effective weight counts. Elementary

@@ -216,12 +216,84 @@ TEST_CASE("a rough wall holds more ground than a smooth one") {
         CAPTURE(friction);
         for (const EarthState state : {EarthState::active, EarthState::passive})
             REQUIRE(rough(state, friction, 0) == Approx(smooth(state, friction)).epsilon(1e-12));
-        REQUIRE(rough(EarthState::passive, friction, friction / 3.0) > smooth(EarthState::passive, friction));
+        REQUIRE(rough(EarthState::passive, friction, friction / 6.0) > smooth(EarthState::passive, friction));
         // Part of the active push points down along the wall.
         const double across =
             rough(EarthState::active, friction, friction / 2.0) * cosine(degrees(friction / 2.0));
         REQUIRE(across < smooth(EarthState::active, friction));
     }
+}
+
+// The lower bound of passive pressure.
+
+namespace {
+
+/// EN 1997-1:2004, Annex C (from memory), level ground and a vertical wall: another formulation of the same
+/// bound.
+double annex_c_passive(double p, double d) {
+    const double to = 3.14159265358979323846 / 180;
+    p *= to;
+    d *= to;
+    const double mt = (90 * to - p) / 2;
+    const double mw = (std::acos(std::min(1.0, std::sin(d) / std::sin(p))) - p - d) / 2;
+    return (1 + std::sin(p) * std::sin(2 * mw + p)) / (1 - std::sin(p) * std::sin(2 * mt + p)) *
+           std::exp(2 * (mt - mw) * std::tan(p));
+}
+
+double lower_bound(double friction, double wall_friction) {
+    return number(passive_coefficient(degrees(friction), degrees(wall_friction)));
+}
+
+}  // namespace
+
+TEST_CASE("the lower bound of passive pressure is the other code's formula, and Rankine's on a smooth wall") {
+    for (int friction = 1; friction <= 50; ++friction) {
+        CAPTURE(friction);
+        REQUIRE(lower_bound(friction, 0) == Approx(smooth(EarthState::passive, friction)).epsilon(1e-12));
+        double last = 0;
+        for (int tenths = 0; tenths <= 10; ++tenths) {
+            const double wall = friction * tenths / 10.0;
+            REQUIRE(lower_bound(friction, wall) == Approx(annex_c_passive(friction, wall)).epsilon(1e-9));
+            REQUIRE(lower_bound(friction, wall) > last);
+            last = lower_bound(friction, wall);
+        }
+    }
+    // math, to four digits.
+    CHECK(lower_bound(30, 15) == Approx(4.2877).margin(5e-5));
+    CHECK(lower_bound(30, 20) == Approx(4.6327).margin(5e-5));
+    CHECK(lower_bound(40, 40.0 / 3) == Approx(7.0872).margin(5e-5));
+}
+
+TEST_CASE("Coulomb's passive pressure is given only where it stays within a tenth of the lower bound") {
+    int refused = 0;
+    for (int friction = 1; friction <= 50; ++friction) {
+        for (int tenths = 0; tenths <= 10; ++tenths) {
+            const double wall = friction / 3.0 * tenths / 10.0;
+            CAPTURE(friction, wall);
+            try {
+                const double across = rough(EarthState::passive, friction, wall) * cosine(degrees(wall));
+                REQUIRE(across <= 1.1 * lower_bound(friction, wall) * (1 + 1e-8));
+                REQUIRE(across >= lower_bound(friction, wall) * (1 - 1e-12));
+            } catch (const Refused& reason) {
+                ++refused;
+                REQUIRE_THAT(reason, refuses_domain("overstates the passive resistance by"));
+                REQUIRE(friction > 37);
+            }
+        }
+    }
+    CHECK(refused > 20);
+    // 40 deg with a third of it on the wall: 11.9 % too much.
+    CHECK_THROWS_MATCHES(rough(EarthState::passive, 40, 40.0 / 3), Refused,
+                         refuses_domain("by 12 %; take the lower bound for it"));
+}
+
+TEST_CASE("friction that is none is refused by the lower bound") {
+    CHECK_THROWS_MATCHES(lower_bound(0, 0), Refused, refuses_domain("friction angle (0 deg)"));
+    CHECK_THROWS_MATCHES(lower_bound(50.01, 0), Refused, refuses_domain("at most 50 deg"));
+    CHECK_THROWS_MATCHES(lower_bound(30, -1), Refused, refuses_domain("wall friction"));
+    CHECK_THROWS_MATCHES(lower_bound(30, 30.01), Refused,
+                         refuses_domain("at most the friction angle (30 deg)"));
+    CHECK_NOTHROW(lower_bound(50, 50));
 }
 
 // Refusals of the theories.
