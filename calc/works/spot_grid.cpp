@@ -18,10 +18,10 @@ void require_grid(const SpotLevels& levels) {
 Volume cut_of_triangle(Area plan, std::array<Length, 3> heights) {
     std::sort(heights.begin(), heights.end());
     const auto [low, middle, high] = heights;
-    const Length zero = Length::from_value(0);
-    if (high <= zero) return Volume::from_value(0);
-    if (low >= zero) return plan * (low + middle + high) / 3.0;
-    if (middle <= zero) return plan * high * high * high / (3.0 * (high - middle) * (high - low));
+    const Length none = Length::from_value(0);
+    if (high <= none) return Volume::from_value(0);
+    if (low >= none) return plan * (low + middle + high) / 3.0;
+    if (middle <= none) return plan * high * high * high / (3.0 * (high - middle) * (high - low));
     const Volume below = plan * low * low * low / (3.0 * (high - low) * (middle - low));  // negative
     return plan * (low + middle + high) / 3.0 - below;
 }
