@@ -1,5 +1,9 @@
 #include "calc/bed/storage.hpp"
 
+#include <array>
+
+#include "calc/bed/along_fall.hpp"
+#include "calc/bed/prism.hpp"
 #include "calc/solve.hpp"
 #include "calc/water/stops.hpp"
 #include "calc/works/excavation.hpp"
@@ -10,6 +14,10 @@ namespace {
 
 /// Beyond any bed; a depth to be searched for stays a number below it.
 constexpr Length highest_bed = 1e6 * metre;
+
+BedPrism prism_of(const Bed& bed) {
+    return {bed.length, bed.width, bed.batter, bed.top(), bed.fall};
+}
 
 void require_bed(const Bed& bed) {
     require_positive("length", bed.length);
@@ -26,6 +34,7 @@ void require_bed(const Bed& bed) {
     const Area plan = pit_area(bed.length, bed.width, bed.chamber_base(), bed.batter);
     require(is_at_most(chambers, plan), "the chambers (chamber length times their width: ", amount(chambers),
             ") must fit in the plan of the bed (", amount(plan), ")");
+    require_fall(prism_of(bed));
 }
 
 Length checked_depth(const Bed& bed, Length depth) {
@@ -36,12 +45,16 @@ Length checked_depth(const Bed& bed, Length depth) {
 }
 
 Volume in_chambers(const Bed& bed, Length depth) {
-    const Length in_chamber = std::clamp<Length>(depth - bed.chamber_base(), zero, bed.arch.rise);
-    return arch_area(bed.arch, in_chamber) * bed.chamber_length;
+    const auto in_one_metre = [&](Length in_chamber) {
+        return arch_area(bed.arch, std::clamp<Length>(in_chamber, zero, bed.arch.rise));
+    };
+    return mean_along_fall(in_one_metre, std::array<Length, 2>{zero, bed.arch.rise},
+                           depth - bed.chamber_base(), rise_of_base(prism_of(bed))) *
+           bed.chamber_length;
 }
 
 Volume in_stone(const Bed& bed, Length depth) {
-    const Volume prism = pit_volume(bed.length, bed.width, depth, bed.batter);
+    const Volume prism = prism_volume(prism_of(bed), depth);
     return number(bed.porosity) * (prism - in_chambers(bed, depth));
 }
 
@@ -75,14 +88,14 @@ StageStorage stage_storage(Count steps, const Bed& bed) {
     const double n = require_steps(steps);
 
     std::vector<Length> depths = equal_steps(bed.top(), n);
-    add_kinks(depths, {bed.chamber_base(), bed.crown()});
+    const Length rise = rise_of_base(prism_of(bed));
+    add_kinks(depths, {bed.chamber_base(), bed.crown(), rise, rise + bed.chamber_base()});
 
     StageStorage table;
     for (const Length& d : depths) {
         const Volume chambers = in_chambers(bed, d);
         const Volume stone = in_stone(bed, d);
-        table.emplace_back(d, chambers, stone, chambers + stone,
-                           pit_area(bed.length, bed.width, d, bed.batter));
+        table.emplace_back(d, chambers, stone, chambers + stone, prism_area(prism_of(bed), d));
     }
     return table;
 }

@@ -19,6 +19,8 @@ struct Bed {
     Share porosity;
     Arch arch;
     Length chamber_length;
+    /// Of the formation along the length; layers and chambers follow it, and depths are those at the low end.
+    Gradient fall = zero;
 
     [[nodiscard]] Length chamber_base() const { return base_stone; }
     [[nodiscard]] Length crown() const { return base_stone + arch.rise; }
@@ -30,9 +32,12 @@ struct Bed {
 /// V(d) = n (P(d) - C(d)) + C(d), with P the volume of the pit's prism below d
 /// (L W d + (L + W) z d^2 + 4/3 z^2 d^3), C the inside volume of the chambers below d and n the porosity
 /// of the stone. The plastic's own volume is neglected. Geometry; common practice.
+/// On a formation that falls, P is the prism over it (prism.hpp) and the chambers, taken as spread evenly
+/// along the bed, hold the mean of what they hold at the depths from one end to the other.
 /// \throws Refused(domain) for a depth below 0 or above the top of the stone; a length or width of the bed
 /// not above 0; a batter, base stone, cover stone or chamber length below 0; a porosity not between 0 and 1;
-/// a bed higher than 1000 km; chambers that do not fit in the plan of the bed; and as require_arch.
+/// a bed higher than 1000 km; chambers that do not fit in the plan of the bed; and as require_arch and
+/// require_fall.
 [[nodiscard]] Volume bed_volume(Length depth, const Bed& bed);
 
 /// Depth of water for a volume held: the inverse of bed_volume, by a bracketing root search
@@ -45,8 +50,9 @@ struct Bed {
 using StageStorage = Table<Length, Volume, Volume, Volume, Area>;
 
 /// The stage-storage table in `steps` equal steps from the base to the top of the stone, with rows added
-/// at the base and the crown of the chambers, where the curve has kinks.
-/// \throws Refused(domain) when steps is not a whole number from 1 to 10000, and as bed_volume.
+/// at the base and the crown of the chambers, where the curve has kinks; on a formation that falls up to the
+/// top of the stone at its low end, above which level water leaves the stone. \throws Refused(domain) when
+/// steps is not a whole number from 1 to 10000, and as bed_volume.
 [[nodiscard]] StageStorage stage_storage(Count steps, const Bed& bed);
 
 }  // namespace undercroft::calc
