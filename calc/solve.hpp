@@ -1,7 +1,9 @@
 /// \file solve.hpp
-/// Roots and minima of functions of quantities, found by Boost.Math, which computes with numbers only.
+/// Roots, minima and integrals of functions of quantities, found by Boost.Math, which computes with numbers
+/// only.
 #pragma once
 
+#include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cstdint>
@@ -52,6 +54,16 @@ template <class Q, class F>
     const auto [at, value] = boost::math::tools::brent_find_minima(
         detail::on_numbers<Q>(f), detail::in_si(low), detail::in_si(high), half_of_the_digits);
     return std::pair(detail::from_si<Q>(at), detail::from_si<decltype(f(low))>(value));
+}
+
+/// Integral of f between two places, where it is smooth: exact for polynomials to the 23rd degree, else to
+/// 1e-12 (Gauss-Kronrod).
+template <class Q, class F>
+[[nodiscard]] auto integral_between(const F& f, Q low, Q high) {
+    using Area = decltype(f(low) * low);
+    constexpr unsigned halvings = 10;
+    return detail::from_si<Area>(boost::math::quadrature::gauss_kronrod<double, 15>::integrate(
+        detail::on_numbers<Q>(f), detail::in_si(low), detail::in_si(high), halvings, 1e-12));
 }
 
 }  // namespace undercroft::calc

@@ -2,10 +2,9 @@
 /// What units hold that stand along a falling formation: the mean over the depths along the bed.
 #pragma once
 
-#include <algorithm>
-#include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <vector>
 
+#include "calc/solve.hpp"
 #include "units/types.hpp"
 
 namespace undercroft::calc {
@@ -17,18 +16,14 @@ namespace undercroft::calc {
 /// \param kinks depths, rising, at which held bends, its lowest and its highest point among them.
 template <class Held, class Kinks>
 [[nodiscard]] auto mean_along_fall(const Held& held, const Kinks& kinks, Length depth, Length drop) {
-    using Amount = decltype(held(depth));
-    if (drop.value() == 0) return held(depth);
+    if (drop == zero) return held(depth);
     std::vector<Length> stops = {depth - drop};
     for (const Length& kink : kinks)
         if (kink > stops.front() && kink < depth) stops.push_back(kink);
     stops.push_back(depth);
-    double sum = 0;
-    for (std::size_t i = 1; i < stops.size(); ++i)
-        sum += boost::math::quadrature::gauss_kronrod<double, 15>::integrate(
-            [&](double u) { return held(Length::from_value(u)).value(); }, stops[i - 1].value(),
-            stops[i].value(), 10, 1e-12);
-    return Amount::from_value(sum / drop.value());
+    auto sum = integral_between(held, stops[0], stops[1]);
+    for (std::size_t i = 2; i < stops.size(); ++i) sum += integral_between(held, stops[i - 1], stops[i]);
+    return decltype(held(depth))(sum / drop);
 }
 
 }  // namespace undercroft::calc

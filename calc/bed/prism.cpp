@@ -8,7 +8,7 @@ namespace undercroft::calc {
 namespace {
 
 bool is_level(const BedPrism& prism) {
-    return prism.fall.value() == 0;
+    return prism.fall == zero;
 }
 
 /// What lies under the water, in walls that stand up to the top of the stone at the low end.

@@ -1,19 +1,15 @@
 #include "calc/bed/unit_storage.hpp"
 
 #include <array>
-#include <boost/math/tools/toms748_solve.hpp>
-#include <cstdint>
 
 #include "calc/bed/along_fall.hpp"
 #include "calc/bed/prism.hpp"
+#include "calc/solve.hpp"
 #include "calc/water/stops.hpp"
 
 namespace undercroft::calc {
 
 namespace {
-
-const Length none = Length::from_value(0);
-const Volume nothing = Volume::from_value(0);
 
 BedPrism prism_of(const UnitBed& bed) {
     return {bed.length, bed.width, bed.batter, bed.top(), bed.fall};
@@ -27,13 +23,13 @@ void require_table(std::size_t kind, const UnitTable& table) {
         require_not_negative("depth", depth);
         require_not_negative("volume", volume);
         if (i == 0) {
-            require(depth.value() > 0 || volume.value() == 0, of_kind, "holds ", amount(volume),
+            require(depth > zero || volume == zero, of_kind, "holds ", amount(volume),
                     " at depth 0, where a unit is empty");
             continue;
         }
         const auto& [depth_before, volume_before] = table[i - 1];
-        require(is_above(depth.value(), depth_before.value()), of_kind,
-                "has depths that do not rise: ", amount(depth), " after ", amount(depth_before));
+        require(is_above(depth, depth_before), of_kind, "has depths that do not rise: ", amount(depth),
+                " after ", amount(depth_before));
         require(volume >= volume_before, of_kind, "has volumes that fall: ", amount(volume), " after ",
                 amount(volume_before));
     }
@@ -46,14 +42,14 @@ struct InUnit {
 };
 
 InUnit in_unit(const UnitTable& table, Length depth) {
-    InUnit unit{nothing, nothing * none};
-    Length at = none;
+    InUnit unit{};
+    Length at = zero;
     const auto go_to = [&](Length next, Volume held_there) {
         unit.moment += (unit.held + held_there) / 2.0 * (next - at);
         unit.held = held_there;
         at = next;
     };
-    if (depth <= none) return unit;
+    if (depth <= zero) return unit;
     for (const auto& [row_depth, row_volume] : table) {
         if (depth < row_depth) {
             go_to(depth, unit.held + (row_volume - unit.held) * ((depth - at) / (row_depth - at)));
@@ -67,34 +63,36 @@ InUnit in_unit(const UnitTable& table, Length depth) {
 
 /// The mean along the fall, as mean_along_fall: exact, each piece of the table being straight.
 Volume mean_in_unit(const UnitTable& table, Length depth, Length drop) {
-    if (drop.value() == 0) return in_unit(table, depth).held;
+    if (drop == zero) return in_unit(table, depth).held;
     return (in_unit(table, depth).moment - in_unit(table, depth - drop).moment) / drop;
 }
 
 Volume in_units(const UnitBed& bed, Length depth) {
     const Length drop = rise_of_base(prism_of(bed));
-    Volume held = nothing;
+    Volume held = zero;
     for (const UnitKind& kind : bed.units)
         held += number(kind.number) * mean_in_unit(kind.table, depth - bed.base_stone, drop);
     return held;
 }
 
 Volume in_header(const UnitBed& bed, Length depth) {
-    if (!bed.header) return nothing;
+    if (!bed.header) return zero;
     const Arch pipe{Shape::circle, bed.header->diameter, bed.header->diameter};
     const Area whole = arch_area(pipe);
     const auto filled = [&](Length d) {
-        return bed.header->volume * (arch_area(pipe, std::clamp(d, none, pipe.rise)) / whole);
+        return bed.header->volume * (arch_area(pipe, std::clamp<Length>(d, zero, pipe.rise)) / whole);
     };
-    return mean_along_fall(filled, std::array{none, pipe.rise}, depth - bed.header->invert,
+    return mean_along_fall(filled, std::array<Length, 2>{zero, pipe.rise}, depth - bed.header->invert,
                            rise_of_base(prism_of(bed)));
 }
 
 Volume in_plastic(const UnitBed& bed, Length depth) {
-    if (!bed.plastic) return nothing;
+    if (!bed.plastic) return zero;
     const Volume whole = bed.plastic->mass / bed.plastic->density;
-    const auto drowned = [&](Length d) { return whole * (std::clamp(d, none, bed.rise()) / bed.rise()); };
-    return mean_along_fall(drowned, std::array{none, bed.rise()}, depth - bed.base_stone,
+    const auto drowned = [&](Length d) {
+        return whole * (std::clamp<Length>(d, zero, bed.rise()) / bed.rise());
+    };
+    return mean_along_fall(drowned, std::array<Length, 2>{zero, bed.rise()}, depth - bed.base_stone,
                            rise_of_base(prism_of(bed)));
 }
 
@@ -131,9 +129,8 @@ void require_bed(const UnitBed& bed) {
         require_positive("header diameter", bed.header->diameter);
         require_not_negative("header invert", bed.header->invert);
         const Length crown = bed.header->invert + bed.header->diameter;
-        require(crown <= bed.top() * (1 + limit_tolerance),
-                "the header must lie in the stone, but its crown (", amount(crown),
-                ") is above the top of it (", amount(bed.top()), ")");
+        require(is_at_most(crown, bed.top()), "the header must lie in the stone, but its crown (",
+                amount(crown), ") is above the top of it (", amount(bed.top()), ")");
     }
     require_fall(prism_of(bed));
     const Volume filled = in_units(bed, bed.top()) + in_header(bed, bed.top()) + in_plastic(bed, bed.top());
@@ -145,7 +142,7 @@ void require_bed(const UnitBed& bed) {
 }  // namespace
 
 Length UnitBed::rise() const {
-    Length tallest = none;
+    Length tallest = zero;
     for (const UnitKind& kind : units)
         if (!kind.table.empty()) tallest = std::max(tallest, std::get<0>(kind.table.back()));
     return tallest;
@@ -154,9 +151,8 @@ Length UnitBed::rise() const {
 Volume unit_bed_volume(Length depth, const UnitBed& bed) {
     require_bed(bed);
     require_not_negative("depth", depth);
-    require(depth.value() - bed.top().value() <= slack(depth.value(), bed.top().value()),
-            shown("depth", depth), " must be at most the top of the stone (", amount(bed.top()),
-            " above the base of the bed at its low end)");
+    require(is_at_most(depth, bed.top()), shown("depth", depth), " must be at most the top of the stone (",
+            amount(bed.top()), " above the base of the bed at its low end)");
     return held(bed, std::min(depth, bed.top())).total();
 }
 
@@ -164,24 +160,17 @@ Length unit_bed_depth(Volume volume, const UnitBed& bed) {
     require_bed(bed);
     require_not_negative("volume", volume);
     const Volume full = held(bed, bed.top()).total();
-    require(volume.value() - full.value() <= slack(volume.value(), full.value()), shown("volume", volume),
-            " must be at most what the bed holds (", amount(full), ")");
+    require(is_at_most(volume, full), shown("volume", volume), " must be at most what the bed holds (",
+            amount(full), ")");
     if (volume >= full) return bed.top();
-    if (volume.value() == 0) return none;
-    const auto shortfall = [&](double depth) {
-        return (held(bed, Length::from_value(depth)).total() - volume).value();
-    };
-    std::uintmax_t iterations = 200;
-    const boost::math::tools::eps_tolerance<double> tolerance(52);
-    const auto [low, high] =
-        boost::math::tools::toms748_solve(shortfall, 0.0, bed.top().value(), tolerance, iterations);
-    return Length::from_value((low + high) / 2);
+    if (volume == zero) return zero;
+    const auto excess = [&](Length depth) { return held(bed, depth).total() - volume; };
+    return root_between<Length>(excess, zero, bed.top());
 }
 
 StageStorage unit_stage_storage(Count steps, const UnitBed& bed) {
     require_bed(bed);
-    const double n = require_whole("steps", steps, 1);
-    require(n <= 10000, shown("steps", steps), " must be at most 10000");
+    const double n = require_steps(steps);
     const Length rise_along = rise_of_base(prism_of(bed));
     std::vector<Length> depths = equal_steps(bed.top(), n);
     add_kinks(depths, {bed.base_stone, bed.crown(), rise_along, rise_along + bed.base_stone});

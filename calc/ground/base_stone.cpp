@@ -7,8 +7,6 @@ namespace undercroft::calc {
 
 namespace {
 
-const Length none = Length::from_value(0);
-
 Pressure pressure(const FeetOnStone& f, Length base_stone) {
     return foot_pressure(f.crown_pressure, f.span, f.row_gap, f.foot_width, base_stone) +
            f.unit_weight * (f.stone_height + base_stone);
@@ -17,7 +15,7 @@ Pressure pressure(const FeetOnStone& f, Length base_stone) {
 void require_feet(const FeetOnStone& feet) {
     require_not_negative("stone height", feet.stone_height);
     require_positive("unit weight", feet.unit_weight);
-    (void)foot_pressure(feet.crown_pressure, feet.span, feet.row_gap, feet.foot_width, none);
+    (void)foot_pressure(feet.crown_pressure, feet.span, feet.row_gap, feet.foot_width, zero);
 }
 
 /// Thickness from which all is level under the chambers too, and more stone only weighs more.
@@ -32,7 +30,7 @@ Length thickness_of_floor(const FeetOnStone& f) {
     // Feet apart: p' = g - q (S - b)/(2 (b + t)^2).
     const Length alone =
         sqrt(f.crown_pressure * (f.span - b) / (2.0 * f.unit_weight)) - b;  // may lie beyond the branch
-    if (alone <= apart) return std::max(alone, none);
+    if (alone <= apart) return std::max<Length>(alone, zero);
     // Spreads met: p' = g - q (S + G)/(2 b + G + t)^2.
     const Length met = sqrt(f.crown_pressure * (f.span + f.row_gap) / f.unit_weight) - 2.0 * b - f.row_gap;
     return std::clamp<Length>(met, apart, std::max(apart, level_from(f)));
@@ -41,7 +39,7 @@ Length thickness_of_floor(const FeetOnStone& f) {
 /// The lower root of a t^2 - 2 m t + c = 0, for a > 0 and m > 0; exact where c is small.
 Length lower_root(UnitWeight a, Pressure m, LineLoad c) {
     const auto square = m * m - a * c;
-    const Pressure root = Pressure::from_value(std::sqrt(std::max(square.value(), 0.0)));
+    const Pressure root = sqrt(std::max<decltype(m * m)>(square, zero));
     return c / (m + root);
 }
 
@@ -68,10 +66,10 @@ Pressure subgrade_pressure(const FeetOnStone& feet, Length base_stone) {
 Length base_stone_needed(const FeetOnStone& feet, Pressure allowable) {
     require_feet(feet);
     require_positive("allowable", allowable);
-    if (pressure(feet, none) <= allowable) return none;
+    if (pressure(feet, zero) <= allowable) return zero;
     const Length thickest = thickness_of_floor(feet);
     const Pressure floor = pressure(feet, thickest);
-    if (floor.value() - allowable.value() > slack(floor.value(), allowable.value()))
+    if (!is_at_most(floor, allowable))
         no_answer("no thickness of base stone does: the pressure never falls below " + in_words(floor) +
                   " (at " + in_words(thickest) + " of stone), above the allowable " + in_words(allowable) +
                   "; replace or reinforce the ground, or lighten the load");

@@ -18,9 +18,9 @@ Force bed_weight(const BuriedBed& bed, HeldSoil soil) {
     require_not_negative("batter", bed.batter);
     require(!bed.layers.empty(), "the bed has no layer");
     require_not_negative("chambers", bed.chambers);
-    Force weight = Force::from_value(0);
-    Length top = Length::from_value(0);
-    Volume below = Volume::from_value(0);
+    Force weight = zero;
+    Length top = zero;
+    Volume below = zero;
     for (std::size_t i = 0; i < bed.layers.size(); ++i) {
         const auto& [thickness, unit_weight] = bed.layers[i];
         require_not_negative("thickness", thickness);
@@ -29,7 +29,7 @@ Force bed_weight(const BuriedBed& bed, HeldSoil soil) {
         const Volume up_to_here = soil_to(bed, soil, top);
         Volume solid = up_to_here - below;
         if (i == 0) {
-            require(bed.chambers < solid || bed.chambers.value() == 0, shown("chambers", bed.chambers),
+            require(bed.chambers < solid || bed.chambers == zero, shown("chambers", bed.chambers),
                     " must be less than the first layer, the bed (", amount(solid), ")");
             solid -= bed.chambers;
         }
@@ -40,10 +40,10 @@ Force bed_weight(const BuriedBed& bed, HeldSoil soil) {
 }
 
 Force bed_uplift(const BuriedBed& bed, HeldSoil soil) {
-    Length top = Length::from_value(0);
+    Length top = zero;
     for (const auto& [thickness, unit_weight] : bed.layers) top += thickness;
     require_positive("water height", bed.water_height);
-    require(bed.water_height <= top * (1 + limit_tolerance), shown("water height", bed.water_height),
+    require(is_at_most(bed.water_height, top), shown("water height", bed.water_height),
             " must be at most the height of the layers (", amount(top), ")");
     require_positive("water unit weight", bed.water_unit_weight);
     require_not_negative("batter", bed.batter);
@@ -60,7 +60,7 @@ Share uplift_ratio(Force weight, Force uplift, Share stabilising, Share destabil
     require_positive("uplift", uplift);
     require_positive("stabilising factor", stabilising);
     require(stabilising <= share(1), shown("stabilising factor", stabilising), " must be at most 1");
-    require(destabilising >= share(1) && std::isfinite(destabilising.value()),
+    require(destabilising >= share(1) && is_finite(destabilising),
             shown("destabilising factor", destabilising), " must be at least 1");
     return destabilising * uplift / (stabilising * weight);
 }

@@ -1,11 +1,9 @@
 #include "calc/ground/clay_bearing.hpp"
 
-#include <boost/math/tools/minima.hpp>
-#include <boost/math/tools/toms748_solve.hpp>
-#include <cstdint>
 #include <numbers>
 
 #include "calc/require.hpp"
+#include "calc/solve.hpp"
 
 namespace undercroft::calc {
 
@@ -15,7 +13,7 @@ constexpr double cohesion_factor = 2 + std::numbers::pi;
 
 void require_length(const std::optional<Length>& length, Length width) {
     if (length)
-        require(*length >= width * (1 - limit_tolerance), shown("length", *length), " must be at least the ",
+        require(is_at_least(*length, width), shown("length", *length), " must be at least the ",
                 shown("width", width), "; leave it out for a long strip");
 }
 
@@ -61,32 +59,27 @@ Length replacement_depth(const ReplacedGround& g) {
     require_positive("width", g.width);
     require_length(g.length, g.width);
     require_positive("strength", g.strength);
-    require(g.safety >= share(1) && std::isfinite(g.safety.value()), shown("safety", g.safety),
-            " must be at least 1");
+    require(g.safety >= share(1) && is_finite(g.safety), shown("safety", g.safety), " must be at least 1");
     require_not_negative("added weight", g.added_weight);
-    const auto excess = [&](double depth) {
-        const Length d = Length::from_value(depth);
-        const Length wide = g.width + d;
+    const auto excess = [&](Length depth) -> Pressure {
+        const Length wide = g.width + depth;
         double spread = g.width / wide;
-        if (g.length) spread *= static_cast<double>(*g.length / (*g.length + d));
-        const double shape = g.length ? 1 + 0.2 * slenderness(wide, *g.length + d) : 1;
+        if (g.length) spread *= static_cast<double>(*g.length / (*g.length + depth));
+        const double shape = g.length ? 1 + 0.2 * slenderness(wide, *g.length + depth) : 1;
         const Pressure allowed = cohesion_factor * shape * g.strength / g.safety;
-        return (g.pressure * spread + g.added_weight * d - allowed).value();
+        return g.pressure * spread + g.added_weight * depth - allowed;
     };
-    if (excess(0) <= slack(g.pressure.value(), g.pressure.value())) return Length::from_value(0);
+    if (excess(zero) <= limit_tolerance * g.pressure) return zero;
     // Falls while the spread gains, rises where the stone's weight overtakes.
-    constexpr double deepest = 20;
-    const auto [at, least] = boost::math::tools::brent_find_minima(excess, 0.0, deepest, 40);
-    if (least > 0)
+    constexpr Length deepest = 20.0 * metre;
+    const auto [at, least] = minimum_between<Length>(excess, zero, deepest);
+    if (least > zero)
         no_answer(
             "no depth of replacement to 20 m does: the clay (" + shown("strength", g.strength) +
             ") is too soft for the " + shown("pressure", g.pressure) +
-            ", or the stone's own weight overtakes what its spread gains; lighten the load or strengthen the "
-            "ground");
-    std::uintmax_t iterations = 200;
-    const boost::math::tools::eps_tolerance<double> tolerance(50);
-    const auto [low, high] = boost::math::tools::toms748_solve(excess, 0.0, at, tolerance, iterations);
-    return Length::from_value(high);
+            ", or the stone's own weight overtakes what its spread gains; lighten the load or strengthen "
+            "the ground");
+    return root_between<Length>(excess, zero, at);
 }
 
 }  // namespace undercroft::calc

@@ -18,7 +18,7 @@ Share compaction_degree(Density dry_density, Density reference_density) {
 
 Density zero_air_density(Density particle_density, Share moisture, Share air, Density water_density) {
     require_positive("water density", water_density);
-    require(particle_density > water_density && std::isfinite(particle_density.value()),
+    require(particle_density > water_density && is_finite(particle_density),
             shown("particle density", particle_density), " must be above that of water (",
             amount(water_density), ")");
     require_share("moisture", moisture);

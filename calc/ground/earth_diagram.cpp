@@ -9,11 +9,11 @@ EarthDiagram earth_diagram(const WallLayers& layers, Pressure surcharge, Length 
     require_not_negative("water depth", water_depth);
     require_positive("water unit weight", water_unit_weight);
     EarthDiagram diagram;
-    Length depth = Length::from_value(0);
+    Length depth = zero;
     Pressure effective = surcharge;
     const auto put = [&](Share coefficient) {
         const Pressure earth = coefficient * effective;
-        const Pressure water = water_unit_weight * std::max(depth - water_depth, Length::from_value(0));
+        const Pressure water = water_unit_weight * std::max<Length>(depth - water_depth, zero);
         diagram.emplace_back(depth, earth, water, earth + water);
     };
     for (const auto& [thickness, unit_weight, coefficient] : layers) {
@@ -38,7 +38,7 @@ EarthDiagram earth_diagram(const WallLayers& layers, Pressure surcharge, Length 
 }
 
 LineLoad diagram_thrust(const EarthDiagram& diagram) {
-    LineLoad thrust = LineLoad::from_value(0);
+    LineLoad thrust = zero;
     for (std::size_t i = 1; i < diagram.size(); ++i) {
         const auto& [depth_1, earth_1, water_1, both_1] = diagram[i - 1];
         const auto& [depth_2, earth_2, water_2, both_2] = diagram[i];

@@ -48,11 +48,11 @@ double coulomb_active(Angle p, Angle d, Angle a, Angle b) {
 /// Horizontal part. At d = p the square root is 0; the arcsine of a quotient that rounds above 1 is a right
 /// angle.
 double lancellotta(Angle p, Angle d) {
-    if (p.value() == 0) return 1;
+    if (p == zero) return 1;
     const double ratio = std::min(1.0, sine(d) / sine(p));
     const double root = std::sqrt(std::max(0.0, std::pow(sine(p), 2) - std::pow(sine(d), 2)));
     return cosine(d) / (1 - sine(p)) * (cosine(d) + root) *
-           std::exp((std::asin(ratio) + d.value()) * tangent(p));
+           std::exp((arc_sine(ratio) + d) / radian * tangent(p));
 }
 
 double coulomb_passive(Angle p, Angle d, Angle a, Angle b) {
@@ -104,7 +104,7 @@ Share earth_coefficient(EarthState state, Angle friction_angle, const EarthWall&
 }
 
 Share passive_coefficient(Angle friction_angle, Angle wall_friction) {
-    require(friction_angle.value() > 0 && friction_angle <= degrees(50) + same_angle,
+    require(friction_angle > zero && friction_angle <= degrees(50) + same_angle,
             shown("friction angle", friction_angle), " must be above 0 deg, at most 50 deg");
     require_not_negative("wall friction", wall_friction);
     require(wall_friction <= friction_angle + same_angle, shown("wall friction", wall_friction),

@@ -1,17 +1,14 @@
 #include "calc/ground/lift_plan.hpp"
 
-#include <boost/math/tools/minima.hpp>
-#include <boost/math/tools/toms748_solve.hpp>
-#include <cstdint>
-
 #include "calc/ground/stone.hpp"
+#include "calc/solve.hpp"
 
 namespace undercroft::calc {
 
 namespace {
 
 void require_vibration(Share vibration) {
-    require(vibration >= share(1) && std::isfinite(vibration.value()), shown("vibration", vibration),
+    require(vibration >= share(1) && is_finite(vibration), shown("vibration", vibration),
             " must be at least 1, the plant at rest");
 }
 
@@ -21,8 +18,8 @@ LiftPlan lift_plan(const LiftLayers& layers, const Patches& plant, Share vibrati
     require(!layers.empty(), "the fill has no layer");
     require_vibration(vibration);
     LiftPlan plan;
-    Length cover = Length::from_value(0);
-    Pressure fill = Pressure::from_value(0);
+    Length cover = zero;
+    Pressure fill = zero;
     double layer = 0;
     for (const auto& [thickness, unit_weight, greatest_lift] : layers) {
         ++layer;
@@ -48,24 +45,19 @@ Length plant_cover(const Patches& plant, Share vibration, UnitWeight fill_unit_w
     require_vibration(vibration);
     require_positive("unit weight", fill_unit_weight);
     require_positive("allowable", allowable);
-    const auto excess = [&](double cover) {
-        const Length h = Length::from_value(cover);
-        return (vibration * plant_load(plant, h) + fill_unit_weight * h - allowable).value();
+    const auto excess = [&](Length cover) -> Pressure {
+        return vibration * plant_load(plant, cover) + fill_unit_weight * cover - allowable;
     };
     // Falls while the plant spreads, rises where the fill's own weight takes over; so the least lies between.
-    constexpr double shallow = 0.01;
-    constexpr double deep = 10;
-    if (excess(shallow) <= 0) return Length::from_value(shallow);
-    const auto [at, least] = boost::math::tools::brent_find_minima(excess, shallow, deep, 24);
-    if (least > 0)
+    constexpr Length shallow = 0.01 * metre;
+    constexpr Length deep = 10.0 * metre;
+    if (excess(shallow) <= zero) return shallow;
+    const auto [at, least] = minimum_between<Length>(excess, shallow, deep);
+    if (least > zero)
         no_answer("no cover does: plant and fill together never press less than " +
-                  in_words(allowable + Pressure::from_value(least)) + " (under " +
-                  in_words(Length::from_value(at)) + "), above the allowable " + in_words(allowable) +
-                  "; take lighter plant");
-    std::uintmax_t iterations = 200;
-    const boost::math::tools::eps_tolerance<double> tolerance(45);
-    const auto [low, high] = boost::math::tools::toms748_solve(excess, shallow, at, tolerance, iterations);
-    return Length::from_value(high);
+                  in_words(allowable + least) + " (under " + in_words(at) + "), above the allowable " +
+                  in_words(allowable) + "; take lighter plant");
+    return root_between<Length>(excess, shallow, at);
 }
 
 }  // namespace undercroft::calc

@@ -26,7 +26,7 @@ Length elastic_settlement(Pressure pressure, Length width, Length length, Pressu
                           SettlementPoint at) {
     require_positive("pressure", pressure);
     require_positive("width", width);
-    require(length >= width * (1 - limit_tolerance) && std::isfinite(length.value()), shown("length", length),
+    require(is_at_least(length, width) && is_finite(length), shown("length", length),
             " must be at least the ", shown("width", width));
     require_positive("modulus", modulus);
     require(poisson >= share(0) && poisson <= share(0.5), shown("Poisson ratio", poisson),
@@ -51,8 +51,7 @@ Length consolidation_settlement(const ClayLayer& layer, Pressure added) {
     require(layer.recompression <= layer.compression, shown("recompression index", layer.recompression),
             " must be at most the ", shown("compression index", layer.compression));
     require_positive("effective stress", layer.effective_stress);
-    require(layer.preconsolidation >= layer.effective_stress * (1 - limit_tolerance) &&
-                std::isfinite(layer.preconsolidation.value()),
+    require(is_at_least(layer.preconsolidation, layer.effective_stress) && is_finite(layer.preconsolidation),
             shown("preconsolidation stress", layer.preconsolidation), " must be at least the ",
             shown("effective stress", layer.effective_stress), ": the ground has borne that much");
     require_not_negative("added stress", added);
@@ -84,7 +83,7 @@ Length sand_settlement(Pressure pressure, Length width, bool is_strip, const San
     require_positive("pressure", pressure);
     require_positive("width", width);
     require(!layers.empty(), "there is no layer");
-    Length settlement = Length::from_value(0);
+    Length settlement = zero;
     for (const auto& [thickness, depth, stress, index] : layers) {
         require_positive("thickness", thickness);
         require_not_negative("depth", depth);

@@ -56,7 +56,7 @@ Pressure vehicle_load(LoadClass vehicle, Length cover, Share distribution_factor
 Length counted_cover(Length fill_depth, Length pavement, Surfacing surfacing) {
     require_not_negative("fill depth", fill_depth);
     if (surfacing == Surfacing::none) {
-        require(pavement.value() == 0, shown("pavement", pavement), " must be 0 where there is no pavement");
+        require(pavement == zero, shown("pavement", pavement), " must be 0 where there is no pavement");
         return fill_depth;
     }
     require_positive("pavement", pavement);

@@ -28,18 +28,16 @@ WaterFactors water_factors(Length water_depth, Length depth, Length width) {
     require_not_negative("depth", depth);
     require_positive("width", width);
     const auto factor = [&](Length reach) {
-        return share(
-            reach.value() == 0 ? 1 : std::min(1.0, 0.5 + 0.5 * static_cast<double>(water_depth / reach)));
+        return share(reach == zero ? 1 : std::min(1.0, 0.5 + 0.5 * static_cast<double>(water_depth / reach)));
     };
     return {factor(depth), factor(depth + 1.5 * width)};
 }
 
 Pressure wet_bearing_capacity(const DrainedFooting& f) {
-    const Length none = Length::from_value(0);
     const Pressure whole = term(f, f.cohesion, f.depth, f.width);  // and all preconditions
     const WaterFactors water =
         f.water_depth ? water_factors(*f.water_depth, f.depth, f.width) : WaterFactors{share(1), share(1)};
-    const Pressure at_surface = term(f, f.cohesion, none, f.width);
+    const Pressure at_surface = term(f, f.cohesion, zero, f.width);
     const Pressure surcharge = whole - at_surface;
     const BearingFactors n = bearing_factors(BearingMethod::vesic, f.friction_angle);
     const double k = f.length ? std::min(1.0, static_cast<double>(f.width / *f.length)) : 0;

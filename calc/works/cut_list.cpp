@@ -7,8 +7,6 @@ namespace undercroft::calc {
 
 namespace {
 
-const Length none = Length::from_value(0);
-
 void require_roll(const SheetRoll& roll) {
     require_positive("roll length", roll.length);
     require_positive("roll width", roll.width);
@@ -115,7 +113,7 @@ private:
 
     void take(const Strip& strip, std::size_t from, Length piece, bool joined) {
         panels_.push_back({count(strip.face), count(strip.number), piece, strip.width, joined,
-                           count(static_cast<double>(from) + 1), roll_.length - rests_[from], none});
+                           count(static_cast<double>(from) + 1), roll_.length - rests_[from], zero});
         rests_[from] -= piece;
         offcuts_.push_back({panels_.size() - 1, roll_.width - strip.width});
     }
@@ -143,7 +141,7 @@ Count rolls_of(const std::vector<Panel>& panels) {
 }
 
 Length seams_of(const std::vector<Panel>& panels, const SheetFaces& faces) {
-    Length seams = none;
+    Length seams = zero;
     for (const Panel& panel : panels) {
         if (panel.is_joined)
             seams += panel.width;
@@ -160,7 +158,7 @@ Table<Count, Length> rests_of(const std::vector<Panel>& panels, const SheetRoll&
         Length& rest = std::get<1>(rests[static_cast<std::size_t>(number(panel.roll)) - 1]);
         rest = std::min(rest, roll.length - panel.along - panel.length);
     }
-    for (auto& [roll_number, rest] : rests) rest = std::max(rest, none);
+    for (auto& [roll_number, rest] : rests) rest = std::max<Length>(rest, zero);
     return rests;
 }
 

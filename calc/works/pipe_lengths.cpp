@@ -8,7 +8,7 @@ Length riser_length(Length surface_level, Length crown_level, Length recess, Len
     require_not_negative("recess", recess);
     require_not_negative("socket", socket);
     const Length length = surface_level - crown_level - recess + socket;
-    require(length.value() > 0, "the riser from the ", shown("crown level", crown_level), " to the ",
+    require(length > zero, "the riser from the ", shown("crown level", crown_level), " to the ",
             shown("surface level", surface_level), " must be longer than 0, but is ", amount(length));
     return length;
 }

@@ -19,7 +19,7 @@ struct Plane {
     [[nodiscard]] Length level(Length x, Length y) const {
         return at_origin + vertical_rise(along_x, x) + vertical_rise(along_y, y);
     }
-    [[nodiscard]] bool is_level() const { return along_x.value() == 0 && along_y.value() == 0; }
+    [[nodiscard]] bool is_level() const { return along_x == zero && along_y == zero; }
 };
 
 /// A plane and how far the corners that it was laid through depart from it.

@@ -100,7 +100,7 @@ std::vector<SetPoint> set_out_ports(const SiteGrid& grid, const Plane& formation
 Area polygon_area(const Table<Length, Length>& corners) {
     require(corners.size() >= 3, "an area needs at least three corners");
     const auto& [east, north] = corners.front();
-    Area twice = Area::from_value(0);
+    Area twice = zero;
     for (std::size_t i = 2; i < corners.size(); ++i) {
         const auto& [e1, n1] = corners[i - 1];
         const auto& [e2, n2] = corners[i];
@@ -118,9 +118,9 @@ Length grid_distance(Length east_1, Length north_1, Length east_2, Length north_
 Angle grid_bearing(Length east_1, Length north_1, Length east_2, Length north_2) {
     const Length east = east_2 - east_1;
     const Length north = north_2 - north_1;
-    require(east.value() != 0 || north.value() != 0, "from a point to itself there is no bearing");
-    const Angle bearing = Angle::from_value(std::atan2(east.value(), north.value()));
-    return bearing.value() < 0 ? bearing + degrees(360) : bearing;
+    require(!(east == zero && north == zero), "from a point to itself there is no bearing");
+    const Angle bearing = inclination(east, north);  // from north towards east
+    return bearing < zero ? bearing + degrees(360) : bearing;
 }
 
 }  // namespace undercroft::calc

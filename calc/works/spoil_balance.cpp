@@ -41,7 +41,7 @@ Balance balance(Volume bank_volume, Share fit_share, Volume fill_needed,
     const Volume fit = number(fit_share) * bank_volume;
     const Volume wanted = fill_needed / compacted;
     // What is short or left over is the difference, and 0 to the last digit where nothing is.
-    if (fit >= wanted) return {wanted, Volume::from_value(0), bank_volume - wanted};
+    if (fit >= wanted) return {wanted, zero, bank_volume - wanted};
     return {fit, fill_needed - compacted * fit, bank_volume - fit};
 }
 

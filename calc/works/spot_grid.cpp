@@ -18,10 +18,9 @@ void require_grid(const SpotLevels& levels) {
 Volume cut_of_triangle(Area plan, std::array<Length, 3> heights) {
     std::sort(heights.begin(), heights.end());
     const auto [low, middle, high] = heights;
-    const Length none = Length::from_value(0);
-    if (high <= none) return Volume::from_value(0);
-    if (low >= none) return plan * (low + middle + high) / 3.0;
-    if (middle <= none) return plan * high * high * high / (3.0 * (high - middle) * (high - low));
+    if (high <= zero) return zero;
+    if (low >= zero) return plan * (low + middle + high) / 3.0;
+    if (middle <= zero) return plan * high * high * high / (3.0 * (high - middle) * (high - low));
     const Volume below = plan * low * low * low / (3.0 * (high - low) * (middle - low));  // negative
     return plan * (low + middle + high) / 3.0 - below;
 }
@@ -38,7 +37,7 @@ Length grid_mean_level(const SpotLevels& levels) {
     require_grid(levels);
     // From the first level, so that the mean of equal levels is that level to the last digit.
     const Length datum = levels.front().front();
-    Length sum = Length::from_value(0);
+    Length sum = zero;
     const auto cells_at = [](std::size_t place, std::size_t places) {
         return place == 0 || place + 1 == places ? 1.0 : 2.0;
     };

@@ -5,7 +5,7 @@ namespace undercroft::calc {
 namespace {
 
 /// Levels that differ by less are the same.
-const Length same_level = Length::from_value(1e-6);
+constexpr Length same_level = 1e-6 * metre;
 
 }  // namespace
 

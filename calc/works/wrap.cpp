@@ -1,7 +1,5 @@
 #include "calc/works/wrap.hpp"
 
-#include <cmath>
-
 #include "calc/works/excavation.hpp"
 
 namespace undercroft::calc {
@@ -50,11 +48,11 @@ Area lapped_wrap_area(Length base_length, Length base_width, Length height, Batt
 
 Length wrap_seams(Length base_length, Length base_width, Length height, Batter batter, Faces faces) {
     require_wrap(base_length, base_width, height, batter, faces);
-    if (!faces.walls) return Length::from_value(0);
-    const double z = batter.value();
-    Length seams = 4.0 * height * std::sqrt(1 + 2 * z * z);
+    if (!faces.walls) return zero;
+    const Length run = horizontal_run(batter, height);
+    Length seams = 4.0 * sqrt(height * height + 2.0 * (run * run));
     if (faces.base) seams += 2.0 * (base_length + base_width);
-    if (faces.top) seams += 2.0 * (base_length + base_width + 4.0 * horizontal_run(batter, height));
+    if (faces.top) seams += 2.0 * (base_length + base_width + 4.0 * run);
     return seams;
 }
 

@@ -278,7 +278,7 @@ TEST_CASE("envelopes that are none are refused") {
                          refuses_domain("than the finer"));
 }
 
-// --- what passes a size ---------------------------------------------------------------------------------
+// What passes a size.
 
 TEST_CASE("what passes a size is the inverse of the size that it passes") {
     const Grading stone = {{mm(63), {100}}, {mm(50), {94}}, {mm(37.5), {55}}, {mm(25), {9}}, {mm(12.5), {3}}};
