@@ -8,7 +8,7 @@ FittedPlane plane_through(const CornerLevels& corners, Length tolerance) {
     require(corners.size() >= 3, "a plane needs at least three corners");
     require_not_negative("tolerance", tolerance);
     // About the mean of the corners, and from the first level, so that no digits are lost and level is level.
-    const double n = static_cast<double>(corners.size());
+    const auto n = static_cast<double>(corners.size());
     const Length datum = std::get<2>(corners.front());
     Length mean_x = zero;
     Length mean_y = mean_x;

@@ -52,7 +52,7 @@ TEST_CASE("cut less fill is the mean depth over the area") {
         const Length dx = m(random.between(2, 20));
         const Length dy = m(random.between(2, 20));
         const Length formation = m(random.between(7, 13));
-        const double cells = static_cast<double>((levels.size() - 1) * (levels.front().size() - 1));
+        const auto cells = static_cast<double>((levels.size() - 1) * (levels.front().size() - 1));
         const Volume cut = pit_grid(levels, dx, dy, formation);
         const Volume fill = pit_grid_fill(levels, dx, dy, formation);
         REQUIRE(cut >= m3(0));
