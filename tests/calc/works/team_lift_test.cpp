@@ -116,7 +116,7 @@ TEST_CASE("a team's limit is one person's at the worse end") {
             return LiftEnd{cm(random.between(10, 66)), cm(random.between(0, 180)),
                            degrees(random.between(0, 140))};
         };
-        const LiftingForm form = static_cast<LiftingForm>(random.whole(0, 1));
+        const auto form = static_cast<LiftingForm>(random.whole(0, 1));
         const TeamLift lift{end(),
                             end(),
                             count(random.between(0.1, 14)),
