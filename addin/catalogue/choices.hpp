@@ -1,35 +1,12 @@
 /// \file choices.hpp
-/// The spelling in a cell of every enumeration of calc/.
+/// The spelling in a cell of the enumerations of calc/works.
 #pragma once
 
 #include "addin/catalogue/choice.hpp"
-#include "calc/arithmetic.hpp"
-#include "calc/bed/arch.hpp"
-#include "calc/water/rating.hpp"
 #include "calc/works/excavation.hpp"
 #include "calc/works/spoil.hpp"
 
 namespace undercroft::addin {
-
-template <>
-struct Choices<calc::Shape> {
-    static constexpr std::string_view kind = "a shape";
-    static constexpr Choice<calc::Shape> list[] = {
-        {"ellipse", calc::Shape::ellipse}, {"parabola", calc::Shape::parabola},
-        {"segment", calc::Shape::segment}, {"rectangle", calc::Shape::rectangle},
-        {"circle", calc::Shape::circle},
-    };
-};
-
-template <>
-struct Choices<calc::Interpolation> {
-    static constexpr std::string_view kind = "a method";
-    static constexpr Choice<calc::Interpolation> list[] = {
-        {"linear", calc::Interpolation::linear},
-        {"log", calc::Interpolation::logarithmic},
-        {"monotone", calc::Interpolation::monotone},
-    };
-};
 
 template <>
 struct Choices<calc::SectionMethod> {
@@ -37,16 +14,6 @@ struct Choices<calc::SectionMethod> {
     static constexpr Choice<calc::SectionMethod> list[] = {
         {"end area", calc::SectionMethod::end_area},
         {"prismoidal", calc::SectionMethod::prismoidal},
-    };
-};
-
-template <>
-struct Choices<calc::OutletKind> {
-    static constexpr std::string_view kind = "a kind of outlet";
-    static constexpr Choice<calc::OutletKind> list[] = {
-        {"orifice", calc::OutletKind::orifice}, {"weir", calc::OutletKind::weir},
-        {"notch", calc::OutletKind::notch},     {"pump", calc::OutletKind::pump},
-        {"soakage", calc::OutletKind::soakage},
     };
 };
 

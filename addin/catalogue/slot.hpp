@@ -260,9 +260,13 @@ struct Slot<std::vector<std::tuple<C...>>> {
         return n;
     }();
 
+    /// Which columns may have a unit beside each number.
+    static const std::vector<bool>& units_beside() {
+        static const std::vector<bool> beside = {ColumnSlot<C>::has_unit...};
+        return beside;
+    }
     static Rows read(const Cell& cell, const Terms& terms) {
-        static const std::vector<bool> units_beside = {ColumnSlot<C>::has_unit...};
-        const OpenTable table = open_table(cell, least, most, units_beside);
+        const OpenTable table = open_table(cell, least, most, units_beside());
         Rows rows;
         rows.reserve(table.end_row - table.first_row);
         for (std::size_t r = table.first_row; r < table.end_row; ++r)

@@ -28,8 +28,6 @@ struct Terms {
         const bool stated = limits != nullptr && column < limits->columns.size();
         return {stated ? &limits->columns[column] : nullptr, mixture, argument};
     }
-    /// The same of a table with more columns than the limits are stated for.
-    [[nodiscard]] Terms of_wider_table() const { return {nullptr, mixture, argument}; }
 };
 
 }  // namespace undercroft::addin
