@@ -3,7 +3,9 @@
 #include <unordered_map>
 
 #include "addin/catalogue/bed/entries.hpp"
+#include "addin/catalogue/ground/entries.hpp"
 #include "addin/catalogue/water/entries.hpp"
+#include "addin/catalogue/works/entries.hpp"
 #include "units/text.hpp"
 
 #ifndef UNDERCROFT_VERSION
@@ -34,10 +36,16 @@ const std::vector<Group>& catalogue() {
         group("Outlets, pipes, routing", {outlet_functions(), pipe_functions(), rating_functions(),
                                           routing_functions(), emptying_functions()}),
         group("Soakage and groundwater", {soakage_functions(), groundwater_functions()}),
-        excavation_functions(),
-        ground_functions(),
-        stone_functions(),
-        takeoff_functions(),
+        group("Excavation and spoil", {excavation_functions(), spoil_functions()}),
+        group("Ground and loads", {elastic_stress_functions(), patch_spread_functions(),
+                                   wheel_load_functions(), plant_load_functions(), load_class_functions(),
+                                   fill_load_functions(), foot_pressure_functions(), bearing_functions(),
+                                   dynamic_cone_functions(), presumptive_bearing_functions(),
+                                   strip_spread_functions(), earth_pressure_functions(), uplift_functions()}),
+        group("Soil, stone and fill",
+              {soil_group_functions(), grading_functions(), stone_functions(), compaction_functions()}),
+        group("Sheet goods and takeoff",
+              {sheet_goods_functions(), order_functions(), fabric_functions(), lifting_functions()}),
         group("Drawing", {drawing_functions()}),
         checker_functions(),
     };

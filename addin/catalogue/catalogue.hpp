@@ -36,10 +36,6 @@ inline constexpr std::string_view service_name = "undercroft.UC";
 
 // Groups of the rooms.
 [[nodiscard]] Group arithmetic_functions();
-[[nodiscard]] Group excavation_functions();
-[[nodiscard]] Group ground_functions();
-[[nodiscard]] Group stone_functions();
-[[nodiscard]] Group takeoff_functions();
 [[nodiscard]] Group checker_functions();
 
 }  // namespace undercroft::addin
