@@ -5,9 +5,9 @@
 #include <limits>
 
 #include "addin/catalogue/bed/shape.hpp"
-#include "addin/catalogue/choices.hpp"
 #include "addin/catalogue/water/outlets_slot.hpp"
 #include "addin/catalogue/water/storage_slot.hpp"
+#include "addin/catalogue/works/spoil_soil.hpp"
 #include "tests/fuzz/targets.hpp"
 #include "units/text.hpp"
 

@@ -1,23 +1,11 @@
 #include "calc/works/spoil.hpp"
 
-#include "addin/catalogue/choice.hpp"
 #include "addin/catalogue/entry.hpp"
 #include "addin/catalogue/usual_works.hpp"
 #include "addin/catalogue/works/entries.hpp"
+#include "addin/catalogue/works/spoil_soil.hpp"
 
 namespace undercroft::addin {
-
-template <>
-struct Choices<calc::SpoilSoil> {
-    static constexpr std::string_view kind = "a soil";
-    static constexpr Choice<calc::SpoilSoil> list[] = {
-        {"sand", calc::SpoilSoil::sand},
-        {"loam|common earth|loam (common earth)|earth", calc::SpoilSoil::loam},
-        {"clay", calc::SpoilSoil::clay},
-        {"rock|blasted rock|rock (blasted)|rock, blasted", calc::SpoilSoil::rock},
-        {"coral", calc::SpoilSoil::coral},
-    };
-};
 
 template <>
 struct Choices<calc::SpoilState> {
