@@ -4,6 +4,7 @@
 #include <functional>
 #include <optional>
 
+#include "calc/bare.hpp"
 #include "calc/interpolate.hpp"
 #include "calc/require.hpp"
 #include "units/text.hpp"
@@ -18,14 +19,17 @@ Quantity as_pure(const Quantity& q) {
 }
 
 /// Both in one dimension: that of the one that has a unit.
-std::pair<Quantity, Quantity> alike(const Quantity& a, const Quantity& b, const char* name_of_b) {
-    using Form = Quantity::Form;
-    if (a.form == Form::bare && b.form == Form::bare) return {a, b};
-    if (a.form == Form::bare) return {in_dimension(a, b.dimension), b};
+/// \throws Refused(value) for a bare number beside a quantity.
+std::pair<Quantity, Quantity> alike(const Named& a, const Named& b) {
+    const bool left_bare = a.quantity.form == Quantity::Form::bare;
+    if (left_bare && b.quantity.form == Quantity::Form::bare) return {a.quantity, b.quantity};
+    require_unit_beside(a, b);
+    require_unit_beside(b, a);
+    if (left_bare) return {in_dimension(a.quantity, b.quantity.dimension), b.quantity};
     try {
-        return {a, in_dimension(b, a.dimension)};
+        return {a.quantity, in_dimension(b.quantity, a.quantity.dimension)};
     } catch (const Refused& refused) {
-        throw refused.at(std::string(name_of_b) + " " + text_of(b));
+        throw refused.at(std::string(b.name) + ": " + text_of(b.quantity));
     }
 }
 
@@ -38,8 +42,10 @@ double sign_with_tolerance(double a, double b) {
 Quantity sum(const std::vector<Quantity>& amounts) {
     require(!amounts.empty(), "the range holds nothing to sum up");
     Quantity total = amounts.front();
-    for (std::size_t i = 1; i < amounts.size(); ++i)
-        total.value += in_dimension(amounts[i], total.dimension).value;
+    for (std::size_t i = 1; i < amounts.size(); ++i) {
+        const auto [left, right] = alike({amounts.front(), "first figure"}, {amounts[i], "figure"});
+        total.value += right.value;
+    }
     total.form = Quantity::Form::with_unit;
     return total;
 }
@@ -51,8 +57,10 @@ template <class Before>
 std::size_t first_of(const std::vector<Quantity>& amounts, const Before& before) {
     require(!amounts.empty(), "the range holds nothing to choose from");
     std::size_t first = 0;
-    for (std::size_t i = 1; i < amounts.size(); ++i)
-        if (before(in_dimension(amounts[i], amounts[first].dimension).value, amounts[first].value)) first = i;
+    for (std::size_t i = 1; i < amounts.size(); ++i) {
+        const auto [left, right] = alike({amounts[first], "first figure"}, {amounts[i], "figure"});
+        if (before(right.value, left.value)) first = i;
+    }
     return first;
 }
 
@@ -85,7 +93,7 @@ namespace {
 
 /// a + sign b, in the dimension of the two.
 Quantity combined(const Quantity& a, const Quantity& b, double sign) {
-    const auto [left, right] = alike(a, b, "b:");
+    const auto [left, right] = alike({a, "a"}, {b, "b"});
     Quantity result = left;
     result.value += sign * right.value;
     if (result.form == Quantity::Form::percent) result.form = Quantity::Form::with_unit;
@@ -103,23 +111,32 @@ Quantity difference(const Quantity& a, const Quantity& b) {
 }
 
 bool at_least(const Quantity& value, const Quantity& limit) {
-    const auto [left, right] = alike(value, limit, "limit:");
+    const auto [left, right] = alike({value, "value"}, {limit, "limit"});
     return sign_with_tolerance(left.value, right.value) >= 0;
 }
 
 bool at_most(const Quantity& value, const Quantity& limit) {
-    const auto [left, right] = alike(value, limit, "limit:");
+    const auto [left, right] = alike({value, "value"}, {limit, "limit"});
     return sign_with_tolerance(left.value, right.value) <= 0;
 }
 
+namespace {
+
+/// What a tolerance that is no share of the target comes to.
+double in_tolerance_of(const Quantity& target, const Quantity& tolerance) {
+    if (target.form == Quantity::Form::bare) return as_pure(tolerance).value;
+    require_unit_beside({tolerance, "tolerance"}, {target, "target"});
+    return in_dimension_of("tolerance", tolerance, target.dimension).value;
+}
+
+}  // namespace
+
 bool within(const Quantity& value, const Quantity& target, const Quantity& tolerance) {
     require(tolerance.value >= 0, "tolerance (", amount(tolerance), ") must be 0 or more");
-    const auto [left, right] = alike(value, target, "target:");
+    const auto [left, right] = alike({value, "value"}, {target, "target"});
     const bool relative = tolerance.form == Quantity::Form::percent && !right.is_pure_number();
-    const double allowed = relative ? tolerance.value * std::abs(right.value)
-                           : right.form == Quantity::Form::bare
-                               ? as_pure(tolerance).value
-                               : in_dimension_of("tolerance", tolerance, right.dimension).value;
+    const double allowed =
+        relative ? tolerance.value * std::abs(right.value) : in_tolerance_of(right, tolerance);
     const double deviation = std::abs(left.value - right.value);
     return deviation <= allowed + slack(left.value, right.value);
 }
@@ -131,9 +148,11 @@ Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const 
     Curve<double, double> curve;
     double at = x.value;
     for (const auto& [row_x, row_y] : table) {
-        const auto [left, right] = alike(x, row_x, "table:");
+        const auto [left, right] = alike({x, "x"}, {row_x, "first column of the table"});
         at = left.value;
-        curve.add(right.value, alike(first_y, row_y, "table:").second.value);
+        curve.add(right.value,
+                  alike({first_y, "first figure of the second column"}, {row_y, "second column of the table"})
+                      .second.value);
         const std::size_t n = curve.x.size();
         require(n < 2 || is_above(curve.x[n - 1], curve.x[n - 2]),
                 "the first column must rise from row to row, but row ", std::to_string(n), " does not");
@@ -141,7 +160,8 @@ Quantity lookup(const std::vector<std::tuple<Quantity, Quantity>>& table, const 
     const double low = curve.x.front();
     const double high = curve.x.back();
     if (at < low - slack(at, low) || at > high + slack(at, high)) {
-        const Quantity axis = alike(x, std::get<0>(table.front()), "table:").second;
+        const Quantity axis =
+            alike({x, "x"}, {std::get<0>(table.front()), "first column of the table"}).second;
         const auto text = [&axis](double value) { return text_of({value, axis.dimension, axis.form}); };
         no_answer("x (" + text(at) + ") is outside the table (" + text(low) + " to " + text(high) +
                   "), and nothing is extrapolated");

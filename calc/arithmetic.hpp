@@ -1,5 +1,9 @@
 /// \file arithmetic.hpp
 /// Unit-safe arithmetic and comparisons of quantities whose dimension is known only at run time.
+///
+/// Where quantities must be alike, a number without a unit is refused beside one that has a unit, 0 as any
+/// other: nobody can say in which it was meant. Beside a count or a pure number it is one too, and among
+/// themselves bare numbers stay bare.
 #pragma once
 
 #include <vector>
@@ -9,7 +13,8 @@
 namespace undercroft::calc {
 
 /// Sum of quantities of one dimension, in any units.
-/// \throws Refused(value) for two dimensions or two currencies; Refused(domain) for no quantity at all.
+/// \throws Refused(value) for two dimensions or two currencies, or a bare number beside a quantity;
+/// Refused(domain) for no quantity at all.
 [[nodiscard]] Quantity sum(const std::vector<Quantity>& amounts);
 
 /// The largest of quantities of one dimension, in any units.
@@ -24,8 +29,8 @@ namespace undercroft::calc {
 /// \throws Refused as largest; Refused(domain) when the two have not the same number of figures.
 [[nodiscard]] Quantity at_largest(const std::vector<Quantity>& amounts, const std::vector<Quantity>& other);
 
-/// Total a + b. A number without a unit is read in the default unit of the other's dimension.
-/// \throws Refused(value) for two dimensions or two currencies.
+/// Total a + b.
+/// \throws Refused(value) for two dimensions or two currencies, or a bare number beside a quantity.
 [[nodiscard]] Quantity total(const Quantity& a, const Quantity& b);
 
 /// Product; a number without a unit is a pure number here.
@@ -36,12 +41,12 @@ namespace undercroft::calc {
 /// \throws Refused(domain) when b is 0; Refused(value) as product.
 [[nodiscard]] Quantity quotient(const Quantity& a, const Quantity& b);
 
-/// Difference a - b. A number without a unit is read in the default unit of the other's dimension.
-/// \throws Refused(value) for two dimensions or two currencies.
+/// Difference a - b.
+/// \throws Refused(value) for two dimensions or two currencies, or a bare number beside a quantity.
 [[nodiscard]] Quantity difference(const Quantity& a, const Quantity& b);
 
 /// value >= limit, with a relative tolerance of 1e-9 so that the units of the two do not decide.
-/// \throws Refused(value) for two dimensions.
+/// \throws Refused(value) for two dimensions, or a bare number beside a quantity.
 [[nodiscard]] bool at_least(const Quantity& value, const Quantity& limit);
 
 /// value <= limit, with the same tolerance. \throws Refused(value) for two dimensions.
@@ -49,7 +54,8 @@ namespace undercroft::calc {
 
 /// |value - target| <= tolerance. A tolerance in % is a share of the target, or percentage points where
 /// the target itself is a pure number.
-/// \throws Refused(value) for two dimensions; Refused(domain) for a tolerance below 0.
+/// \throws Refused(value) for two dimensions, or a bare number beside a quantity; Refused(domain) for a
+/// tolerance below 0.
 [[nodiscard]] bool within(const Quantity& value, const Quantity& target, const Quantity& tolerance);
 
 enum class Interpolation {

@@ -30,6 +30,10 @@ struct Binding {
     /// \throws Refused where the unit is left out and must not be, or where a bare number stands beside units
     /// of the other system.
     [[nodiscard]] Asked asked(Cells cells, const Mixture& mixture) const;
+
+private:
+    void require_one_system(const Cell& units, const Mixture& mixture) const;
+    [[noreturn]] void refuse(int argument, const char* sentence) const;
 };
 
 }  // namespace undercroft::addin

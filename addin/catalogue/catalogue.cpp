@@ -2,6 +2,10 @@
 
 #include <unordered_map>
 
+#include "addin/catalogue/bed/entries.hpp"
+#include "addin/catalogue/ground/entries.hpp"
+#include "addin/catalogue/water/entries.hpp"
+#include "addin/catalogue/works/entries.hpp"
 #include "units/text.hpp"
 
 #ifndef UNDERCROFT_VERSION
@@ -10,11 +14,40 @@
 
 namespace undercroft::addin {
 
+namespace {
+
+/// The functions of several topics under one title.
+Group group(const char* title, std::initializer_list<std::vector<Function>> topics) {
+    Group made{title, {}};
+    for (const std::vector<Function>& topic : topics)
+        made.functions.insert(made.functions.end(), topic.begin(), topic.end());
+    return made;
+}
+
+}  // namespace
+
 const std::vector<Group>& catalogue() {
     static const std::vector<Group> groups = {
-        unit_functions(),   chamber_functions(), storage_functions(),    rain_functions(),
-        outlet_functions(), soakage_functions(), excavation_functions(), ground_functions(),
-        stone_functions(),  takeoff_functions(), drawing_functions(),    checker_functions(),
+        arithmetic_functions(),
+        group("Chamber, row and bed", {arch_functions(), bed_functions()}),
+        group("Storage", {storage_functions(), required_storage_functions()}),
+        group("Rain and runoff",
+              {rain_functions(), runoff_functions(), concentration_functions(), hydrograph_functions()}),
+        group("Outlets, pipes, routing", {outlet_functions(), pipe_functions(), rating_functions(),
+                                          routing_functions(), emptying_functions()}),
+        group("Soakage and groundwater", {soakage_functions(), groundwater_functions()}),
+        group("Excavation and spoil", {excavation_functions(), spoil_functions()}),
+        group("Ground and loads", {elastic_stress_functions(), patch_spread_functions(),
+                                   wheel_load_functions(), plant_load_functions(), load_class_functions(),
+                                   fill_load_functions(), foot_pressure_functions(), bearing_functions(),
+                                   dynamic_cone_functions(), presumptive_bearing_functions(),
+                                   strip_spread_functions(), earth_pressure_functions(), uplift_functions()}),
+        group("Soil, stone and fill",
+              {soil_group_functions(), grading_functions(), stone_functions(), compaction_functions()}),
+        group("Sheet goods and takeoff",
+              {sheet_goods_functions(), order_functions(), fabric_functions(), lifting_functions()}),
+        group("Drawing", {drawing_functions()}),
+        checker_functions(),
     };
     return groups;
 }

@@ -34,18 +34,8 @@ inline constexpr std::string_view service_name = "undercroft.UC";
 /// Version of the functions, as in the package.
 [[nodiscard]] std::string version();
 
-// One a file in entries/.
-[[nodiscard]] Group unit_functions();
-[[nodiscard]] Group chamber_functions();
-[[nodiscard]] Group storage_functions();
-[[nodiscard]] Group rain_functions();
-[[nodiscard]] Group outlet_functions();
-[[nodiscard]] Group soakage_functions();
-[[nodiscard]] Group excavation_functions();
-[[nodiscard]] Group ground_functions();
-[[nodiscard]] Group stone_functions();
-[[nodiscard]] Group takeoff_functions();
-[[nodiscard]] Group drawing_functions();
+// Groups of the rooms.
+[[nodiscard]] Group arithmetic_functions();
 [[nodiscard]] Group checker_functions();
 
 }  // namespace undercroft::addin

@@ -15,7 +15,7 @@ struct Choice {
     E value;
 };
 
-/// The spellings of an enumeration; specialised in choices.hpp for each one.
+/// The spellings of an enumeration; specialised beside the entries that take it.
 template <class E>
 struct Choices;
 

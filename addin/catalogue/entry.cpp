@@ -185,6 +185,12 @@ Entry::operator Function() const {
     binding.unit_required = unit_required_;
     for (const Parameter& parameter : parameters) binding.names.push_back(parameter.name);
     for (std::size_t i = 0; i < arguments_.size(); ++i) {
+        const double* fallback = std::get_if<double>(&binding.fallbacks[i]);
+        const bool none_by_default = fallback != nullptr && *fallback == 0;
+        if (!none_by_default && !parameters[i].type.is_range()) {
+            parameters[i].limits.bare_none = false;
+            parameters[i].limits.none_is_blank = true;
+        }
         binding.limits.push_back(parameters[i].limits);
         if (std::holds_alternative<std::monostate>(binding.fallbacks[i])) continue;
         try {
@@ -197,18 +203,27 @@ Entry::operator Function() const {
     return function;
 }
 
+void Binding::refuse(int argument, const char* sentence) const {
+    throw Refused(Cause::value, sentence, Refusal::mixed).at(names[static_cast<std::size_t>(argument)]);
+}
+
+void Binding::require_one_system(const Cell& units, const Mixture& mixture) const {
+    if (mixture.bare < 0) return;
+    if (mixture.customary)
+        refuse(mixture.bare,
+               "has no unit, and another argument is in feet, pounds or the like: write the unit of each");
+    if (asks_customary(units, unit_argument))
+        refuse(
+            mixture.bare,
+            "has no unit, and the result is asked for in feet, pounds or the like: write the unit of each");
+}
+
 Asked Binding::asked(Cells cells, const Mixture& mixture) const {
     const std::size_t arity = fallbacks.size();
-    const bool left_out = cells.size() <= arity || std::holds_alternative<std::monostate>(cells[arity]);
-    if (left_out && unit_required)
+    const Cell units = cells.size() > arity ? cells[arity] : Cell();
+    if (unit_required && std::holds_alternative<std::monostate>(units))
         throw Refused(Cause::value, "is left out", Refusal::blank).at(names[arity]);
-    constexpr bool held = false;
-    if (held && mixture.bare >= 0 && mixture.customary)
-        throw Refused(
-            Cause::value,
-            "has no unit, and another argument is in feet, pounds or the like: write the unit of each",
-            Refusal::mixed)
-            .at(names[static_cast<std::size_t>(mixture.bare)]);
+    if (unit_argument != UnitArgument::none || mixture.customary) require_one_system(units, mixture);
     return {cells.size() > arity ? cells.subspan(arity) : Cells(), std::span(names).subspan(arity)};
 }
 

@@ -68,6 +68,7 @@ enum class Role {
     adds,        ///< its quantities must be alike, and so is its result
     multiplies,  ///< a number without a unit is a factor
     converts,    ///< one quantity in another unit
+    writes,      ///< a number and its unit as the text of a quantity
     gathers,     ///< one figure of all those in a range
     picks,       ///< a figure found by another one
     explains,    ///< it tells of the functions or of a cell

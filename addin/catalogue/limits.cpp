@@ -1,5 +1,7 @@
 #include "addin/catalogue/limits.hpp"
 
+#include <cmath>
+
 #include "units/text.hpp"
 
 namespace undercroft::addin {
@@ -8,8 +10,11 @@ namespace {
 
 double coherent(const char* bound, const Dimension& dimension) {
     std::string_view rest = bound;
+    const bool below_nothing = rest.starts_with("-");
+    if (below_nothing) rest.remove_prefix(1);
     const std::optional<double> number = take_number(rest);
-    if (number && rest.empty()) return default_unit(dimension).scale.to_coherent(*number);
+    if (number && rest.empty())
+        return default_unit(dimension).scale.to_coherent(below_nothing ? -*number : *number);
     return in_dimension(parse_quantity(bound), dimension).value;
 }
 
@@ -17,10 +22,31 @@ std::string between(const char* least, const char* most) {
     return std::string(least) + " to " + most;
 }
 
+bool is_ratio(const Dimension& dimension) {
+    return dimension.is_number() || dimension == Dimension::of(Base::gradient);
+}
+
+/// A bare number as one that says what it is: "1200 m", "7 each", "2H:1V", "40 %".
+std::string with_unit(double number, const Dimension& dimension, bool in_percent) {
+    if (in_percent) return exact_text(number) + " %";
+    if (is_ratio(dimension)) return exact_text(100 * number) + " %";
+    if (dimension == Dimension::of(Base::batter)) return exact_text(number) + "H:1V";
+    return exact_text(number) + " " + default_unit_text(dimension);
+}
+
+bool is_plain(const Dimension& dimension) {
+    return is_ratio(dimension) || dimension == Dimension::of(Base::batter) ||
+           dimension == Dimension::of(Base::count);
+}
+
+[[noreturn]] void refuse(const std::string& sentence, Refusal refusal) {
+    throw Refused(Cause::domain, sentence, refusal);
+}
+
 }  // namespace
 
-Limits::Limits(const Range& range, const Dimension& dimension, bool in_percent)
-    : or_none(range.or_none), is_stated(true), why(range.why) {
+Limits::Limits(const Range& range, const Dimension& of, bool percent)
+    : or_none(range.or_none), is_stated(true), dimension(of), in_percent(percent), why(range.why) {
     if (range.is_everything()) return;
     const double bare = in_percent ? 0.01 : default_unit(dimension).scale.to_coherent(1);
     // A bound is met by a number that differs in its last digits only.
@@ -30,24 +56,46 @@ Limits::Limits(const Range& range, const Dimension& dimension, bool in_percent)
     most = widened(coherent(range.most, dimension), 1);
     usual_least = widened(coherent(range.usual_least, dimension), -1) / bare;
     usual_most = widened(coherent(range.usual_most, dimension), 1) / bare;
-    unit = in_percent ? "%" : default_unit_text(dimension);
-    usual = between(range.usual_least, range.usual_most) + (or_none ? ", or 0 for none" : "");
-    possible = between(range.least, range.most) + (or_none ? ", or 0 for none" : "");
+    bare_none = or_none || (usual_least <= 0 && usual_most >= 0);
+    const std::string none = or_none ? ", or 0 for none" : "";
+    usual = between(range.usual_least, range.usual_most) + none;
+    possible = between(range.least, range.most) + (least > 0 ? none : "");
     if (least > most || usual_least > usual_most || usual_least * bare < least - near ||
         usual_most * bare > most * (1 + 2 * near))
         refuse_value("what is usual, " + usual + ", is not within what is possible, " + possible);
 }
 
-void Limits::refuse_unusual(double number) const {
-    const std::string shown = exact_text(number) + (unit.empty() || unit == "1" ? "" : " " + unit);
-    throw Refused(
-        Cause::domain,
-        shown + " is unusual (usual is " + usual + "): if it is meant, or another unit, write the unit",
-        Refusal::unusual);
+double Limits::coherent_of(double bare) const {
+    return in_percent ? bare / 100 : default_unit(dimension).scale.to_coherent(bare);
 }
 
-void Limits::refuse_impossible() const {
-    throw Refused(Cause::domain, "is beyond what is possible, " + possible, Refusal::impossible);
+void Limits::refuse_bare(double number) const {
+    const bool plain = is_plain(dimension) && !in_percent;
+    const std::string told = with_unit(number, dimension, in_percent);
+    const std::string read = plain ? exact_text(number) : told;
+    if (number == 0 && !none_is_blank)
+        refuse(told + " is not possible; usual is " + usual, Refusal::impossible);
+    if (number == 0 && usual.empty())
+        refuse("0 has no unit; a blank cell arrives as 0: where none is meant, write its unit",
+               Refusal::blank);
+    if (number == 0 && is_possible(0))
+        refuse("0 has no unit; a blank cell arrives as 0: where none is meant, write " + told,
+               Refusal::blank);
+    if (number == 0)
+        refuse("0 is not possible, and a blank cell arrives as 0; usual is " + usual, Refusal::blank);
+    if (number < 0 && least >= 0) refuse(read + " is below 0; usual is " + usual, Refusal::impossible);
+    std::string mended = ": if another unit is meant, write it";
+    if (is_possible(coherent_of(number)))
+        mended =
+            plain ? ": if it is meant, write " + told : ": if it is meant, or another unit, write the unit";
+    refuse(read + " is unusual; usual is " + usual + mended, Refusal::unusual);
+}
+
+void Limits::refuse_impossible(double coherent) const {
+    throw Refused(
+        Cause::domain,
+        (coherent < 0 && least >= 0 ? "is below 0; possible is " : "is beyond what is possible, ") + possible,
+        Refusal::impossible);
 }
 
 }  // namespace undercroft::addin

@@ -20,7 +20,7 @@ struct Range {
     const char* least;  ///< possible at all
     const char* most;
     const char* why = "common practice";  ///< where it comes from, or why every number is usual
-    bool or_none = false;                 ///< 0 is taken too: there is none of it
+    bool or_none = false;                 ///< 0 is possible too: there is none of it
 
     /// The same, and 0 where there is none.
     [[nodiscard]] constexpr Range or_zero() const {
@@ -44,11 +44,15 @@ struct Limits {
     double most = infinity;
     double usual_least = -infinity;  ///< of a bare number, in its default unit
     double usual_most = infinity;
-    bool or_none = false;
+    bool or_none = false;   ///< 0 is possible
+    bool bare_none = true;  ///< a bare 0 is taken
+    /// A bare 0 would stand for a blank cell: Calc hands a single one over as 0.
+    bool none_is_blank = false;
     bool is_stated = false;
-    std::string unit;      ///< of a bare number
-    std::string usual;     ///< "0.2 m to 5 m"; empty where every number is usual
-    std::string possible;  ///< "0 m to 30 m"
+    Dimension dimension{};
+    bool in_percent = false;  ///< a bare number is a percentage
+    std::string usual;        ///< "0.2 m to 5 m"; empty where every number is usual
+    std::string possible;     ///< "0 m to 30 m"
     std::string why;
     std::vector<Limits> columns;  ///< of a table
 
@@ -58,17 +62,22 @@ struct Limits {
 
     /// \throws Refused(domain) with the sentence that mends it.
     void check_bare(double number) const {
-        const bool fits = (number >= usual_least && number <= usual_most) || (or_none && number == 0);
-        if (!fits) refuse_unusual(number);
+        const bool fits = number == 0 ? bare_none : number >= usual_least && number <= usual_most;
+        if (!fits) refuse_bare(number);
     }
+    /// \throws Refused(domain) that says what is possible.
     void check(double coherent) const {
         const bool fits = (coherent >= least && coherent <= most) || (or_none && coherent == 0);
-        if (!fits) refuse_impossible();
+        if (!fits) refuse_impossible(coherent);
     }
 
 private:
-    [[noreturn]] void refuse_unusual(double number) const;
-    [[noreturn]] void refuse_impossible() const;
+    [[noreturn]] void refuse_bare(double number) const;
+    [[noreturn]] void refuse_impossible(double coherent) const;
+    [[nodiscard]] double coherent_of(double bare) const;
+    [[nodiscard]] bool is_possible(double coherent) const {
+        return (coherent >= least && coherent <= most) || (or_none && coherent == 0);
+    }
 };
 
 }  // namespace undercroft::addin

@@ -1,5 +1,6 @@
 #include "addin/catalogue/result.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "units/text.hpp"
@@ -53,6 +54,20 @@ std::vector<std::string> unit_texts(const Cell& cell, const std::vector<Dimensio
 }
 
 }  // namespace
+
+bool asks_customary(const Cell& units, UnitArgument kind) {
+    if (std::holds_alternative<std::monostate>(units)) return false;
+    try {
+        const std::string text = read_text(units, [] { return std::string("a unit"); });
+        const std::vector<std::string> parts = kind == UnitArgument::units ? parted(text) : std::vector{text};
+        const auto is_customary = [](const std::string& part) {
+            return !part.empty() && parse_unit(part).customary;
+        };
+        return std::count_if(parts.begin(), parts.end(), is_customary) > 0;  // all are read
+    } catch (const Refused&) {
+        return false;  // it is refused where it is read
+    }
+}
 
 std::vector<Unit> read_units(const Cell& cell, const std::vector<Dimension>& columns) {
     const std::vector<std::string> texts = unit_texts(cell, columns);
@@ -126,15 +141,23 @@ Dimension without_ratios(const Dimension& dimension) {
     return physical;
 }
 
+/// A number that came without a unit gets none by asking for one: it may be in any.
+double bare_number_in(double number, const Unit& unit) {
+    if (!unit.dimension.is_number() && !(unit.dimension == Dimension::of(Base::count)))
+        refuse_value("the result " + rounded_text(number) + " has no unit, and " + name_of(unit.dimension) +
+                     " is asked for: write the unit of what it is made of");
+    return number_in(Quantity::bare(number), unit);
+}
+
 double number_of(const Quantity& value, const Cell& unit_cell) {
     if (std::holds_alternative<std::monostate>(unit_cell)) {
         if (value.form == Quantity::Form::bare) return value.value;
         return default_unit(value.dimension).scale.from_coherent(value.value);
     }
     const Unit unit = Slot<Unit>::read(unit_cell);
+    if (value.form == Quantity::Form::bare) return bare_number_in(value.value, unit);
     Quantity result = value;
-    const bool differs_by_ratio = result.form != Quantity::Form::bare &&
-                                  !(result.dimension == unit.dimension) &&
+    const bool differs_by_ratio = !(result.dimension == unit.dimension) &&
                                   without_ratios(result.dimension) == without_ratios(unit.dimension);
     if (differs_by_ratio) result.dimension = unit.dimension;
     try {

@@ -36,6 +36,9 @@ struct Asked {
 /// The trailing arguments that shape the result.
 enum class UnitArgument { none, unit, units };
 
+/// Whether a unit asked for belongs to the US customary or imperial system; false where none can be read.
+[[nodiscard]] bool asks_customary(const Cell& units, UnitArgument kind);
+
 /// The units asked for a table, in order of its columns; `m; m3` or nothing.
 [[nodiscard]] std::vector<Unit> read_units(const Cell& cell, const std::vector<Dimension>& columns);
 

@@ -98,8 +98,11 @@ void refuse_choice(const std::string& text, std::string_view kind, const std::st
     refuse_value("'" + text.substr(0, 60) + "' is not " + std::string(kind) + ": write " + choices);
 }
 
-bool Slot<bool>::read(const Cell& cell, const Terms&) {
+bool Slot<bool>::read(const Cell& cell, const Terms& terms) {
     const Cell one = unwrapped(cell);
+    if (const double* number = std::get_if<double>(&one);
+        number != nullptr && *number == 0 && terms.limits != nullptr && !terms.limits->bare_none)
+        refuse_blank("FALSE arrives as a blank cell does, as 0: write \"no\" where it is meant");
     if (const double* number = std::get_if<double>(&one); number != nullptr && (*number == 0 || *number == 1))
         return *number == 1;
     if (const auto* text = std::get_if<std::u16string_view>(&one)) {

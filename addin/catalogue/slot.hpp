@@ -51,8 +51,8 @@ template <class Given>
         terms.meet_possible(quantity, coherent);
         return coherent;
     } catch (const Refused& refused) {
-        // What is unusual is shown with the unit that it would be read in.
-        if (refused.refusal() == Refusal::unusual) throw;
+        // Of a bare number it is told in which unit it would be read.
+        if (quantity.form == Quantity::Form::bare && refused.refusal() != Refusal::other) throw;
         throw refused.saying(shown_as_given(given) + " " + refused.what());
     }
 }
@@ -75,7 +75,11 @@ struct Slot<Measure<D>> {
 
 template <>
 struct Slot<Quantity> {
-    static Quantity read(const Cell& cell, const Terms&) { return read_quantity(cell); }
+    static Quantity read(const Cell& cell, const Terms& terms) {
+        const Quantity quantity = read_quantity(cell);
+        terms.meet_any(quantity);
+        return quantity;
+    }
     static ValueType type() { return {.shape = Shape::any_quantity}; }
     static Reading reading(const Quantity& value) { return reading_of(value); }
     template <class Given>
@@ -260,9 +264,13 @@ struct Slot<std::vector<std::tuple<C...>>> {
         return n;
     }();
 
+    /// Which columns may have a unit beside each number.
+    static const std::vector<bool>& units_beside() {
+        static const std::vector<bool> beside = {ColumnSlot<C>::has_unit...};
+        return beside;
+    }
     static Rows read(const Cell& cell, const Terms& terms) {
-        static const std::vector<bool> units_beside = {ColumnSlot<C>::has_unit...};
-        const OpenTable table = open_table(cell, least, most, units_beside);
+        const OpenTable table = open_table(cell, least, most, units_beside());
         Rows rows;
         rows.reserve(table.end_row - table.first_row);
         for (std::size_t r = table.first_row; r < table.end_row; ++r)

@@ -21,4 +21,10 @@ void Terms::meet(const Quantity& quantity, const Dimension& dimension) const {
     if (limits != nullptr) limits->check_bare(quantity.value);
 }
 
+void Terms::meet_any(const Quantity& quantity) const {
+    const bool is_bare = quantity.form == Quantity::Form::bare;
+    if (is_bare && limits != nullptr) limits->check_bare(quantity.value);
+    if (mixture != nullptr) mixture->customary = mixture->customary || quantity.customary;
+}
+
 }  // namespace undercroft::addin

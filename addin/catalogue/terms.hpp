@@ -20,6 +20,8 @@ struct Terms {
 
     /// Before a quantity is read in `dimension`. \throws Refused for a bare number that is unusual.
     void meet(const Quantity& quantity, const Dimension& dimension) const;
+    /// The same where any dimension is read. \throws Refused for a bare 0, which a blank cell gives.
+    void meet_any(const Quantity& quantity) const;
     /// After it. \throws Refused for a quantity that is impossible.
     void meet_possible(const Quantity& quantity, double coherent) const {
         if (limits != nullptr && quantity.form != Quantity::Form::bare) limits->check(coherent);
@@ -28,8 +30,6 @@ struct Terms {
         const bool stated = limits != nullptr && column < limits->columns.size();
         return {stated ? &limits->columns[column] : nullptr, mixture, argument};
     }
-    /// The same of a table with more columns than the limits are stated for.
-    [[nodiscard]] Terms of_wider_table() const { return {nullptr, mixture, argument}; }
 };
 
 }  // namespace undercroft::addin

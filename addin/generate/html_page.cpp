@@ -73,7 +73,8 @@ std::string functions_page() {
     text += "<h1>Functions and sources</h1>\n<p>Undercroft " + version() +
             ". A quantity is a pair of cells (a number and, to its right, its unit), a text such as "
             "<code>\"305 mm\"</code>, or a bare number in "
-            "the default unit in brackets. What stands in square brackets in a signature may be left out. A "
+            "the default unit in brackets, where that number is usual. What stands in square brackets in a "
+            "signature may be left out. A "
             "table is a range of columns whose "
             "first row may hold units. <code>=UC.WHY(cell)</code> gives the reason of an error, or the "
             "derivation of a good result.</p>\n"

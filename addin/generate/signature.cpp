@@ -8,6 +8,22 @@ std::string label(const Parameter& parameter) {
     return text;
 }
 
+namespace {
+
+/// What is usual of a bare number, column by column of a table; a dash where every number is.
+std::string usual_text(const Limits& limits) {
+    if (limits.columns.empty()) return limits.usual;
+    std::string text;
+    bool any = false;
+    for (const Limits& column : limits.columns) {
+        any = any || !column.usual.empty();
+        text += (text.empty() ? "" : "; ") + (column.usual.empty() ? "-" : column.usual);
+    }
+    return any ? text : std::string();
+}
+
+}  // namespace
+
 std::string argument_help(const Parameter& parameter) {
     std::string text = parameter.says;
     // Calc calls every argument of ours optional, since each may be a number, a text or a pair of cells.
@@ -15,6 +31,8 @@ std::string argument_help(const Parameter& parameter) {
         text += " (required)";
     else
         text += parameter.fallback.empty() ? " (may be left out)" : " (default " + parameter.fallback + ")";
+    const std::string usual = usual_text(parameter.limits);
+    if (!usual.empty()) text += "; usual without a unit: " + usual;
     return text;
 }
 

@@ -143,11 +143,22 @@ std::string functions_reference() {
         "Generated from the catalogue in `addin/catalogue/`; do not edit.\n\n"
         "A quantity is given as a pair of cells (a number and, to its right, its unit), as text (`\"305 "
         "mm\"`), or as a\n"
-        "bare number in the default unit shown in brackets. `[argument = default]` may be left out. A table "
-        "is a range\n"
-        "of columns whose first row may hold units; every table returned starts with its unit row. An error "
-        "has its\n"
-        "reason in `UC.WHY(cell)`, and so has a good result its derivation.\n";
+        "bare number in the default unit shown in brackets, where that number is usual; the usual range "
+        "stands "
+        "with each\n"
+        "argument. No bare number with a dimension stands beside feet and pounds, nor beside a quantity "
+        "where two "
+        "are\n"
+        "compared, added or looked up. 0 without a unit is what Calc makes of a blank cell: where none is "
+        "meant, "
+        "write\n"
+        "`\"0 m\"`. `[argument = default]` may be left out. A table is a range of columns whose first row "
+        "may hold "
+        "units;\n"
+        "every table returned starts with its unit row. An error has its reason in `UC.WHY(cell)`, and so "
+        "has a "
+        "good\n"
+        "result its derivation.\n";
     for (const Group& group : catalogue()) {
         text += "\n## " + group.title + "\n";
         for (const Function& function : group.functions) {

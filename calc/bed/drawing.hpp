@@ -26,7 +26,7 @@ struct RowPlan {
     Length row_gap;  ///< clear between rows
 };
 
-/// The smallest round scale 1:N at which a thing fits on a paper: N = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5
+/// The smallest round scale 1:X at which a thing fits on a paper: X = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5
 /// times a power of ten. ISO 5455:1979 has 1, 2 and 5; the others are on the scale rules of building (common
 /// practice). \throws Refused(domain) for a length not above 0.
 [[nodiscard]] Share drawing_scale(Length width, Length height, Length paper_width, Length paper_height);

@@ -17,9 +17,9 @@ struct BearingFactors {
 
 /// Factors for a friction angle from 0 to 45 deg.
 ///
-/// Vesic (1973): Nq = exp(pi tan p) tan^2(45 + p/2), Nc = (Nq - 1) cot p, Ng = 2 (Nq + 1) tan p.
-/// Meyerhof (1963): the same Nq and Nc, Ng = (Nq - 1) tan(1.4 p).
-/// Terzaghi (1943): Nq = a^2/(2 cos^2(45 + p/2)), a = exp((3 pi/4 - p/2) tan p), Nc = (Nq - 1) cot p; Ng by
+/// Vesic (1973): N_q = exp(pi tan phi) tan^2(45 + phi/2), N_c = (N_q - 1) cot phi, N_gamma = 2 (N_q + 1) tan
+/// phi. Meyerhof (1963): the same N_q and N_c, N_gamma = (N_q - 1) tan(1.4 phi). Terzaghi (1943): N_q =
+/// a^2/(2 cos^2(45 + phi/2)), a = exp((3 pi/4 - phi/2) tan phi), N_c = (N_q - 1) cot phi; N_gamma by
 /// Kumbhojkar (1993), who computed Terzaghi's mechanism degree by degree, interpolated between (Boost.Math
 /// pchip). Terzaghi's own graphical figures differ from these: 9.7 for 8.34 at 25 deg.
 /// \throws Refused(domain) for an angle outside 0 to 45 deg, where the published tables end.

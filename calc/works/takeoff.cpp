@@ -1,5 +1,6 @@
 #include "calc/works/takeoff.hpp"
 
+#include "calc/bare.hpp"
 #include "calc/require.hpp"
 
 namespace undercroft::calc {
@@ -11,6 +12,8 @@ Quantity order(const Quantity& net, Share waste, const std::optional<Quantity>& 
     ordered.value *= 1 + number(waste);
     if (!pack) return ordered;
     require(pack->value > 0, "pack (", amount(*pack), ") must be above 0");
+    require_unit_beside({net, "net"}, {*pack, "pack"});
+    require_unit_beside({*pack, "pack"}, {net, "net"});
     const bool both_bare = net.form == Quantity::Form::bare && pack->form == Quantity::Form::bare;
     if (net.form == Quantity::Form::bare && !both_bare)
         ordered = in_dimension_of("net", ordered, pack->dimension);
@@ -27,6 +30,7 @@ Quantity cost(const Quantity& quantity, const Quantity& rate) {
     if (rate.dimension.sixths(Base::money) != Dimension::parts)
         refuse_value("the rate must be money per unit, such as 85 AUD/t");
     const Dimension priced_by = money.per(rate.dimension);
+    require_unit_beside({quantity, "quantity"}, {{1, priced_by}, "unit of the rate"});
     return {in_dimension_of("quantity", quantity, priced_by).value * rate.value, money};
 }
 
@@ -36,6 +40,7 @@ Time crew_time(const Quantity& quantity, const Quantity& output_rate, Count crew
         refuse_value("the output rate needs a unit, such as 12 each/h or 40 m3/d");
     require(output_rate.value > 0, "output rate (", amount(output_rate), ") must be above 0");
     const Dimension work = output_rate.dimension.times(Dimension::of(Base::time));
+    require_unit_beside({quantity, "units"}, {{1, work}, "output rate"});
     const Quantity done = in_dimension_of("units", quantity, work);
     require(done.value >= 0, "units (", amount(quantity), ") must be 0 or more");
     return Time::from_value(done.value / (output_rate.value * n));

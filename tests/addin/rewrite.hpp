@@ -32,7 +32,8 @@ struct Piece {
 struct Taken {
     std::vector<std::vector<Piece>> rows;
     bool is_table = false;
-    bool is_figures = false;  ///< one column, or rows of number and unit
+    bool is_figures = false;                ///< one column, or rows of number and unit
+    const addin::Limits* limits = nullptr;  ///< of the argument
 };
 
 inline std::optional<Unit> unit_in(const std::string& text) {
@@ -98,6 +99,7 @@ inline bool is_unit_row(const addin::Grid& grid) {
 
 inline Taken taken_table(const addin::Grid& grid, const addin::Parameter& parameter) {
     Taken taken;
+    taken.limits = &parameter.limits;
     taken.is_table = true;
     taken.is_figures = parameter.type.shape == addin::Shape::figures;
     const bool headed = is_unit_row(grid);
@@ -124,6 +126,7 @@ inline Taken taken_apart(const addin::FormulaValue& value, const addin::Paramete
     if (const addin::Grid* const* grid = std::get_if<const addin::Grid*>(&cell))
         return taken_table(**grid, parameter);
     Taken taken;
+    taken.limits = &parameter.limits;
     addin::Scalar scalar;
     if (const double* number = std::get_if<double>(&cell)) scalar = *number;
     if (const auto* text = std::get_if<std::u16string_view>(&cell)) scalar = *text;
@@ -154,18 +157,26 @@ inline void change(Taken& taken, Random& random, double reach) {
 
 // --- written again ---------------------------------------------------------------------------------------
 
+/// Writes one call. A mixed one has either bare numbers where they are usual, or customary units among the
+/// others: together they are refused.
 class Writer {
 public:
-    Writer(UnitSystem system, Random& random) : system_(system), random_(random) {}
+    Writer(UnitSystem system, Random& random)
+        : system_(system), random_(random), bare_(system == UnitSystem::mixed && random.whole(0, 1) == 0) {}
 
     addin::FormulaValue written(const Taken& taken) {
-        if (!taken.is_table) return single(taken.rows.front().front());
+        if (!taken.is_table) return single(taken.rows.front().front(), *taken.limits);
         if (taken.is_figures && random_.whole(0, 1) == 0) return pairs(taken);
+        if (bare_ && random_.whole(0, 2) == 0)
+            if (auto table = bare_table(taken)) return *std::move(table);
         return system_ == UnitSystem::mixed && random_.whole(0, 1) == 0 ? texts(taken) : under_units(taken);
     }
 
     /// A unit of the dimension for the result, and what it is a unit of.
-    std::string unit(const Dimension& dimension) { return pick(units_of(dimension, system_)); }
+    std::string unit(const Dimension& dimension) {
+        return pick(bare_ ? without_customary(units_of(dimension, system_), dimension)
+                          : units_of(dimension, system_));
+    }
 
 private:
     template <class T>
@@ -202,7 +213,11 @@ private:
         return number_in(*piece.quantity, *standard);
     }
 
-    addin::FormulaValue single(const Piece& piece) {
+    static bool is_usual(double number, const addin::Limits& limits) {
+        return number == 0 ? limits.bare_none : number >= limits.usual_least && number <= limits.usual_most;
+    }
+
+    addin::FormulaValue single(const Piece& piece, const addin::Limits& limits) {
         if (!piece.quantity) {
             if (const double* number = std::get_if<double>(&piece.as_it_is))
                 return addin::FormulaValue(*number);
@@ -212,7 +227,8 @@ private:
         }
         const bool slope = piece.quantity->dimension == Dimension::of(Base::batter);
         const int way = system_ == UnitSystem::mixed ? random_.whole(0, 2) : 0;
-        if (const auto number = bare(piece); way == 1 && number) return addin::FormulaValue(*number);
+        if (const auto number = bare(piece); bare_ && way == 1 && number && is_usual(*number, limits))
+            return addin::FormulaValue(*number);
         if (way == 2 && !slope) {
             const std::string unit = unit_for(*piece.quantity);
             const double number = number_in(*piece.quantity, parse_unit(unit));
@@ -220,6 +236,26 @@ private:
                 std::vector<std::vector<CellItem>>{{CellItem(number), CellItem(to_utf16(unit))}});
         }
         return addin::FormulaValue(to_utf16(text(piece)));
+    }
+
+    /// Bare numbers in default units, without a row of units; nothing where one of them is not usual.
+    std::optional<addin::FormulaValue> bare_table(const Taken& taken) {
+        const std::vector<addin::Limits>& limits = taken.limits->columns;
+        std::vector<std::vector<CellItem>> cells;
+        for (const auto& row : taken.rows) {
+            auto& made = cells.emplace_back();
+            for (std::size_t c = 0; c < row.size(); ++c) {
+                if (!row[c].quantity) {
+                    made.push_back(row[c].as_it_is);
+                    continue;
+                }
+                const auto number = bare(row[c]);
+                if (!number || c >= limits.size() || limits[c].usual.empty() || !is_usual(*number, limits[c]))
+                    return std::nullopt;
+                made.emplace_back(*number);
+            }
+        }
+        return addin::FormulaValue(std::move(cells));
     }
 
     addin::FormulaValue texts(const Taken& taken) {
@@ -279,6 +315,7 @@ private:
 
     UnitSystem system_;
     Random& random_;
+    bool bare_;  ///< bare numbers may stand
 };
 
 }  // namespace undercroft::tests

@@ -19,8 +19,8 @@ using Complaint = std::string;
 /// Arguments that may be below nothing: levels, differences, and what only compares or converts.
 bool may_be_negative(const Function& function, const Parameter& parameter) {
     static const std::set<std::string> functions = {
-        "UC.CONVERT", "UC.PRODUCT", "UC.QUOTIENT", "UC.DIFFERENCE", "UC.TOTAL",  "UC.ATLEAST",
-        "UC.ATMOST",  "UC.SUM",     "UC.LARGEST",  "UC.SMALLEST",   "UC.LOOKUP", "UC.LARGEST.AT"};
+        "UC.CONVERT",  "UC.PRODUCT", "UC.QUOTIENT", "UC.DIFFERENCE", "UC.TOTAL",  "UC.ATLEAST",   "UC.ATMOST",
+        "UC.QUANTITY", "UC.SUM",     "UC.LARGEST",  "UC.SMALLEST",   "UC.LOOKUP", "UC.LARGEST.AT"};
     static const std::set<std::string> arguments = {"UC.WITHIN value", "UC.WITHIN target",
                                                     "UC.PIT.GRID formation level", "UC.COST quantity",
                                                     "UC.DRAW.LEVEL level"};
@@ -67,6 +67,10 @@ Complaint complaint_about_answer(const Function& function, const Parameter& para
     return {};
 }
 
+bool is_for_its_number(const Refused& refused) {
+    return refused.refusal() == Refusal::unusual || refused.refusal() == Refusal::impossible;
+}
+
 Complaint complaint_about_refusal(const Function& function, const Parameter& parameter,
                                   const HostileValue& value, const Outcome& outcome) {
     const std::string sentence = outcome.sentence();
@@ -76,7 +80,10 @@ Complaint complaint_about_refusal(const Function& function, const Parameter& par
         return "what is no number was computed with";
     const bool any_text = parameter.type.shape == Shape::text;
     if (value.wanted == Wanted::unreadable) {
-        if (outcome.refused->cause() != Cause::value && !any_text) return "another cause than value";
+        // A range may be refused for a number that stands before what cannot be read.
+        const bool for_number = takes_range(parameter) && is_for_its_number(*outcome.refused);
+        if (outcome.refused->cause() != Cause::value && !any_text && !for_number)
+            return "another cause than value";
         if (!sentence.starts_with(parameter.name + ": ")) return "the argument is not named";
     }
     return names_an_argument(function, parameter, sentence) ? "" : "no argument is named";

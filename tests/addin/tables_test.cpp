@@ -46,7 +46,7 @@ TEST_CASE("outlets come in three to six columns, or in ten with units beside the
         "INDEX(UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\";1.84;\"m^0.5/s\";2;1;\"each\"}; 1; 2); 4; "
         "2)");
     CHECK(plain == Approx(paired).epsilon(1e-14));
-    CHECK_THAT(refusal_of("UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\"}; 1; 2)"),
+    CHECK_THAT(refusal_of("UC.OUTLET.RATING({\"weir\";0.5;\"m\";1;\"m\"}; 1; 2)"),
                refuses_value("row 1, column 3"));
     CHECK_THAT(refusal_of("UC.OUTLET.RATING({\"weir\";0.5;1;1.84;2;1;7}; 1; 2)"), refuses_value("7 columns"));
     CHECK_THAT(refusal_of("UC.OUTLET.RATING({\"sluice\";0.5;1}; 1; 2)"),
@@ -56,8 +56,11 @@ TEST_CASE("outlets come in three to six columns, or in ten with units beside the
 TEST_CASE("storage is taken with two columns or with the five of the stage-storage table") {
     const FormulaDesk desk;
     const std::string stage =
-        "UC.STAGE.STORAGE(4; 10; 5; 0; 0.25; 0.25; 0.4; \"rectangle\"; 1; 0.5; 20; \"ft;ft3;ft3;ft3;ft2\")";
-    const double five = desk.number("UC.DRAIN.TIME(" + stage + "; {0;1|1;1}; 1; 0.5)");
+        "UC.STAGE.STORAGE(4; \"10 m\"; \"5 m\"; \"0H:1V\"; \"0.25 m\"; \"0.25 m\"; 0.4; \"rectangle\"; \"1 "
+        "m\"; "
+        "\"0.5 m\"; \"20 m\"; \"ft;ft3;ft3;ft3;ft2\")";
+    const double five =
+        desk.number("UC.DRAIN.TIME(" + stage + "; {\"m\";\"L/s\"|0;1|1;1}; \"1 m\"; \"0.5 m\")");
     // 0.5 m to 1 m: half of the crates' 10 m3 and the stone around and over them, at 1 L/s.
     const double volume = 0.5 * 10 * 5 * 0.4 + 0.25 * 20 * 0.6;
     CHECK(five == Approx(volume * 1000 / 60).epsilon(1e-9));
@@ -72,19 +75,19 @@ TEST_CASE("rows in different units are compared with a tolerance: equal is neith
         CHECK(desk.number("UC.RAIN.INTENSITY(" + rain + "; 45)") == Approx(30).epsilon(1e-12));
     }
     for (const char* same : {"60 min", "3600 s", "0.041666666666666667 d", "0.0059523809523809521 wk"}) {
-        const std::string rows = "{\"1 h\";1|\"" + std::string(same) + "\";0.5|\"2 h\";0.25}";
+        const std::string rows = "{\"1 h\";40|\"" + std::string(same) + "\";20|\"2 h\";10}";
         CHECK_THAT(refusal_of("UC.RAIN.INTENSITY(" + rows + "; 90)"), refuses_domain("must be longer"));
-        CHECK_THAT(refusal_of("UC.LOOKUP(" + rows + "; 90)"), refuses_domain("must rise"));
+        CHECK_THAT(refusal_of("UC.LOOKUP(" + rows + "; \"90 min\")"), refuses_domain("must rise"));
         CHECK_THAT(refusal_of("UC.ROUTE.DEPTH(" + rows + "; {0;0|1;100}; {0;0|1;1})"),
                    refuses_domain("later"));
     }
     for (const char* same :
          {"1 m", "39.370078740157481 in", "3.2808398950131235 ft", "1.0936132983377078 yd"}) {
         const std::string depth = "\"" + std::string(same) + "\"";
-        CHECK(desk.number("UC.PIT.SEEPAGE(\"1 mm/h\"; \"1 m\"; " + depth + "; 20; 5)") ==
+        CHECK(desk.number("UC.PIT.SEEPAGE(\"10 mm/h\"; \"1 m\"; " + depth + "; \"20 m\"; \"5 m\")") ==
               Approx(0).margin(1e-12));
-        CHECK(desk.number("UC.DRAIN.TIME({0;0|2;10}; {0;1|2;1}; \"1 m\"; " + depth + ")") ==
-              Approx(0).margin(1e-9));
+        CHECK(desk.number("UC.DRAIN.TIME({\"m\";\"m3\"|0;0|2;10}; {\"m\";\"L/s\"|0;1|2;1}; \"1 m\"; " +
+                          depth + ")") == Approx(0).margin(1e-9));
     }
 }
 

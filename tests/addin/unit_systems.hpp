@@ -62,4 +62,13 @@ inline std::vector<std::string> units_of(const Dimension& dimension, UnitSystem 
     return found == units.end() ? std::vector<std::string>{si} : found->second;
 }
 
+/// Those of them that belong to no system of feet and pounds; the coherent one when none does.
+inline std::vector<std::string> without_customary(const std::vector<std::string>& units,
+                                                  const Dimension& dimension) {
+    std::vector<std::string> kept;
+    for (const std::string& unit : units)
+        if (!parse_unit(unit).customary) kept.push_back(unit);
+    return kept.empty() ? std::vector<std::string>{si_unit_text(dimension)} : kept;
+}
+
 }  // namespace undercroft::tests

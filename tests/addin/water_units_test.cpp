@@ -101,12 +101,12 @@ TEST_CASE("the same job in SI and in US customary units gives the same answer to
 TEST_CASE("a table of ours goes into the next function as it is, with its units") {
     const FormulaDesk desk;
     const std::string bed =
-        R"("20 m"; "10 m"; 0; "0.2 m"; "0.2 m"; 0.4; "ellipse"; "1.2 m"; "0.6 m"; "100 m")";
+        R"("20 m"; "10 m"; "0H:1V"; "0.2 m"; "0.2 m"; 0.4; "ellipse"; "1.2 m"; "0.6 m"; "100 m")";
     const std::string outlets = R"({"orifice";"0 m";"100 mm"})";
     const auto routed = [&](const std::string& storage_units, const std::string& rating_units) {
         return "INDEX(UC.ROUTE.POOL(UC.HYDROGRAPH.RATIONAL(0.8; 2000; 60; 20; 10; 5); UC.STAGE.STORAGE(10; " +
-               bed + "; " + storage_units + "); UC.OUTLET.RATING(" + outlets + "; 1; 20; " + rating_units +
-               "); 5); 7; 5)";
+               bed + "; " + storage_units + "); UC.OUTLET.RATING(" + outlets + "; \"1 m\"; 20; " +
+               rating_units + "); 5); 7; 5)";
     };
     const double in_si = desk.number(routed("", ""));
     CHECK(in_si > 0);

@@ -56,6 +56,25 @@ TEST_CASE("units that do not fit are inconsistent, and an error") {
     }
 }
 
+TEST_CASE("a number that is written with its unit has that unit, and no other than it is in") {
+    const auto volume = [](const std::string& depth) {
+        return "=UC.PIT.VOLUME(C2:D2;C3:D3;" + depth + ";\"1H:1V\";D6)";
+    };
+    for (const std::string depth : {"UC.QUANTITY(UC.PRODUCT(C4:D4;2;\"mm\");\"mm\")", "UC.QUANTITY(C4;\"mm\")",
+                                    "UC.QUANTITY(C4;D4)", "UC.QUANTITY(300;\"mm\")"}) {
+        CAPTURE(depth);
+        const Report report = audited(with(volume(depth), "m3"));
+        CHECK(verdict(with(volume(depth), "m3"), "C6") == UnitVerdict::consistent);
+        CHECK(found(report, Kind::passed_bare, "C6") == nullptr);
+    }
+    for (const std::string depth : {"UC.QUANTITY(UC.PRODUCT(C4:D4;2;\"mm\");\"m\")", "UC.QUANTITY(C4;\"m\")",
+                                    "UC.QUANTITY(C4;D2)"}) {
+        CAPTURE(depth);
+        CHECK(found(audited(with(volume(depth), "m3")), Kind::passed_bare, "C6") != nullptr);
+    }
+    CHECK(found(audited(with(volume("UC.QUANTITY(C4;\"kg\")"), "m3")), Kind::unit_clash, "C6") != nullptr);
+}
+
 TEST_CASE("what cannot be followed is not guessed") {
     const auto answer = [](const std::string& formula, const std::string& unit) {
         return verdict(with(formula, unit), "C6");

@@ -4,8 +4,10 @@
 #include <cstdlib>
 #include <limits>
 
-#include "addin/catalogue/choices.hpp"
-#include "addin/catalogue/slot_water.hpp"
+#include "addin/catalogue/bed/shape.hpp"
+#include "addin/catalogue/water/outlets_slot.hpp"
+#include "addin/catalogue/water/storage_slot.hpp"
+#include "addin/catalogue/works/spoil_soil.hpp"
 #include "tests/fuzz/targets.hpp"
 #include "units/text.hpp"
 

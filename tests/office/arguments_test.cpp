@@ -30,17 +30,56 @@ TEST_CASE("a number, a text and a pair of cells are the same quantity") {
 
 TEST_CASE("a blank single cell arrives as 0 and is refused where 0 has no meaning") {
     Desk desk;
-    desk.put("C1", "=UC.PIT.VOLUME(A1;10;1;0)");
+    desk.put("C1", "=UC.PIT.VOLUME(A1;10;1;\"0H:1V\")");
     CHECK(desk.error("C1") == num_error);
-    CHECK_THAT(desk.why("C1"), Catch::Contains("base length (0 m) must be above 0"));
+    CHECK_THAT(desk.why("C1"),
+               Catch::Contains("base length: 0 is not possible, and a blank cell arrives as 0"));
+}
+
+TEST_CASE("a blank single cell is refused by its name, or is the default where that is 0") {
+    Desk desk;
+    const auto says = [&desk](const std::string& formula, const char* sentence) {
+        desk.put("C1", formula);
+        INFO(formula);
+        CHECK(desk.error("C1") == num_error);
+        CHECK_THAT(desk.why("C1"), Catch::Contains(sentence));
+    };
+    says("=UC.PIT.VOLUME(30;12;A1;\"1H:1V\")", "depth: 0 has no unit; a blank cell arrives as 0");
+    says("=UC.PIPE.FLOW(0.3;0.01;0.013;A1)", "depth: 0 has no unit; a blank cell arrives as 0");
+    says("=UC.RUNOFF.DEPTH(80;\"4 in\";A1)", "abstraction ratio: 0 has no unit");
+    says("=UC.ATMOST(A1;\"48 h\")", "value: 0 has no unit; a blank cell arrives as 0");
+    says("=UC.QUANTITY(A1;\"mm\")", "number: 0 has no unit; a blank cell arrives as 0");
+    desk.put("C2", "=UC.LOAD.WHEEL(72;0.25;0.51;0.75;1.15;;A1)");
+    CHECK(desk.error("C2") == value_error);
+    CHECK_THAT(desk.why("C2"), Catch::Contains("impact: FALSE arrives as a blank cell does"));
+    desk.put("C3", "=UC.BED.PORTS(7;13;A1)");
+    CHECK(desk.number("C3") == 14);
+    desk.put("C4", "=UC.PIT.VOLUME(30;12;A1:A1;\"1H:1V\")");  // of a range it is seen
+    CHECK(desk.error("C4") == value_error);
+    CHECK_THAT(desk.why("C4"), Catch::Contains("depth: the cell is blank"));
+}
+
+TEST_CASE("an everyday slip of units shows an error and its reason") {
+    Desk desk;
+    desk.put("A1", 305).put("C1", "=UC.PIT.VOLUME(30;12;A1;\"1H:1V\")");
+    CHECK(desk.error("C1") == num_error);
+    CHECK_THAT(desk.why("C1"), Catch::Contains("depth: 305 m is unusual; usual is"));
+    desk.put("B1", "mm").put("C2", "=UC.PIT.VOLUME(30;12;UC.QUANTITY(A1;B1);\"1H:1V\")");
+    CHECK(desk.number("C2") == Approx(30 * 12 * 0.305 + 42 * 0.305 * 0.305 + 4 / 3.0 * std::pow(0.305, 3)));
+    desk.put("C3", "=UC.BED.LENGTH(\"100 ft\";0.3)");
+    CHECK(desk.error("C3") == value_error);
+    CHECK_THAT(desk.why("C3"), Catch::Contains("end margin: has no unit, and another argument is in feet"));
+    desk.put("C4", "=UC.TOTAL(UC.PRODUCT(2;\"3 ft\";\"ft\");\"1 ft\";\"ft\")");
+    CHECK_THAT(desk.why("C4"),
+               Catch::Contains("a: 6 has no unit, and the b has one: write the unit of both"));
 }
 
 TEST_CASE("a blank in a pair is seen as blank and refused") {
     Desk desk;
-    desk.put("B1", "mm").put("C1", "=UC.PIT.VOLUME(A1:B1;10;1;0)");
+    desk.put("B1", "mm").put("C1", "=UC.PIT.VOLUME(A1:B1;10;1;\"0H:1V\")");
     CHECK(desk.error("C1") == value_error);
     CHECK_THAT(desk.why("C1"), Catch::Contains("base length: the cell of the number is blank"));
-    desk.put("A2", 5).put("C2", "=UC.PIT.VOLUME(A2:B2;10;1;0)");
+    desk.put("A2", 5).put("C2", "=UC.PIT.VOLUME(A2:B2;10;1;\"0H:1V\")");
     CHECK(desk.error("C2") == value_error);
     CHECK_THAT(desk.why("C2"), Catch::Contains("blank unit cell"));
 }
@@ -49,16 +88,16 @@ TEST_CASE("text where a number is wanted") {
     Desk desk;
     desk.put("A1", "abc")
         .put("B1", "m")
-        .put("C1", "=UC.PIT.VOLUME(A1:B1;10;1;0)")
-        .put("C2", "=UC.PIT.VOLUME(A1;10;1;0)");
+        .put("C1", "=UC.PIT.VOLUME(A1:B1;10;1;\"0H:1V\")")
+        .put("C2", "=UC.PIT.VOLUME(A1;10;1;\"0H:1V\")");
     CHECK(desk.error("C1") == value_error);
     CHECK_THAT(desk.why("C1"), Catch::Contains("'abc' is text where a number is wanted"));
     CHECK(desk.error("C2") == value_error);
     CHECK_THAT(desk.why("C2"), Catch::Contains("'abc' is no quantity"));
-    desk.put("C3", "=UC.PIT.VOLUME(\"12\";10;1;0)");
+    desk.put("C3", "=UC.PIT.VOLUME(\"12\";10;1;\"0H:1V\")");
     CHECK(desk.error("C3") == value_error);
     CHECK_THAT(desk.why("C3"), Catch::Contains("only a number"));
-    desk.put("C4", "=UC.PIT.VOLUME(\"1,5 m\";10;1;0)");
+    desk.put("C4", "=UC.PIT.VOLUME(\"1,5 m\";10;1;\"0H:1V\")");
     CHECK_THAT(desk.why("C4"), Catch::Contains("type 1.5 m for a decimal"));
 }
 
@@ -66,8 +105,8 @@ TEST_CASE("an error in an argument stays an error, and the reason names its cell
     Desk desk;
     desk.put("A1", "=1/0")
         .put("B1", "m")
-        .put("C1", "=UC.PIT.VOLUME(A1;10;1;0)")
-        .put("C2", "=UC.PIT.VOLUME(A1:B1;10;1;0)");
+        .put("C1", "=UC.PIT.VOLUME(A1;10;1;\"0H:1V\")")
+        .put("C2", "=UC.PIT.VOLUME(A1:B1;10;1;\"0H:1V\")");
     CHECK(desk.error("C1") == 532);
     CHECK(desk.error("C2") == parameter_list_error);
     CHECK_THAT(desk.why("C2"), Catch::Contains("rests on A1, which shows #DIV/0!"));
@@ -86,8 +125,8 @@ TEST_CASE("an argument left out takes its default, or is asked for") {
 
 TEST_CASE("each cause has its own error") {
     Desk desk;
-    desk.put("C1", "=UC.PIT.VOLUME(\"5 kg\";10;1;0)")
-        .put("C2", "=UC.PIT.VOLUME(-5;10;1;0)")
+    desk.put("C1", "=UC.PIT.VOLUME(\"5 kg\";10;1;\"0H:1V\")")
+        .put("C2", "=UC.PIT.VOLUME(-5;10;1;\"0H:1V\")")
         .put("C3", "=UC.PIT.BATTER(\"B\";\"25 ft\")")
         .put("C4", "=UC.STONE.POROSITY(2700;2650)");
     CHECK(desk.error("C1") == value_error);
@@ -124,14 +163,14 @@ TEST_CASE("a function returned into Calc's own arithmetic is a number") {
 
 TEST_CASE("TRUE, a 1 x 1 range, a column instead of a row, a range too large") {
     Desk desk;
-    desk.put("A1", "=TRUE()").put("C1", "=UC.LIFTS(A1;1)");
+    desk.put("A1", "=TRUE()").put("C1", "=UC.LIFTS(A1;\"1 m\")");
     CHECK(desk.number("C1") == 1);  // Calc hands TRUE over as the number 1
-    desk.put("A2", 3).put("C2", "=UC.LIFTS(A2:A2;1)");
+    desk.put("A2", 3).put("C2", "=UC.LIFTS(A2:A2;\"1 m\")");
     CHECK(desk.number("C2") == 3);
-    desk.put("A3", 3).put("A4", "m").put("C3", "=UC.LIFTS(A3:A4;1)");
+    desk.put("A3", 3).put("A4", "m").put("C3", "=UC.LIFTS(A3:A4;\"1 m\")");
     CHECK(desk.error("C3") == value_error);
     CHECK_THAT(desk.why("C3"), Catch::Contains("side by side"));
-    desk.put("C4", "=UC.LIFTS(E1:J50;1)");
+    desk.put("C4", "=UC.LIFTS(E1:J50;\"1 m\")");
     CHECK(desk.error("C4") == value_error);
 }
 

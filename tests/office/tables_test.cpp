@@ -5,7 +5,7 @@ namespace undercroft::tests {
 
 namespace {
 const char* bed =
-    "\"20 m\";\"10 m\";0;\"250 mm\";\"250 mm\";\"40 %\";\"rectangle\";\"1 m\";\"500 mm\";\"200 m\"";
+    "\"20 m\";\"10 m\";\"0H:1V\";\"250 mm\";\"250 mm\";\"40 %\";\"rectangle\";\"1 m\";\"500 mm\";\"200 m\"";
 }
 
 TEST_CASE("a stage-storage table starts with its unit row and goes as it is into a lookup") {

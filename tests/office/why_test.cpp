@@ -48,17 +48,17 @@ TEST_CASE("names, nested calls, arithmetic and Calc's own functions are followed
 TEST_CASE("an argument that cannot be followed says what to do") {
     Desk desk;
     desk.put("A1", 2).put("A2", 3).put(
-        "C1", "=UC.LIFTS(SUM(UC.STAGE.STORAGE(2;20;10;0;1;1;0.4;\"circle\";1;1;10));1)");
+        "C1", "=UC.LIFTS(SUM(UC.STAGE.STORAGE(2;20;10;\"0H:1V\";1;1;0.4;\"circle\";1;1;10));\"1 m\")");
     CHECK_THAT(desk.why("C1"),
                Catch::Contains("thickness") && Catch::Contains("move the argument to a cell of its own"));
 }
 
 TEST_CASE("a refusal inside a nested call, or inside an expression, is found") {
     Desk desk;
-    desk.put("C1", "=UC.LIFTS(UC.CONVERT(\"5 kg\";\"m\");1)");
+    desk.put("C1", "=UC.LIFTS(UC.CONVERT(\"5 kg\";\"m\");\"1 m\")");
     CHECK(desk.error("C1") != 0);
     CHECK_THAT(desk.why("C1"), Catch::Contains("thickness: in UC.CONVERT") && Catch::Contains("is a mass"));
-    desk.put("C2", "=1+2*UC.LIFTS(\"5 kg\";1)");
+    desk.put("C2", "=1+2*UC.LIFTS(\"5 kg\";\"1 m\")");
     CHECK_THAT(desk.why("C2"), Catch::Contains("thickness: \"5 kg\" is a mass"));
 }
 
@@ -67,7 +67,7 @@ TEST_CASE("a cell on another sheet, a typed cell, a blank, and a cell of Calc's 
     desk.document().model()->getSheets()->insertNewByName("Site data", 1);
     desk.document().cell("Site data", "A1")->setFormula(sheets::to_ustring("=1/0"));
     desk.document().cell("Site data", "B1")->setFormula(sheets::to_ustring("m"));
-    desk.put("C1", "=UC.LIFTS($'Site data'.A1:B1;1)");
+    desk.put("C1", "=UC.LIFTS($'Site data'.A1:B1;\"1 m\")");
     CHECK_THAT(
         desk.why("C1"),
         Catch::Contains("rests on 'Site data'.A1, which shows #DIV/0!: the expression divides by zero"));
@@ -82,7 +82,10 @@ TEST_CASE("a cell on another sheet, a typed cell, a blank, and a cell of Calc's 
 TEST_CASE("an error is followed from cell to cell to where it begins") {
     Desk desk;
     desk.put("A1", 48).put("B1", "kg").put("A2", "=A1").put("B2", "=B1");
-    desk.put("C1", "=UC.LIFTS(A2:B2;1)").put("C2", "=C1").put("C3", "=2*C2").put("C4", "=UC.LIFTS(C3;1)");
+    desk.put("C1", "=UC.LIFTS(A2:B2;\"1 m\")")
+        .put("C2", "=C1")
+        .put("C3", "=2*C2")
+        .put("C4", "=UC.LIFTS(C3;\"1 m\")");
     CHECK_THAT(desk.why("C1"), Catch::StartsWith("thickness: 48 kg is a mass"));
     CHECK_THAT(desk.why("C2"),
                Catch::StartsWith("rests on C1, which shows #VALUE!: thickness: 48 kg is a mass"));
@@ -100,7 +103,7 @@ TEST_CASE("names that go in a circle end in a reason, and a sheet's own name is 
     name_range(desk, "loop", "loop+1");
     name_range(desk, "there", "back*2");
     name_range(desk, "back", "there/2");
-    desk.put("C1", "=UC.LIFTS(loop;1)").put("C2", "=UC.LIFTS(there;1)");
+    desk.put("C1", "=UC.LIFTS(loop;\"1 m\")").put("C2", "=UC.LIFTS(there;\"1 m\")");
     CHECK_THAT(desk.why("C1"), Catch::Contains("the name 'loop' goes round in a circle"));
     CHECK_THAT(desk.why("C2"), Catch::Contains("goes round in a circle"));
     const css::uno::Reference<css::beans::XPropertySet> sheet(desk.document().sheet("Sheet1"),
@@ -115,8 +118,8 @@ TEST_CASE("names that go in a circle end in a reason, and a sheet's own name is 
 TEST_CASE("a good cell is never given the reason of an error") {
     Desk desk;
     desk.put("A1", 1)
-        .put("C1", "=IF(A1=1;5;UC.LIFTS(\"5 kg\";1))")
-        .put("C2", "=IFERROR(UC.LIFTS(\"5 kg\";1);7)");
+        .put("C1", "=IF(A1=1;5;UC.LIFTS(\"5 kg\";\"1 m\"))")
+        .put("C2", "=IFERROR(UC.LIFTS(\"5 kg\";\"1 m\");7)");
     for (const char* cell : {"C1", "C2"})
         CHECK_THAT(desk.why(cell), Catch::StartsWith(std::string(cell) + " shows no error; how it came about "
                                                                          "cannot be derived"));
@@ -173,7 +176,7 @@ TEST_CASE("UC.WHY follows when an input changes") {
     desk.put("A1", 2);
     CHECK_THAT(desk.text("D1"), Catch::Contains("N = 7"));
     desk.put("A1", -2);
-    CHECK_THAT(desk.text("D1"), Catch::Contains("thickness (-2 m) must be above 0"));
+    CHECK_THAT(desk.text("D1"), Catch::Contains("thickness: -2 m is below 0"));
 }
 
 }  // namespace undercroft::tests

@@ -1,4 +1,5 @@
 #include "addin/audit/units/own_units.hpp"
+#include "addin/catalogue/catalogue.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"
 
@@ -55,6 +56,28 @@ void read_cell(UnitReader& reader, Given& given) {
 
 }  // namespace
 
+UnitGiven unit_given_by(const UnitReader& reader, const Node& node) {
+    if (node.kind == Node::Kind::text) return {node.text, {}};
+    const std::optional<Area> area = reader.area_of_node(node);
+    if (!area || !area->is_single()) return {};
+    const BookCell* cell = reader.sources().book.find(area->first());
+    if (cell == nullptr || cell->text() == nullptr) return {};
+    return {*cell->text(), area->first()};
+}
+
+namespace {
+
+/// The unit that a call of a function writes beside its number, where it does.
+std::optional<Unit> written_unit(UnitReader& reader, const Node& node) {
+    const addin::Function* function =
+        node.kind == Node::Kind::call ? addin::find_function(node.text) : nullptr;
+    const bool writes = function != nullptr && function->role == addin::Role::writes;
+    if (!writes || node.children.size() < 2) return std::nullopt;
+    return reader.sources().units.read(unit_given_by(reader, node.children[1]).text).unit;
+}
+
+}  // namespace
+
 Given given_by(UnitReader& reader, const Node& node) {
     Given given;
     switch (node.kind) {
@@ -79,6 +102,12 @@ Given given_by(UnitReader& reader, const Node& node) {
             break;
     }
     given.value = reader.of(node);
+    if (const std::optional<Unit> written = written_unit(reader, node)) {
+        given.kind = Given::Kind::quantity;
+        given.quantity = Quantity::of(1, *written);
+        given.what = "the quantity of " + node.text;
+        return given;
+    }
     given.kind = given.value.literal ? Given::Kind::literal : Given::Kind::computed;
     given.what = given.value.what.empty() ? node.text : given.value.what;
     return given;

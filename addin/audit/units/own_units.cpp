@@ -38,6 +38,7 @@ public:
         : reader_(reader), call_(call), function_(function) {}
 
     Measured read() {
+        if (function_.role == addin::Role::writes) return read_written();
         const std::size_t count = std::min(call_.children.size(), function_.parameters.size());
         for (std::size_t i = 0; i < count; ++i) hold(i);
         compare_quantities();
@@ -49,6 +50,21 @@ private:
 
     void slip(UnitSlip::Kind kind, std::size_t i, const std::string& says, const std::optional<Spot>& cell) {
         reader_.note(kind, name(i) + " of " + function_.name + ": " + says, cell);
+    }
+
+    /// A number that gets the unit beside it: not another one than it is in.
+    Measured read_written() {
+        if (call_.children.size() < 2) return some_text();
+        const Given number = given_by(reader_, call_.children[0]);
+        hold_asked(call_.children[1]);
+        const UnitText& written = reader_.sources().units.read(asked_);
+        const bool has_unit =
+            number.value.kind == Measured::Kind::unit && !is_plain_unit(number.value.unit, 1);
+        if (has_unit && written.unit && !same_unit(number.value.unit, *written.unit))
+            slip(UnitSlip::Kind::passed_bare, 0,
+                 number.what + " stands in " + number.value.unit_text + ", but is written as " + asked_,
+                 cell_of(number));
+        return some_text();
     }
 
     void hold(std::size_t i) {
@@ -327,16 +343,10 @@ private:
     // -------------------------------------------------------------------------------------------
 
     void hold_asked(const Node& node) {
-        if (node.kind == Node::Kind::text) {
-            asked_ = node.text;
-            return;
-        }
-        const std::optional<Area> area = reader_.area_of_node(node);
-        if (!area || !area->is_single()) return;
-        const BookCell* cell = reader_.sources().book.find(area->first());
-        if (cell == nullptr || cell->text() == nullptr) return;
-        asked_ = *cell->text();
-        asked_at_ = area->first();
+        const UnitGiven given = unit_given_by(reader_, node);
+        if (given.text.empty()) return;
+        asked_ = given.text;
+        asked_at_ = given.at;
     }
 
     Measured result() {

@@ -29,6 +29,13 @@ struct Given {
     std::string what;  ///< for sentences
 };
 
+/// A unit as the formula hands it over: a text in it, or a cell. Empty where it is neither.
+struct UnitGiven {
+    std::string text;
+    std::optional<Spot> at;
+};
+[[nodiscard]] UnitGiven unit_given_by(const UnitReader& reader, const addin::Node& node);
+
 /// How an argument is handed over.
 [[nodiscard]] Given given_by(UnitReader& reader, const addin::Node& node);
 

@@ -1,102 +1,161 @@
 #include "calc/bed/drawing.hpp"
-#include "addin/catalogue/catalogue.hpp"
-#include "addin/catalogue/choices.hpp"
+#include "addin/catalogue/bed/entries.hpp"
+#include "addin/catalogue/bed/shape.hpp"
 #include "addin/catalogue/entry.hpp"
+#include "addin/catalogue/usual_bed.hpp"
 
 namespace undercroft::addin {
 
 namespace {
 
-constexpr const char* scale_says = "Every length is divided by it; 1 draws in full size";
 constexpr const char* section_source =
     "geometry of the bed; x across from the middle, y up from the base of the bed";
 constexpr const char* plan_source = "geometry of the bed; the origin is the middle of the plan";
+constexpr const char* batter_says = "Slope of the walls; 0H:1V for vertical walls";
 
 Entry& takes_rows(Entry& entry) {
     return entry.takes("rows", "r", "Rows of chambers")
-        .takes("width", "B", "Width of a row, over the feet")
-        .takes("row gap", "g", "Clear width of stone between rows");
+        .within(usual::rows)
+        .takes("width", "B_f", "Width of a row, over the feet")
+        .within(usual::width_over_feet)
+        .takes("row gap", "g", "Clear width of stone between rows")
+        .within(usual::row_gap);
 }
 
-Function drawn(Entry& entry, const char* says) {
-    return entry.takes("scale", "N", scale_says, 1.0).gives_columns(says, {{"x", "x"}, {"y", "y"}});
+Entry& takes_row_length(Entry& entry) {
+    return entry.takes("row length", "l", "Installed length of a row").within(usual::plan_length);
 }
 
-}  // namespace
+Entry& takes_end_unit(Entry& entry) {
+    return entry.takes("end unit", "E", "Laid length of an end unit").within(usual::unit_length);
+}
 
-Group drawing_functions() {
+Entry& drawn(Entry& entry) {
+    return entry.takes("scale", "X", "Every length is divided by it; 1 draws in full size", 1.0)
+        .within(usual::scale)
+        .gives_columns("Points of the outline", {{"x", "x"}, {"y", "y"}});
+}
+
+Function scale_entry() {
+    return function("UC.DRAW.SCALE", &calc::drawing_scale)
+        .says(
+            "Scale 1:X at which a drawing fits on paper: X = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5 "
+            "times a power of ten")
+        .equation("X >= max(w/w_p, h/h_p)")
+        .source("ISO 5455:1979 for 1, 2 and 5 (from memory); the others as on scale rules (common practice)")
+        .takes("width", "w", "Width of what is drawn")
+        .within(usual::drawn_length)
+        .takes("height", "h", "Height of what is drawn")
+        .within(usual::drawn_height)
+        .takes("paper width", "w_p", "Width of the paper")
+        .within(usual::paper)
+        .takes("paper height", "h_p", "Height of the paper")
+        .within(usual::paper)
+        .gives("X", "Denominator of the scale")
+        .example("UC.DRAW.SCALE(\"14.4 m\"; \"2 m\"; \"170 mm\"; \"80 mm\")", "100", "exact",
+                 Origin::from_memory, "ISO 5455:1979 has 1:100; 14.4 m on 170 mm needs 1:84.7")
+        .example("UC.DRAW.SCALE(\"42 m\"; \"14 m\"; \"170 mm\"; \"80 mm\")", "250", "exact",
+                 Origin::common_practice, "1:247 is needed; 1:250 is usual in building");
+}
+
+Function pit_entry() {
     auto pit = function("UC.DRAW.PIT", &calc::drawn_pit);
     pit.says(
            "Outline of a pit in cross-section, or of the stone when closed along its top: points for a chart")
-        .equation("(-B/2 - z d, d), (-B/2, 0), (B/2, 0), (B/2 + z d, d)")
+        .equation("(-W/2 - z d, d), (-W/2, 0), (W/2, 0), (W/2 + z d, d)")
         .source(section_source)
-        .example("INDEX(UC.DRAW.PIT(\"12 m\"; \"2 m\"; \"1H:1V\"; 0; 100; \"mm;mm\"); 2; 1)", "-80",
-                 "1e-12 rel", Origin::mathematics, "half of 12 m and 2 m of batter, at 1:100")
-        .takes("base width", "B", "Width at the base")
+        .takes("base width", "W", "Width at the base")
+        .within(usual::plan_width)
         .takes("depth", "d", "Depth of the pit, or height of the stone")
-        .takes("batter", "z", "Slope of the walls; 0 for vertical walls")
+        .within(usual::pit_depth.or_zero())
+        .takes("batter", "z", batter_says)
+        .within(usual::batter)
         .takes("closed", "closed", "TRUE to close the outline along its top", 0.0);
+    return drawn(pit).example(
+        "INDEX(UC.DRAW.PIT(\"12 m\"; \"2 m\"; \"1H:1V\"; \"no\"; 100; \"mm;mm\"); 2; 1)", "-80", "1e-12 rel",
+        Origin::mathematics, "half of 12 m and 2 m of batter, at 1:100");
+}
 
+Function level_entry() {
     auto level = function("UC.DRAW.LEVEL", &calc::drawn_level);
     level.says("A level across the pit at a height above its base: two points for a chart")
-        .equation("x = -+(B/2 + z h + o), y = h")
+        .equation("x = -+(W/2 + z h + o), y = h")
         .source(section_source)
-        .example("INDEX(UC.DRAW.LEVEL(\"12 m\"; \"1H:1V\"; \"1 m\"; \"0 m\"; 100; \"mm;mm\"); 3; 1)", "70",
-                 "1e-12 rel", Origin::mathematics, "half of 12 m and 1 m of batter, at 1:100")
-        .takes("base width", "B", "Width at the base")
-        .takes("batter", "z", "Slope of the walls; 0 for vertical walls")
+        .takes("base width", "W", "Width at the base")
+        .within(usual::plan_width)
+        .takes("batter", "z", batter_says)
+        .within(usual::batter)
         .takes("level", "h", "Height above the base")
-        .takes("overhang", "o", "Length beyond the pit, each side", 0.0);
+        .within(usual::drawn_level)
+        .takes("overhang", "o", "Length beyond the pit, each side", 0.0)
+        .within(usual::overhang);
+    return drawn(level).example(
+        "INDEX(UC.DRAW.LEVEL(\"12 m\"; \"1H:1V\"; \"1 m\"; \"0 m\"; 100; \"mm;mm\"); 3; 1)", "70",
+        "1e-12 rel", Origin::mathematics, "half of 12 m and 1 m of batter, at 1:100");
+}
 
+Function arches_entry() {
     auto arches = function("UC.DRAW.ARCHES", [](Count rows, Length width, Length row_gap, calc::Shape shape,
                                                 Length span, Length rise, Length base_height, Share scale) {
         return calc::drawn_arches({rows, width, row_gap}, {shape, span, rise}, base_height, scale);
     });
     arches.says("The arches of all rows in cross-section: points for a chart, a blank row between arches")
         .equation("half width w(y)/2 at each height, as UC.ARCH.WIDTH")
-        .source(section_source)
-        .example(
-            "INDEX(UC.DRAW.ARCHES(1; \"1.3 m\"; \"150 mm\"; \"ellipse\"; \"1.2 m\"; \"750 mm\"; \"200 mm\"); "
-            "10; 2)",
-            "0.95", "1e-12 rel", Origin::mathematics, "the crown: 0.2 m of base and 0.75 m of rise");
+        .source(section_source);
     takes_rows(arches)
-        .takes("shape", "shape", "Cross-section: ellipse, parabola, segment, rectangle or circle")
-        .takes("span", "B_i", "Inside width of a chamber at its base")
-        .takes("rise", "H", "Inside height of a chamber")
-        .takes("base height", "b", "Height of the feet above the base of the bed");
+        .takes("shape", "shape", shape_says)
+        .takes("span", "B", span_says)
+        .within(usual::chamber_span)
+        .takes("rise", "H", rise_says)
+        .within(usual::chamber_rise)
+        .takes("base height", "b", "Height of the feet above the base of the bed")
+        .within(usual::stone_layer);
+    return drawn(arches).example(
+        "INDEX(UC.DRAW.ARCHES(1; \"1.3 m\"; \"150 mm\"; \"ellipse\"; \"1.2 m\"; \"750 mm\"; \"200 mm\"); "
+        "10; 2)",
+        "0.95", "1e-12 rel", Origin::mathematics, "the crown: 0.2 m of base and 0.75 m of rise");
+}
 
+Function box_entry() {
     auto box = function("UC.DRAW.BOX", &calc::drawn_box);
     box.says("A rectangle around the middle of the plan: points for a chart")
         .equation("x = -+L/2, y = -+W/2")
         .source(plan_source)
-        .example("INDEX(UC.DRAW.BOX(\"40 m\"; \"12 m\"; 250; \"mm;mm\"); 3; 1)", "80", "1e-12 rel",
-                 Origin::mathematics, "half of 40 m at 1:250");
-    box.takes("length", "L", "Length").takes("width", "W", "Width");
+        .takes("length", "L", "Length")
+        .within(usual::plan_length)
+        .takes("width", "W", "Width")
+        .within(usual::plan_width);
+    return drawn(box).example("INDEX(UC.DRAW.BOX(\"40 m\"; \"12 m\"; 250; \"mm;mm\"); 3; 1)", "80",
+                              "1e-12 rel", Origin::mathematics, "half of 40 m at 1:250");
+}
 
+Function rows_entry() {
     auto rows = function("UC.DRAW.ROWS",
                          [](Count row_count, Length width, Length row_gap, Length row_length, Share scale) {
                              return calc::drawn_rows({row_count, width, row_gap}, row_length, scale);
                          });
     rows.says("The rows in plan, each a rectangle: points for a chart, a blank row between them")
-        .equation("rectangles of l by B, g apart")
-        .source(plan_source)
+        .equation("rectangles of l by B_f, g apart")
+        .source(plan_source);
+    return drawn(takes_row_length(takes_rows(rows)))
         .example("INDEX(UC.DRAW.ROWS(2; \"1.3 m\"; \"150 mm\"; \"28.9 m\"); 2; 2)", "-1.375", "1e-12 rel",
                  Origin::mathematics, "two rows of 1.3 m and a gap of 0.15 m are 2.75 m");
-    takes_rows(rows).takes("row length", "l", "Installed length of a row");
+}
 
+Function ends_entry() {
     auto ends = function("UC.DRAW.ENDS", [](Count row_count, Length width, Length row_gap, Length row_length,
                                             Length end_unit, Share scale) {
         return calc::drawn_ends({row_count, width, row_gap}, row_length, end_unit, scale);
     });
     ends.says("The joints behind the end units of each row in plan: points for a chart")
         .equation("x = -+(l/2 - E)")
-        .source(plan_source)
+        .source(plan_source);
+    return drawn(takes_end_unit(takes_row_length(takes_rows(ends))))
         .example("INDEX(UC.DRAW.ENDS(1; \"1.3 m\"; \"150 mm\"; \"28.9 m\"; \"2.4 m\"); 2; 1)", "-12.05",
                  "1e-12 rel", Origin::mathematics, "half of 28.9 m less an end unit");
-    takes_rows(ends)
-        .takes("row length", "l", "Installed length of a row")
-        .takes("end unit", "E", "Laid length of an end unit");
+}
 
+Function ports_entry() {
     auto ports = function("UC.DRAW.PORTS",
                           [](Count row_count, Length width, Length row_gap, Count units, Count interval,
                              Length end_unit, Length middle_unit, Length joint_overlap, Share scale) {
@@ -105,35 +164,28 @@ Group drawing_functions() {
                           });
     ports.says("The inspection ports in plan: points for a chart, a blank row between them")
         .equation("middles of the units that UC.BED.PORTS counts")
-        .source(plan_source)
-        .example(
-            "INDEX(UC.DRAW.PORTS(1; \"1.3 m\"; \"150 mm\"; 13; 0; \"2.4 m\"; \"2.3 m\"; \"100 mm\"); 2; 1)",
-            "-13.25", "1e-12 rel", Origin::mathematics, "half of 28.9 m less half an end unit");
+        .source(plan_source);
     takes_rows(ports)
-        .takes("units in row", "n", "Units in a row")
-        .takes("interval", "k", "Units from port to port; 0 for one at each end of a row")
-        .takes("end unit", "E", "Laid length of an end unit")
+        .takes("units in row", "u", "Units in a row")
+        .within(usual::units_in_row)
+        .takes("interval", "k", "Units from port to port; 0 each for one at each end of a row")
+        .within(usual::port_interval);
+    takes_end_unit(ports)
         .takes("middle unit", "M", "Laid length of a middle unit")
-        .takes("joint overlap", "o", "Length by which joined units overlap");
+        .within(usual::unit_length)
+        .takes("joint overlap", "o", "Length by which joined units overlap")
+        .within(usual::joint_overlap);
+    return drawn(ports).example(
+        "INDEX(UC.DRAW.PORTS(1; \"1.3 m\"; \"150 mm\"; 13; \"0 each\"; \"2.4 m\"; \"2.3 m\"; \"100 mm\"); 2; "
+        "1)",
+        "-13.25", "1e-12 rel", Origin::mathematics, "half of 28.9 m less half an end unit");
+}
 
-    constexpr const char* points = "Points of the outline";
-    return {"Drawing",
-            {function("UC.DRAW.SCALE", &calc::drawing_scale)
-                 .says("Scale 1:N at which a drawing fits on paper: N = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5 "
-                       "times a power of ten")
-                 .equation("N >= max(w/wp, h/hp)")
-                 .source("ISO 5455:1979 for 1, 2 and 5; the others as on scale rules (common practice)")
-                 .example("UC.DRAW.SCALE(\"14.4 m\"; \"2 m\"; \"170 mm\"; \"80 mm\")", "100", "exact",
-                          Origin::published, "ISO 5455:1979 has 1:100; 14.4 m on 170 mm needs 1:84.7")
-                 .example("UC.DRAW.SCALE(\"42 m\"; \"14 m\"; \"170 mm\"; \"80 mm\")", "250", "exact",
-                          Origin::common_practice, "1:247 is needed; 1:250 is usual in building")
-                 .takes("width", "w", "Width of what is drawn")
-                 .takes("height", "h", "Height of what is drawn")
-                 .takes("paper width", "wp", "Width of the paper")
-                 .takes("paper height", "hp", "Height of the paper")
-                 .gives("N", "Denominator of the scale"),
-             drawn(pit, points), drawn(level, points), drawn(arches, points), drawn(box, points),
-             drawn(rows, points), drawn(ends, points), drawn(ports, points)}};
+}  // namespace
+
+std::vector<Function> drawing_functions() {
+    return {scale_entry(), pit_entry(),  level_entry(), arches_entry(),
+            box_entry(),   rows_entry(), ends_entry(),  ports_entry()};
 }
 
 }  // namespace undercroft::addin

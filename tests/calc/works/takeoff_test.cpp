@@ -133,6 +133,11 @@ TEST_CASE("an order covers the net and its waste with as few packs as do") {
     CHECK(coherent(order(parse_quantity("30 t"), share(0), parse_quantity("10 t"))) == 30000);
     CHECK(coherent(order(parse_quantity("30 t"), share(0.1), std::nullopt)) == Approx(33000));
     CHECK(order(Quantity::bare(7), share(0), Quantity::bare(3)).value == 9);
+    CHECK(order(Quantity::bare(7), share(0), parse_quantity("3 each")).value == 9);
+    CHECK_THROWS_MATCHES(order(Quantity::bare(103), share(0.05), parse_quantity("20 t")), Refused,
+                         refuses_value("net: 103 has no unit"));
+    CHECK_THROWS_MATCHES(order(parse_quantity("103 t"), share(0.05), Quantity::bare(20)), Refused,
+                         refuses_value("pack: 20 has no unit"));
     CHECK_THROWS_AS(order(parse_quantity("30 t"), share(0), parse_quantity("10 m3")), Refused);
     CHECK_THROWS_MATCHES(order(parse_quantity("30 t"), share(0), parse_quantity("0 t")), Refused,
                          refuses_domain("pack"));
@@ -146,6 +151,8 @@ TEST_CASE("money stays in its currency") {
           Approx(8000).epsilon(1e-14));
     CHECK(cost(parse_quantity("7 each"), parse_quantity("10 AUD/each")).value == 70);
     CHECK(cost(Quantity::bare(7), parse_quantity("10 AUD/each")).value == 70);
+    CHECK_THROWS_MATCHES(cost(Quantity::bare(100), parse_quantity("85 AUD/t")), Refused,
+                         refuses_value("quantity: 100 has no unit, and the unit of the rate has one"));
     CHECK_THROWS_MATCHES(cost(parse_quantity("128 t"), parse_quantity("62.5 AUD/m3")), Refused,
                          refuses_value("a volume is wanted"));
     CHECK_THROWS_MATCHES(cost(parse_quantity("128 t"), Quantity::bare(5)), Refused,
@@ -157,6 +164,10 @@ TEST_CASE("money stays in its currency") {
 }
 
 TEST_CASE("crews share the work") {
+    CHECK_THAT(crew_time(Quantity::bare(91), parse_quantity("13 each/h"), count(1)),
+               is_near(Time::from_value(7 * 3600.0)));
+    CHECK_THROWS_MATCHES(crew_time(Quantity::bare(120), parse_quantity("40 m3/d"), count(1)), Refused,
+                         refuses_value("units: 120 has no unit"));
     CHECK_THAT(crew_time(parse_quantity("91 each"), parse_quantity("13 each/h"), count(2)),
                is_near(Time::from_value(3.5 * 3600)));
     CHECK_THAT(crew_time(parse_quantity("120 m3"), parse_quantity("40 m3/d"), count(1)),

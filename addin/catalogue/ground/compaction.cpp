@@ -1,0 +1,42 @@
+#include "calc/ground/compaction.hpp"
+
+#include "addin/catalogue/entry.hpp"
+#include "addin/catalogue/ground/entries.hpp"
+#include "addin/catalogue/usual_ground.hpp"
+
+namespace undercroft::addin {
+
+std::vector<Function> compaction_functions() {
+    return {
+        function("UC.COMPACTION.DRY", &calc::dry_density)
+            .says("Dry density of fill from its wet density and moisture")
+            .equation("rho_d = rho/(1 + w)")
+            .source("Das, Principles of Geotechnical Engineering: sand-cone test")
+            .example("UC.COMPACTION.DRY(\"2.05 t/m3\"; \"12 %\"; \"t/m3\")", "1.830357", "5e-7",
+                     Origin::mathematics, "2.05/1.12")
+            .example("UC.COMPACTION.DRY(\"124.094 lb/ft3\"; \"11.11 %\"; \"lb/ft3\")", "111.686", "1e-3",
+                     Origin::mathematics,
+                     "sand-cone test of a public course page, recomputed: 124.094/1.1111")
+            .takes("wet density", "rho", "Mass per volume as it lies")
+            .within(usual::fill_density)
+            .takes("moisture", "w", "Mass of water per mass of dry soil, such as 12 %")
+            .within(usual::moisture)
+            .gives("rho_d", "Dry density"),
+        function("UC.COMPACTION.DEGREE", &calc::compaction_degree)
+            .says("Relative compaction: dry density in the field over that of the laboratory")
+            .equation("R = rho_d/rho_ref")
+            .source("Das, Principles of Geotechnical Engineering: sand-cone test")
+            .example("UC.COMPACTION.DEGREE(\"1.830357 t/m3\"; \"1.92 t/m3\")", "0.95331", "5e-6",
+                     Origin::mathematics, "1.830357/1.92")
+            .example("UC.COMPACTION.DEGREE(\"1892.1 kg/m3\"; \"1937.5 kg/m3\")", "0.977", "0.3 %",
+                     Origin::from_memory,
+                     "Das, Principles of Geotechnical Engineering, sand-cone example: R about 97.7 %")
+            .takes("dry density", "rho_d", "Dry density in the field")
+            .within(usual::fill_density)
+            .takes("reference density", "rho_ref", "Greatest dry density of the laboratory's compaction test")
+            .within(usual::fill_density)
+            .gives("R", "Relative compaction"),
+    };
+}
+
+}  // namespace undercroft::addin

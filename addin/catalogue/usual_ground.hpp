@@ -1,0 +1,169 @@
+/// \file usual_ground.hpp
+/// What is possible and what is usual in loads, soils and stone.
+#pragma once
+
+#include "addin/catalogue/usual.hpp"
+
+namespace undercroft::addin::usual {
+
+// --- loads -----------------------------------------------------------------------------------------
+
+/// One wheel. A truck's is 16 kip (71 kN) or 80 kN; 16 typed for 16 kip is no truck's wheel in kN.
+inline constexpr Range wheel_load{
+    "25 kN", "250 kN", "0.1 kN", "2 MN",
+    "AASHTO LRFD 3.6.1.2.2: 71 kN; AS 5100.2: 80 kN; an aircraft's wheel: 250 kN"};
+/// A load on a patch of the ground: a wheel, a track, an outrigger, a column.
+inline constexpr Range patch_load{"20 kN", "1000 kN", "1 N", "100 MN",
+                                  "common practice: from half an axle to the outrigger of a large crane"};
+/// Plant on one of its tracks, drums or wheels.
+inline constexpr Range plant_load{"5 kN", "300 kN", "1 N", "10 MN",
+                                  "common practice: from a plate compactor to the track of a 50 t excavator"};
+/// The patch of a tyre along the way of the vehicle.
+inline constexpr Range tyre_length{"0.15 m", "0.6 m", "10 mm", "2 m", "AASHTO LRFD 3.6.1.2.5: 10 in"};
+/// The patch of a tyre, or of two beside each other, across the way.
+inline constexpr Range tyre_width{"0.2 m", "0.8 m", "10 mm", "3 m", "AASHTO LRFD 3.6.1.2.5: 20 in"};
+/// From wheel to wheel of one axle.
+inline constexpr Range wheel_spacing{"1.2 m", "2.5 m", "0.1 m", "10 m", "AASHTO LRFD 3.6.1.2.2: 6 ft"};
+/// From axle to axle.
+inline constexpr Range axle_spacing{
+    "1 m", "9.2 m", "0.1 m", "20 m",
+    "AASHTO LRFD 3.6.1.2.2 and 3.6.1.2.3: 4 ft in a tandem, 14 ft to 30 ft in a truck"};
+/// Fill over a buried structure.
+inline constexpr Range cover{"0.6 m", "5 m", "0.1 m", "100 m",
+                             "AASHTO LRFD 3.6.1.2.6 spreads wheels from 2 ft of cover on"};
+/// Widening of a wheel's load per depth of fill.
+inline constexpr Range distribution_factor{"1", "1.75", "1", "1.75",
+                                           "AASHTO LRFD 3.6.1.2.6: 1.00 to 1.75 by edition and fill"};
+/// Widening of a load on each side, run per depth.
+inline constexpr Range load_spread{"0.25", "1", "0.01", "1",
+                                   "common practice: 2V:1H, in codes up to 1V:1H; 2H:1V is a slip"};
+/// A side of a loaded patch of the ground.
+inline constexpr Range patch_side{"0.2 m", "6 m", "1 mm", "5 km",
+                                  "common practice: from a tyre to a footing or a track"};
+/// The radius of a loaded circle.
+inline constexpr Range patch_radius{"0.1 m", "4 m", "1 mm", "5 km"};
+/// Below a load, where its stress is wanted.
+inline constexpr Range depth_below_load{"0.3 m", "8 m", "0.001 mm", "1 km"};
+/// Beside a load.
+inline constexpr Range offset_from_load = Range{"0.1 m", "10 m", "0.001 mm", "10 km"}.or_zero();
+/// The place of a patch of plant on either side of the origin.
+inline constexpr Range plant_place =
+    Range{"-12 m", "12 m", "-1 km", "1 km", "the length of the largest plant"};
+
+// --- pressures --------------------------------------------------------------------------------------
+
+/// Between a foundation, a tyre or a track and the ground.
+inline constexpr Range contact_pressure{"15 kPa", "900 kPa", "1 Pa", "100 MPa",
+                                        "common practice: from 1 m of fill to the tyre of a loaded truck"};
+/// At the crown of buried chambers.
+inline constexpr Range crown_pressure{"8 kPa", "200 kPa", "1 Pa", "10 MPa",
+                                      "common practice: fill of 0.5 m alone to fill and traffic together"};
+/// What ground may bear.
+inline constexpr Range allowable_bearing{
+    "40 kPa", "600 kPa", "1 kPa", "10 MPa",
+    "International Building Code (2012), Table 1806.2: 72 kPa to 575 kPa; soft clay less"};
+/// Sideways, of a loaded bed on its side fill.
+inline constexpr Range lateral_pressure{"4 kPa", "100 kPa", "1 Pa", "10 MPa"};
+/// Sideways, what the wall of a trench can take.
+inline constexpr Range allowable_lateral{
+    "8 kPa", "200 kPa", "100 Pa", "10 MPa",
+    "International Building Code (2012), Table 1806.2: 16 to 63 kPa a metre of depth in soil"};
+/// On the ground behind a wall.
+inline constexpr Range surcharge =
+    Range{"2 kPa", "100 kPa", "1 Pa", "10 MPa", "common practice: 5 kPa for people, 10 to 20 kPa for traffic"}
+        .or_zero();
+
+// --- soil -------------------------------------------------------------------------------------------
+
+/// Of soil, stone or pavement as it lies.
+inline constexpr Range unit_weight{"12 kN/m3", "28 kN/m3", "0.1 kN/m3", "80 kN/m3",
+                                   "common practice: loose dry fill to concrete; steel has 77 kN/m3"};
+/// The same, or less what it displaces under water.
+inline constexpr Range unit_weight_or_submerged{"7 kN/m3", "28 kN/m3", "0.1 kN/m3", "80 kN/m3",
+                                                "common practice: soil under water to concrete"};
+/// Of water, fresh to salt.
+inline constexpr Range water_unit_weight{"9.7 kN/m3", "10.3 kN/m3", "9 kN/m3", "13 kN/m3",
+                                         "fresh water 9.8 kN/m3, sea water 10.1 kN/m3"};
+/// Internal friction of soil or stone.
+inline constexpr Range friction_angle{"15 deg", "50 deg", "0 deg", "60 deg",
+                                      "common practice: soft clay to crushed stone"};
+/// The same of ground that may have none while undrained.
+inline constexpr Range friction_angle_or_none = friction_angle.or_zero();
+/// Between ground and wall.
+inline constexpr Range wall_friction =
+    Range{"4 deg", "35 deg", "0 deg", "60 deg", "common practice: up to two thirds of the friction angle"}
+        .or_zero();
+/// The back of a wall from the horizontal.
+inline constexpr Range wall_angle{"60 deg", "120 deg", "1 deg", "179 deg"};
+/// The ground behind a wall, rise per run.
+inline constexpr Range backfill_slope =
+    Range{"0.02", "1", "0.0001", "2", "common practice: flatter than the friction angle"}.or_zero();
+/// Of ground, 0 where it has none.
+inline constexpr Range cohesion =
+    Range{"5 kPa", "150 kPa", "1 Pa", "10 MPa", "common practice: soft to very stiff clay"}.or_zero();
+/// The base of a foundation below the ground.
+inline constexpr Range foundation_depth = Range{"0.2 m", "5 m", "1 mm", "100 m"}.or_zero();
+/// A foundation's shorter side.
+inline constexpr Range foundation_width{"0.3 m", "4 m", "0.000001 mm", "1 km"};
+/// A foundation's longer side.
+inline constexpr Range foundation_length{"0.5 m", "30 m", "0.000001 mm", "10 km"};
+/// A cone with a hammer of 8 kg goes 2 mm into good base stone and 100 mm into mud.
+inline constexpr Range penetration{"0.002 m", "0.1 m", "0.01 mm", "1 m",
+                                   "ASTM D6951: CBR 100 to 0.5 (from memory)"};
+/// Of earth pressure, active to passive.
+inline constexpr Range earth_coefficient{"0.15", "8", "0.01", "40",
+                                         "Rankine: active at 45 deg 0.17, passive at 45 deg 5.8"};
+/// A wall or the side of a trench.
+inline constexpr Range wall_height{"0.5 m", "10 m", "1 mm", "100 m"};
+/// Groundwater above the foot of a wall.
+inline constexpr Range water_depth = Range{"0.1 m", "10 m", "0.1 mm", "100 m"}.or_zero();
+/// Against flotation.
+inline constexpr Range uplift_factor{"1", "2", "1", "10",
+                                     "USACE EM 1110-2-2100 (2005), Table 3-4: 1.1 to 1.3 (from memory)"};
+/// What a bed displaces of the groundwater.
+inline constexpr Range submerged_volume{"5 m3", "5000 m3", "1 L", "1e7 m3"};
+/// What a soil's sieve lets pass; 1 % and less is more often a share typed for a percentage.
+inline constexpr Range passing =
+    Range{"1.5 %", "100 %", "0 %", "100 %", "AASHTO M 145 reports whole percentages"}.or_zero();
+inline constexpr Range liquid_limit{"12 %", "120 %", "1 %", "500 %", "common practice: silt to fat clay"};
+inline constexpr Range plasticity_index{"2 %", "80 %", "0 %", "400 %", "common practice: silt to fat clay"};
+
+// --- stone, fill and fabric ----------------------------------------------------------------------------
+
+/// Sieves from silt to rubble; a size typed in mm is no size in m.
+inline constexpr Range sieve{"0.00005 m", "0.1 m", "0.0001 mm", "1 m", "ASTM E11: 75 um to 100 mm"};
+/// A percentage of a grading at which a size is wanted: D5 to D95.
+inline constexpr Range passing_wanted{"5 %", "95 %", "0 %", "100 %", "common practice: D5 to D95"};
+/// Stone as laid, dry.
+inline constexpr Range bulk_density{"1100 kg/m3", "2100 kg/m3", "100 kg/m3", "5000 kg/m3",
+                                    "common practice: crushed stone 1400 to 1700 kg/m3"};
+/// The particles of stone.
+inline constexpr Range particle_density{"2200 kg/m3", "3200 kg/m3", "300 kg/m3", "8000 kg/m3",
+                                        "common practice: limestone to basalt"};
+/// Fill as it lies, wet or dry.
+inline constexpr Range fill_density{"1200 kg/m3", "2500 kg/m3", "100 kg/m3", "5000 kg/m3"};
+/// Water per dry soil by mass.
+inline constexpr Range moisture =
+    Range{"0.02", "0.5", "0.01 %", "100 %", "common practice: dry sand to wet clay"}.or_zero();
+/// A layer that is compacted in lifts.
+inline constexpr Range filled_thickness{"0.1 m", "5 m", "1 mm", "100 m"};
+/// One lift, compacted.
+inline constexpr Range lift{"0.075 m", "0.6 m", "1 mm", "10 m", "common practice: 100 to 300 mm"};
+/// The size that 85 % of a soil passes.
+inline constexpr Range soil_d85{"0.00005 m", "0.005 m", "0.0001 mm", "1 m",
+                                "common practice: silt to coarse sand"};
+/// Of the filter criterion.
+inline constexpr Range fabric_factor{"0.5", "2", "0.01", "2",
+                                     "FHWA NHI-07-092, chapter 2: 1 to 2 (from memory)"};
+/// D60 over D10.
+inline constexpr Range uniformity{"1", "50", "1", "100000", "common practice: one size to well graded"};
+
+// --- chambers on the ground -----------------------------------------------------------------------------
+
+/// The width of one foot of a chamber, or of a strip that bears.
+inline constexpr Range foot_width{"0.05 m", "0.5 m", "1 mm", "10 m", "common practice: feet of 75 to 200 mm"};
+/// Stone under the feet of chambers.
+inline constexpr Range base_stone =
+    Range{"0.075 m", "1 m", "0.0001 mm", "30 m", "common practice: 150 to 600 mm"}.or_zero();
+
+}  // namespace undercroft::addin::usual

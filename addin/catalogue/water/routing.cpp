@@ -1,0 +1,99 @@
+#include "calc/water/routing.hpp"
+#include "addin/catalogue/water/entries.hpp"
+#include "addin/catalogue/water/pool_tables.hpp"
+
+namespace undercroft::addin {
+
+namespace {
+
+/// What goes through a pool, said once for the functions that route it.
+Entry& takes_routing(Entry& entry) {
+    entry.equation("(I1 + I2) + (2 S1/dt - Q1) = 2 S2/dt + Q2")
+        .source("Chow, Maidment and Mays, Applied Hydrology (1988), sec. 8.2: storage indication")
+        .caution(
+            "A step in which the outflow would swing past the mean inflow is halved. Beyond the top of the "
+            "storage table nothing is extrapolated: the sentence says when and by what the bed overflows")
+        .takes("inflow", "t, I", "Two columns: time and flow, such as UC.HYDROGRAPH.STORM gives")
+        .within({usual::elapsed_time, usual::inflow});
+    return takes_pool(entry)
+        .takes("step", "dt", "Step; left out, halved until the peak changes by less than 0.1 %")
+        .within(usual::time_step)
+        .takes("initial depth", "d_0", "Depth at the start", 0.0)
+        .within(usual::rest_depth);
+}
+
+Function table_entry() {
+    auto table = function("UC.ROUTE.POOL",
+                          [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
+                             std::optional<Time> step, Length initial_depth) {
+                              return calc::route_pool(inflow, storage, rating, step, initial_depth);
+                          });
+    table.says(
+        "Level-pool routing of a hydrograph through a bed, until it is empty or 10 times the storm is "
+        "over; an error when the bed overflows");
+    constexpr const char* pond =
+        "Chow, Maidment and Mays (1988), Examples 8.2.1 and 8.2.2, routed anew by the same recursion";
+    return takes_routing(table)
+        .gives_columns("Routed hydrograph",
+                       {{"time", "t"}, {"inflow", "I"}, {"depth", "d"}, {"stored", "S"}, {"outflow", "Q"}})
+        .examples(
+            "INDEX(UC.ROUTE.POOL(pond_inflow; pond_storage; pond_rating; \"10 min\"; 0; "
+            "\"min;ft3/s;ft;ft3;ft3/s\"); {}; 5)",
+            "0.05", Origin::from_memory, "Chow, Maidment and Mays (1988), Table 8.2.2: outflow every 10 min",
+            {{"3", "2.4"},
+             {"4", "17.1"},
+             {"5", "61.1"},
+             {"6", "123.2"},
+             {"7", "182.2"},
+             {"8", "230.3"},
+             {"9", "259.3"},
+             {"10", "270.0"},
+             {"11", "267.4"},
+             {"12", "254.9"},
+             {"13", "235.2"},
+             {"14", "206.9"},
+             {"15", "168.5"},
+             {"16", "124.1"},
+             {"17", "79.8"}})
+        .example(
+            "INDEX(UC.ROUTE.POOL(pond_inflow; pond_storage; pond_rating; \"10 min\"; 0; "
+            "\"min;ft3/s;ft;ft3;ft3/s\"); 10; 3)",
+            "9.7727", "5e-5", Origin::mathematics, pond)
+        .example(
+            "INDEX(UC.ROUTE.POOL(pond_inflow; pond_storage; pond_rating; \"5 min\"; 0; "
+            "\"min;ft3/s;ft;ft3;ft3/s\"); 19; 5)",
+            "269.5077", "5e-5", Origin::mathematics, pond)
+        .example(
+            "INDEX(UC.ROUTE.POOL(pond_inflow; pond_storage; pond_rating; \"1 min\"; 0; "
+            "\"min;ft3/s;ft;ft3;ft3/s\"); 85; 5)",
+            "269.6774", "5e-5", Origin::mathematics, pond)
+        .examples(
+            "INDEX(UC.ROUTE.POOL({\"h\";\"m3/s\"|0;100|5;100}; {\"m\";\"m3\"|0;0|1;1440000}; "
+            "{\"m\";\"m3/s\"|0;0|1;200}; \"1 h\"; 0; \"h;m3/s;m;m3;m3/s\"); {}; 5)",
+            "1e-12 rel", Origin::mathematics,
+            "linear reservoir of K = 2 h under a constant inflow of 100 m3/s, hour by hour",
+            {{"3", "40"}, {"4", "64"}, {"5", "78.4"}, {"6", "87.04"}, {"7", "92.224"}});
+}
+
+Function depth_entry() {
+    auto depth = function(
+        "UC.ROUTE.DEPTH", [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
+                             std::optional<Time> step, Length initial_depth) {
+            return calc::greatest_routed_depth(inflow, storage, rating, step, initial_depth);
+        });
+    depth.says("Greatest depth of the bed in that routing, for trying one duration of rain after the other");
+    return takes_routing(depth)
+        .gives("d", "Greatest depth")
+        .example(
+            "UC.ROUTE.DEPTH(pond_inflow; pond_storage; pond_rating; \"10 min\"; 0; \"ft\")", "9.7727", "5e-5",
+            Origin::mathematics,
+            "Chow, Maidment and Mays (1988), Examples 8.2.1 and 8.2.2, routed anew by the same recursion");
+}
+
+}  // namespace
+
+std::vector<Function> routing_functions() {
+    return {table_entry(), depth_entry()};
+}
+
+}  // namespace undercroft::addin

@@ -1,0 +1,20 @@
+/// \file works.hpp
+/// The entries of excavation, spoil and takeoff: one file a topic, as in calc/works.
+#pragma once
+
+#include <vector>
+
+#include "addin/catalogue/function.hpp"
+
+namespace undercroft::addin {
+
+// What is dug.
+[[nodiscard]] std::vector<Function> excavation_functions();
+[[nodiscard]] std::vector<Function> spoil_functions();
+
+// What is cut, ordered and carried.
+[[nodiscard]] std::vector<Function> sheet_goods_functions();
+[[nodiscard]] std::vector<Function> order_functions();
+[[nodiscard]] std::vector<Function> lifting_functions();
+
+}  // namespace undercroft::addin
