@@ -1,5 +1,6 @@
 # Prints one mutant a line for a C++ file: number of the line, tab, what is changed, tab, the changed line.
-# Left alone: comments, includes, texts, template arguments, declarations without an expression.
+# Left alone: comments, includes, sentences, template arguments, declarations without an expression.
+# With -v kind=program also what decides rather than computes: conditions, early returns, words that are compared.
 
 # The code of a line with its texts and comments blanked, so that places stay the same.
 function blanked(line,    out, i, c, inside) {
@@ -26,6 +27,35 @@ function each_of(code, token, into, what,    from, at) {
     while ((at = index(substr(code, from), token)) > 0) {
         mutant(from + at - 1, length(token), into, what)
         from += at - 1 + length(token)
+    }
+}
+
+# Each condition of an if turned round, as far as it stands on one line.
+function each_condition(code,    from, at, i, depth, c) {
+    from = 1
+    while ((at = index(substr(code, from), "if (")) > 0) {
+        at += from - 1
+        depth = 0
+        for (i = at + 3; i <= length(code); ++i) {
+            c = substr(code, i, 1)
+            if (c == "(") ++depth
+            if (c == ")" && --depth == 0) break
+        }
+        if (depth == 0 && substr(code, at, i - at) !~ /;/)
+            mutant(at, i - at + 1, "if (!(" substr($0, at + 4, i - at - 4) "))", "condition")
+        from = at + 4
+    }
+}
+
+# Each text that is one word, so that nothing is equal to it.
+function each_word(code,    rest, offset, at) {
+    rest = $0
+    offset = 0
+    while (match(rest, /"[A-Za-z0-9_.#:<>=&~!%*\/^+-]+"/)) {
+        at = offset + RSTART
+        if (substr(code, at, RLENGTH) ~ /^ +$/) mutant(at, RLENGTH, "\"\\x01\"", "word")
+        offset += RSTART + RLENGTH - 1
+        rest = substr(rest, RSTART + RLENGTH)
     }
 }
 
@@ -73,4 +103,26 @@ function each_of(code, token, into, what,    from, at) {
         offset += RSTART + RLENGTH - 1
         rest = substr(rest, RSTART + RLENGTH)
     }
+    if (kind != "program") next
+    each_condition(code)
+    each_word(code)
+    each_of(code, ") return;", ") {}", "early return")
+    each_of(code, ") continue;", ") {}", "early return")
+    each_of(code, "return true;", "return false;", "condition")
+    each_of(code, "return false;", "return true;", "condition")
+    each_of(code, " = true;", " = false;", "condition")
+    each_of(code, " = false;", " = true;", "condition")
+    each_of(code, "(!", "(", "condition")
+    each_of(code, "any_of(", "all_of(", "condition")
+    each_of(code, "none_of(", "any_of(", "condition")
+    each_of(code, "lower_bound(", "upper_bound(", "bound")
+    each_of(code, "upper_bound(", "lower_bound(", "bound")
+    each_of(code, ".first_row", ".last_row", "place")
+    each_of(code, ".last_row", ".first_row", "place")
+    each_of(code, ".first_column", ".last_column", "place")
+    each_of(code, ".last_column", ".first_column", "place")
+    each_of(code, ".front()", ".back()", "place")
+    each_of(code, ".back()", ".front()", "place")
+    if (code ~ /^ *(return|continue|break);$/) mutant(match(code, /[rcb]/), length(code) - match(code, /[rcb]/) + 1, ";", "early return")
+    if (code ~ /^ *\+\+[a-z_.]+;$/) mutant(match(code, /\+/), 2, "--", "sign")
 }

@@ -64,6 +64,13 @@ Dimension Dimension::to_the(int numerator, int denominator) const {
     return power;
 }
 
+Dimension Dimension::without_ratios() const {
+    Dimension left = *this;
+    for (const Base ratio : {Base::count, Base::batter, Base::gradient})
+        left.sixths_[static_cast<std::size_t>(ratio)] = 0;
+    return left;
+}
+
 std::string exponent_text(int sixths) {
     if (sixths == Dimension::parts) return {};
     const int divisor = std::gcd(sixths, Dimension::parts);

@@ -48,6 +48,9 @@ public:
     /// 1/6, or beyond 20.
     [[nodiscard]] Dimension to_the(int numerator, int denominator = 1) const;
 
+    /// Without counts and slopes, which are plain numbers to arithmetic: 12 units of 2.5 m are 30 m.
+    [[nodiscard]] Dimension without_ratios() const;
+
     /// The same exponents; money of any currency.
     [[nodiscard]] constexpr bool same_kind(const Dimension& other) const { return sixths_ == other.sixths_; }
     friend constexpr bool operator==(const Dimension&, const Dimension&) = default;

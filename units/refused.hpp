@@ -4,6 +4,7 @@
 
 #include <stdexcept>
 #include <string>
+#include <type_traits>
 
 namespace undercroft {
 
@@ -45,6 +46,20 @@ private:
     Cause cause_;
     Refusal refusal_;
 };
+
+/// Calls, and puts words in front of the sentence of a refusal that comes of it. The words are a text, or
+/// what makes one: that is asked for them only then.
+template <class Words, class Call>
+decltype(auto) refused_behind(const Words& words, const Call& call) {
+    try {
+        return call();
+    } catch (const Refused& refused) {
+        if constexpr (std::is_invocable_v<const Words&>)
+            throw refused.saying(words() + refused.what());
+        else
+            throw refused.saying(words + refused.what());
+    }
+}
 
 [[noreturn]] inline void refuse_value(const std::string& sentence) {
     throw Refused(Cause::value, sentence);

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <boost/algorithm/string/classification.hpp>
+#include <boost/algorithm/string/split.hpp>
+#include <boost/algorithm/string/trim.hpp>
 #include <boost/locale/encoding_utf.hpp>
 #include <charconv>
 #include <cmath>
@@ -100,6 +103,24 @@ std::string lower_case(std::string_view text) {
     for (char& c : lower)
         if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
     return lower;
+}
+
+std::string upper_case(std::string_view text) {
+    std::string upper(text);
+    for (char& c : upper)
+        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+    return upper;
+}
+
+std::string trimmed(std::string_view text) {
+    return boost::algorithm::trim_copy_if(std::string(text), boost::algorithm::is_any_of(" \t\r\n"));
+}
+
+std::vector<std::string> split(std::string_view text, char separator) {
+    std::vector<std::string> parts;
+    boost::algorithm::split(parts, text, [separator](char c) { return c == separator; });
+    for (std::string& part : parts) part = trimmed(part);
+    return parts;
 }
 
 std::size_t edit_distance(std::string_view a, std::string_view b) {

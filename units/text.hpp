@@ -1,10 +1,13 @@
 /// \file text.hpp
-/// Text as people type it: folding of look-alike characters, numbers that do not depend on the locale.
+/// Text as people type it: folding of look-alike characters, numbers that do not depend on the locale, and
+/// the few things that are done to texts everywhere.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace undercroft {
 
@@ -17,12 +20,36 @@ namespace undercroft {
 /// \throws Refused(value) for control characters and invisible marks, which nobody types on purpose.
 [[nodiscard]] std::string fold_spelling(std::string_view text);
 
+/// ASCII, whatever the locale.
 [[nodiscard]] constexpr bool is_digit(char c) {
     return c >= '0' && c <= '9';
 }
-
-/// ASCII lower case.
+[[nodiscard]] constexpr bool is_letter(char c) {
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+}
 [[nodiscard]] std::string lower_case(std::string_view text);
+[[nodiscard]] std::string upper_case(std::string_view text);
+
+/// Without the spaces, tabs and ends of lines around it.
+[[nodiscard]] std::string trimmed(std::string_view text);
+
+/// What stands between the separators, each trimmed: `m; m3` is two, an empty text is one that is empty.
+[[nodiscard]] std::vector<std::string> split(std::string_view text, char separator);
+
+/// `a, b, c` or, with another word before the last, `a, b or c`.
+template <class Words>
+[[nodiscard]] std::string joined(const Words& words, std::string_view between, std::string_view before_last) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (i > 0) text += i + 1 == words.size() ? before_last : between;
+        text += words[i];
+    }
+    return text;
+}
+template <class Words>
+[[nodiscard]] std::string joined(const Words& words, std::string_view between = ", ") {
+    return joined(words, between, between);
+}
 
 /// Number of single-letter edits between two words.
 [[nodiscard]] std::size_t edit_distance(std::string_view a, std::string_view b);

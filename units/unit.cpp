@@ -107,13 +107,6 @@ std::optional<Currency> currency_of(std::string_view text) {
     return Currency{text[0], text[1], text[2]};
 }
 
-std::string joined(const std::vector<std::string>& words) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == words.size() ? " or " : ", ") + words[i];
-    return text;
-}
-
 [[noreturn]] void refuse_unknown(const std::string& name) {
     for (const AmbiguousUnit& ambiguous : ambiguous_units())
         if (lower_case(name) == ambiguous.spelling)
@@ -121,12 +114,11 @@ std::string joined(const std::vector<std::string>& words) {
                          std::string(ambiguous.choices));
     const std::vector<std::string> meant = spellings().near(name);
     refuse_value("'" + name + "' is no unit known here" +
-                 (meant.empty() ? std::string() : "; did you mean " + joined(meant) + "?"));
+                 (meant.empty() ? std::string() : "; did you mean " + joined(meant, ", ", " or ") + "?"));
 }
 
 bool is_name_byte(char c) {
-    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80 ||
-           c == '%' || c == '$';
+    return is_letter(c) || static_cast<unsigned char>(c) >= 0x80 || c == '%' || c == '$';
 }
 
 /// The grammar of units.

@@ -4,14 +4,14 @@ namespace undercroft::addin {
 
 namespace {
 
-struct CellError {
+struct KnownError {
     int code;
     const char* shown;
     const char* meaning;
 };
 
 // Codes of LibreOffice 7.4, as its help lists them.
-constexpr CellError known[] = {
+constexpr KnownError known[] = {
     {501, "Err:501", "a character in the formula is not valid"},
     {502, "Err:502", "an argument of a function is not valid"},
     {503, "#NUM!", "an argument is outside what the function can compute, or the result is too large"},
@@ -36,8 +36,8 @@ constexpr CellError known[] = {
     {32767, "#N/A", "there is no answer, as when a value is not in a table"},
 };
 
-const CellError* find(int code) {
-    for (const CellError& error : known)
+const KnownError* find(int code) {
+    for (const KnownError& error : known)
         if (error.code == code) return &error;
     return nullptr;
 }
@@ -45,12 +45,12 @@ const CellError* find(int code) {
 }  // namespace
 
 std::string error_text(int code) {
-    const CellError* error = find(code);
+    const KnownError* error = find(code);
     return error != nullptr ? error->shown : "Err:" + std::to_string(code);
 }
 
 std::string error_meaning(int code) {
-    const CellError* error = find(code);
+    const KnownError* error = find(code);
     return error != nullptr ? error->meaning : "see Calc's help for the code";
 }
 

@@ -63,23 +63,23 @@ FormulaValue Evaluator::value_of_foreign_call(const Node& node) const {
 
 FormulaValue Evaluator::value_of(const Node& node) const {
     switch (node.kind) {
-        case Node::Kind::missing:
+        case NodeKind::missing:
             return {};
-        case Node::Kind::number:
+        case NodeKind::number:
             return FormulaValue(node.number);
-        case Node::Kind::text:
+        case NodeKind::text:
             return FormulaValue(to_utf16(node.text));
-        case Node::Kind::error:
+        case NodeKind::error:
             refuse_value("the formula holds " + node.text);
-        case Node::Kind::reference:
+        case NodeKind::reference:
             return value_of_reference(node);
-        case Node::Kind::name:
+        case NodeKind::name:
             return value_of_name(node);
-        case Node::Kind::operation:
+        case NodeKind::operation:
             return value_of_operation(node);
-        case Node::Kind::call:
+        case NodeKind::call:
             return value_of_call(node);
-        case Node::Kind::array:
+        case NodeKind::array:
             return value_of_array(node);
     }
     refuse_value("a part of the formula of an unknown kind");
@@ -154,11 +154,8 @@ std::vector<FormulaValue> Evaluator::arguments(const Node& call, const Function&
                      " arguments, " + std::to_string(call.children.size()) + " are given");
     std::vector<FormulaValue> values(function.parameters.size());
     for (std::size_t i = 0; i < call.children.size(); ++i) {
-        try {
-            values[i] = value_of(call.children[i]);
-        } catch (const Refused& refused) {
-            throw refused.at(function.parameters[i].name);
-        }
+        values[i] = refused_behind([&] { return function.parameters[i].name + ": "; },
+                                   [&] { return value_of(call.children[i]); });
     }
     return values;
 }
@@ -168,11 +165,8 @@ FormulaValue Evaluator::value_of_call(const Node& node) const {
     if (function == nullptr) return value_of_foreign_call(node);
     if (function->reads_cell()) refuse_here(function->name + " inside another function");
     const std::vector<FormulaValue> values = arguments(node, *function);
-    try {
-        return FormulaValue(function->call(cells_of(values)));
-    } catch (const Refused& refused) {
-        throw refused.at("in " + function->name);
-    }
+    return refused_behind([&] { return "in " + function->name + ": "; },
+                          [&] { return FormulaValue(function->call(cells_of(values))); });
 }
 
 }  // namespace undercroft::addin

@@ -1,8 +1,10 @@
 #include "addin/formula/formula.hpp"
 
-#include <algorithm>
 #include <optional>
+#include <type_traits>
 
+#include "addin/formula/cursor.hpp"
+#include "addin/formula/read_reference.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"
 
@@ -10,34 +12,16 @@ namespace undercroft::addin {
 
 namespace {
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-bool is_letter(char c) {
-    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
-}
-bool is_word(char c) {
-    return is_letter(c) || is_digit(c) || c == '_' || c == '.' || static_cast<unsigned char>(c) >= 0x80;
-}
-
-std::string upper_case(std::string_view text) {
-    std::string upper(text);
-    for (char& c : upper)
-        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
-    return upper;
-}
-
-constexpr std::string_view lost = "#REF!";
 constexpr int most_operations = 2000;  // each may be one level of the tree
 
 class Parser {
 public:
-    explicit Parser(std::string_view body, std::size_t offset) : body_(body), offset_(offset) {}
+    explicit Parser(std::string_view body, std::size_t offset) : cursor_{body}, offset_(offset) {}
 
     Node parse() {
         Node node = comparison();
-        skip_space();
-        if (at_ < body_.size()) refuse("cannot read '" + std::string(body_.substr(at_, 20)) + "'");
+        cursor_.skip_space();
+        if (!cursor_.is_at_end()) refuse("cannot read '" + std::string(cursor_.rest().substr(0, 20)) + "'");
         return node;
     }
 
@@ -46,37 +30,32 @@ private:
         refuse_value("the formula cannot be read: " + why);
     }
 
-    void skip_space() {
-        while (at_ < body_.size() && (body_[at_] == ' ' || body_[at_] == '\n' || body_[at_] == '\t')) ++at_;
-    }
-    [[nodiscard]] char peek() const { return at_ < body_.size() ? body_[at_] : '\0'; }
-    [[nodiscard]] char peek(std::size_t ahead) const {
-        return at_ + ahead < body_.size() ? body_[at_ + ahead] : '\0';
-    }
     bool take(char c) {
-        skip_space();
-        if (peek() != c) return false;
-        ++at_;
-        return true;
+        cursor_.skip_space();
+        return cursor_.take(c);
     }
 
-    Node made(Node::Kind kind, std::size_t begin, std::string text = {}) const {
+    Node made(NodeKind kind, std::size_t begin, std::string text = {}) const {
         Node node;
         node.kind = kind;
         node.text = std::move(text);
         node.begin = offset_ + begin;
-        node.end = offset_ + at_;
+        node.end = offset_ + cursor_.at;
         return node;
     }
 
-    Node operation(std::string symbol, std::vector<Node> children) {
+    /// Takes the operands over: a chain of operators is read in a time that grows with its length only.
+    template <class... Nodes>
+    Node operation(std::string symbol, Nodes&&... operands) {
+        static_assert((std::is_rvalue_reference_v<Nodes&&> && ...), "operands are moved, never copied");
         if (++operations_ > most_operations) refuse("it has too many operators");
         Node node;
-        node.kind = Node::Kind::operation;
+        node.kind = NodeKind::operation;
         node.text = std::move(symbol);
-        node.begin = children.front().begin;
-        node.end = offset_ + at_;
-        node.children = std::move(children);
+        node.children.reserve(sizeof...(operands));
+        (node.children.push_back(std::move(operands)), ...);
+        node.begin = node.children.front().begin;
+        node.end = offset_ + cursor_.at;
         return node;
     }
 
@@ -95,19 +74,19 @@ private:
         const Deeper deeper(*this);
         Node left = concatenation();
         for (;;) {
-            skip_space();
+            cursor_.skip_space();
             std::string symbol;
-            if (peek() == '<' && (peek(1) == '>' || peek(1) == '='))
-                symbol = std::string(body_.substr(at_, 2));
-            else if (peek() == '>' && peek(1) == '=')
+            if (cursor_.peek() == '<' && (cursor_.peek(1) == '>' || cursor_.peek(1) == '='))
+                symbol = std::string(cursor_.rest().substr(0, 2));
+            else if (cursor_.peek() == '>' && cursor_.peek(1) == '=')
                 symbol = ">=";
-            else if (peek() == '=' || peek() == '<' || peek() == '>')
-                symbol = std::string(1, peek());
+            else if (cursor_.peek() == '=' || cursor_.peek() == '<' || cursor_.peek() == '>')
+                symbol = std::string(1, cursor_.peek());
             else
                 return left;
-            at_ += symbol.size();
+            cursor_.at += symbol.size();
             Node right = concatenation();
-            left = operation(symbol, {std::move(left), std::move(right)});
+            left = operation(symbol, std::move(left), std::move(right));
         }
     }
     Node concatenation() { return binary("&", &Parser::sum); }
@@ -118,23 +97,23 @@ private:
     Node binary(std::string_view symbols, Node (Parser::*next)()) {
         Node left = (this->*next)();
         for (;;) {
-            skip_space();
-            const char c = peek();
+            cursor_.skip_space();
+            const char c = cursor_.peek();
             if (c == '\0' || symbols.find(c) == std::string_view::npos) return left;
-            ++at_;
+            ++cursor_.at;
             Node right = (this->*next)();
-            left = operation(std::string(1, c), {std::move(left), std::move(right)});
+            left = operation(std::string(1, c), std::move(left), std::move(right));
         }
     }
 
     Node signed_value() {
         const Deeper deeper(*this);
-        skip_space();
-        const std::size_t begin = at_;
-        if (peek() == '-' || peek() == '+') {
-            const std::string symbol(1, body_[at_++]);
+        cursor_.skip_space();
+        const std::size_t begin = cursor_.at;
+        if (cursor_.peek() == '-' || cursor_.peek() == '+') {
+            const std::string symbol(1, cursor_.text[cursor_.at++]);
             Node operand = signed_value();
-            Node node = operation(symbol, {std::move(operand)});
+            Node node = operation(symbol, std::move(operand));
             node.begin = offset_ + begin;
             return node;
         }
@@ -143,7 +122,7 @@ private:
 
     Node percentage() {
         Node node = union_of_references();
-        while (take('%')) node = operation("%", {std::move(node)});
+        while (take('%')) node = operation("%", std::move(node));
         return node;
     }
 
@@ -154,329 +133,125 @@ private:
 
     Node primary() {
         const Deeper deeper(*this);
-        skip_space();
-        const std::size_t begin = at_;
-        const char c = peek();
+        cursor_.skip_space();
+        const std::size_t begin = cursor_.at;
+        const char c = cursor_.peek();
         if (c == '\0') refuse("it ends where a value is wanted");
         if (c == '(') {
-            ++at_;
+            ++cursor_.at;
             Node node = comparison();
-            while (take(';')) node = operation("~", {std::move(node), comparison()});
+            while (take(';')) {
+                Node next = comparison();
+                node = operation("~", std::move(node), std::move(next));
+            }
             if (!take(')')) refuse("a ')' is missing");
             node.begin = offset_ + begin;
-            node.end = offset_ + at_;
+            node.end = offset_ + cursor_.at;
             return node;
         }
         if (c == '"') return quoted_text();
         if (c == '{') return array();
-        if (auto lost_reference = take_lost_reference()) return *lost_reference;
+        if (take_lost_reference(cursor_))
+            return made(NodeKind::error, begin, std::string(cursor_.since(begin)));
         if (c == '#') return error();
-        if (auto reference = take_reference()) return *reference;
-        if (is_digit(c) || (c == '.' && is_digit(peek(1)))) return number();
-        if (is_word(c)) return word();
+        if (auto reference = take_reference(cursor_)) {
+            Node node = made(NodeKind::reference, begin, std::string(cursor_.since(begin)));
+            node.reference = std::move(*reference);
+            return node;
+        }
+        if (is_digit(c) || (c == '.' && is_digit(cursor_.peek(1)))) return number();
+        if (is_word_letter(c)) return word();
         refuse("'" + std::string(1, c) + "' is not expected");
     }
 
     Node quoted_text() {
-        const std::size_t begin = at_++;
+        const std::size_t begin = cursor_.at++;
         std::string text;
         for (;;) {
-            if (at_ >= body_.size()) refuse("a text is not closed");
-            if (body_[at_] == '"') {
-                if (peek(1) != '"') break;
-                ++at_;
+            if (cursor_.is_at_end()) refuse("a text is not closed");
+            if (cursor_.peek() == '"') {
+                if (cursor_.peek(1) != '"') break;
+                ++cursor_.at;
             }
-            text += body_[at_++];
+            text += cursor_.text[cursor_.at++];
         }
-        ++at_;
-        return made(Node::Kind::text, begin, text);
+        ++cursor_.at;
+        return made(NodeKind::text, begin, text);
     }
 
     Node number() {
-        const std::size_t begin = at_;
-        std::string_view rest = body_.substr(at_);
+        const std::size_t begin = cursor_.at;
+        std::string_view rest = cursor_.rest();
         const std::size_t length = rest.size();
         const auto value = take_number(rest);
         if (!value) refuse("a number is out of range");
-        at_ += length - rest.size();
-        Node node = made(Node::Kind::number, begin);
+        cursor_.at += length - rest.size();
+        Node node = made(NodeKind::number, begin);
         node.number = *value;
         return node;
     }
 
     Node error() {
-        const std::size_t begin = at_++;
-        while (at_ < body_.size() && (is_letter(body_[at_]) || is_digit(body_[at_]) || body_[at_] == '/'))
-            ++at_;
-        if (peek() == '!' || peek() == '?') ++at_;
-        if (at_ == begin + 1) refuse("'#' is not expected");
-        return made(Node::Kind::error, begin, std::string(body_.substr(begin, at_ - begin)));
+        const std::size_t begin = cursor_.at++;
+        while (is_letter(cursor_.peek()) || is_digit(cursor_.peek()) || cursor_.peek() == '/') ++cursor_.at;
+        if (cursor_.peek() == '!' || cursor_.peek() == '?') ++cursor_.at;
+        if (cursor_.at == begin + 1) refuse("'#' is not expected");
+        return made(NodeKind::error, begin, std::string(cursor_.since(begin)));
     }
 
     Node array() {
-        const std::size_t begin = at_++;
+        const std::size_t begin = cursor_.at++;
         std::vector<Node> rows;
         do {
-            const std::size_t row_begin = at_;
+            const std::size_t row_begin = cursor_.at;
             std::vector<Node> items;
             do {
                 items.push_back(signed_value());
             } while (take(';'));
-            rows.push_back(made(Node::Kind::array, row_begin));
+            rows.push_back(made(NodeKind::array, row_begin));
             rows.back().children = std::move(items);
         } while (take('|'));
         if (!take('}')) refuse("a '}' is missing");
-        Node node = made(Node::Kind::array, begin);
+        Node node = made(NodeKind::array, begin);
         node.children = std::move(rows);
         return node;
     }
 
     Node word() {
-        const std::size_t begin = at_;
-        while (at_ < body_.size() && is_word(body_[at_])) ++at_;
-        const std::string text(body_.substr(begin, at_ - begin));
-        skip_space();
-        if (peek() != '(') return made(Node::Kind::name, begin, text);
-        ++at_;
+        const std::size_t begin = cursor_.at;
+        while (is_word_letter(cursor_.peek())) ++cursor_.at;
+        const std::string text(cursor_.since(begin));
+        cursor_.skip_space();
+        if (cursor_.peek() != '(') return made(NodeKind::name, begin, text);
+        ++cursor_.at;
         std::vector<Node> arguments;
-        skip_space();
+        cursor_.skip_space();
         if (!take(')')) {
             for (;;) {
-                skip_space();
-                const bool empty = peek() == ';' || peek() == ')';
-                arguments.push_back(empty ? made(Node::Kind::missing, at_) : comparison());
+                cursor_.skip_space();
+                const bool empty = cursor_.peek() == ';' || cursor_.peek() == ')';
+                arguments.push_back(empty ? made(NodeKind::missing, cursor_.at) : comparison());
                 if (take(')')) break;
                 if (!take(';')) refuse("a ')' is missing behind " + text);
             }
         }
-        Node node = made(Node::Kind::call, begin, upper_case(text));
+        Node node = made(NodeKind::call, begin, upper_case(text));
         node.children = std::move(arguments);
         return node;
     }
 
-    // --- references -------------------------------------------------------------------------------
-
-    /// A quoted or plain sheet name followed by '.', or nothing.
-    std::optional<std::string> take_sheet() {
-        const std::size_t start = at_;
-        if (peek() == '$') ++at_;
-        std::string name;
-        if (peek() == '\'') {
-            ++at_;
-            for (;;) {
-                if (at_ >= body_.size()) return at_ = start, std::nullopt;
-                if (body_[at_] == '\'') {
-                    if (peek(1) != '\'') break;
-                    ++at_;
-                }
-                name += body_[at_++];
-            }
-            ++at_;
-        } else {
-            while (at_ < body_.size() &&
-                   (is_letter(body_[at_]) || is_digit(body_[at_]) || body_[at_] == '_' ||
-                    static_cast<unsigned char>(body_[at_]) >= 0x80))
-                name += body_[at_++];
-        }
-        if (!name.empty() && peek() == '.') {
-            ++at_;
-            return name;
-        }
-        at_ = start;
-        return std::nullopt;
-    }
-
-    /// `'file:///a.ods'#`
-    std::optional<std::string> take_document() {
-        if (peek() != '\'') return std::nullopt;
-        const std::size_t start = at_++;
-        std::string name;
-        while (at_ < body_.size() && body_[at_] != '\'') name += body_[at_++];
-        if (at_ + 1 < body_.size() && body_[at_ + 1] == '#') {
-            at_ += 2;
-            return name;
-        }
-        at_ = start;
-        return std::nullopt;
-    }
-
-    std::optional<CellAddress> take_address() {
-        const std::size_t start = at_;
-        CellAddress address;
-        if (peek() == '$') {
-            address.column_fixed = true;
-            ++at_;
-        }
-        std::int32_t column = 0;
-        while (is_letter(peek()) && column <= most_columns) {
-            column = column * 26 + (lower_case(std::string_view(&body_[at_], 1))[0] - 'a' + 1);
-            ++at_;
-        }
-        if (peek() == '$') {
-            address.row_fixed = true;
-            ++at_;
-        }
-        std::int32_t row = 0;
-        while (is_digit(peek()) && row <= most_rows) row = row * 10 + (body_[at_++] - '0');
-        if (column == 0 || row == 0 || column > most_columns || row > most_rows || is_word_end()) {
-            at_ = start;
-            return std::nullopt;
-        }
-        address.column = column - 1;
-        address.row = row - 1;
-        return address;
-    }
-    /// A letter, digit or '(' behind what looked like an address means it was a word.
-    [[nodiscard]] bool is_word_end() const { return is_word(peek()) || peek() == '('; }
-
-    bool take_lost() {
-        if (!body_.substr(at_).starts_with(lost)) return false;
-        at_ += lost.size();
-        return true;
-    }
-
-    /// `B#REF!`, `$#REF!$4`, `#REF!.B3:C4`: a reference whose row, column or sheet was deleted.
-    std::optional<Node> take_lost_reference() {
-        const std::size_t start = at_;
-        bool is_lost = false;
-        const auto take_corner = [&] {
-            if (peek() == '$') ++at_;
-            const std::size_t letters = at_;
-            const bool lost_column = take_lost();
-            while (!lost_column && is_letter(peek())) ++at_;
-            if (at_ == letters) return;
-            if (peek() == '$') ++at_;
-            const bool lost_row = take_lost();
-            while (!lost_row && is_digit(peek())) ++at_;
-            is_lost = is_lost || lost_column || lost_row;
-        };
-        if (body_.substr(at_).starts_with("#REF!.")) {
-            is_lost = take_lost();
-            ++at_;
-        } else {
-            (void)take_sheet();
-        }
-        take_corner();
-        if (peek() == ':') {
-            const std::size_t colon = at_++;
-            take_corner();
-            if (at_ == colon + 1) at_ = colon;
-        }
-        if (is_lost && !is_word(peek()))
-            return made(Node::Kind::error, start, std::string(body_.substr(start, at_ - start)));
-        at_ = start;
-        return std::nullopt;
-    }
-
-    /// `A:C`, `$1:$3`
-    bool take_whole(CellReference& reference) {
-        const std::size_t start = at_;
-        const auto take_end = [&](CellAddress& end) {
-            const bool fixed = peek() == '$';
-            if (fixed) ++at_;
-            std::int32_t column = 0;
-            std::int32_t row = 0;
-            while (is_letter(peek()) && column <= most_columns)
-                column = column * 26 + (lower_case(std::string_view(&body_[at_++], 1))[0] - 'a' + 1);
-            while (column == 0 && is_digit(peek()) && row <= most_rows) row = row * 10 + (body_[at_++] - '0');
-            if ((column == 0) == (row == 0) || column > most_columns || row > most_rows) return false;
-            end = {column - 1, row - 1, fixed && column > 0, fixed && row > 0};
-            return true;
-        };
-        CellAddress first;
-        CellAddress last;
-        const bool two = take_end(first) && take(':') && take_end(last) && !is_word_end();
-        if (!two || (first.column < 0) != (last.column < 0)) {
-            at_ = start;
-            return false;
-        }
-        reference.whole_columns = first.row < 0;
-        reference.whole_rows = first.column < 0;
-        if (reference.whole_columns) {
-            first.row = 0;
-            last.row = most_rows - 1;
-            first.row_fixed = last.row_fixed = true;
-        } else {
-            first.column = 0;
-            last.column = most_columns - 1;
-            first.column_fixed = last.column_fixed = true;
-        }
-        reference.first = first;
-        reference.last = last;
-        reference.is_range = true;
-        return true;
-    }
-
-    void take_cells_of_range(CellReference& reference, const CellAddress& first) {
-        reference.first = reference.last = first;
-        if (peek() != ':') return;
-        const std::size_t colon = at_++;
-        if (auto sheet = take_sheet()) reference.last_sheet = *sheet;
-        if (const auto last = take_address()) {
-            reference.last = *last;
-            reference.is_range = true;
-        } else {
-            at_ = colon;
-            reference.last_sheet.clear();
-        }
-    }
-
-    std::optional<Node> take_reference() {
-        const std::size_t start = at_;
-        CellReference reference;
-        if (auto document = take_document()) reference.document = *document;
-        if (auto sheet = take_sheet()) reference.sheet = *sheet;
-        if (const auto first = take_address()) {
-            take_cells_of_range(reference, *first);
-        } else if (!take_whole(reference)) {
-            at_ = start;
-            return std::nullopt;
-        }
-        Node node = made(Node::Kind::reference, start, std::string(body_.substr(start, at_ - start)));
-        node.reference = reference;
-        return node;
-    }
-
-    std::string_view body_;
+    Cursor cursor_;
     std::size_t offset_;
-    std::size_t at_ = 0;
     int depth_ = 0;
     int operations_ = 0;
 };
 
 }  // namespace
 
-std::string column_letters(std::int32_t column) {
-    std::string letters;
-    for (std::int32_t n = column + 1; n > 0; n = (n - 1) / 26)
-        letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
-    return letters;
-}
-
-std::string cell_letters(std::int32_t column, std::int32_t row) {
-    return column_letters(column) + std::to_string(row + 1);
-}
-
-std::string sheet_prefix(std::string_view sheet) {
-    const bool plain = std::all_of(sheet.begin(), sheet.end(), [](char c) {
-        return is_letter(c) || is_digit(c) || c == '_' || static_cast<unsigned char>(c) >= 0x80;
-    });
-    if (plain && !sheet.empty() && !is_digit(sheet.front())) return std::string(sheet) + ".";
-    std::string quoted = "'";
-    for (const char c : sheet) quoted += c == '\'' ? std::string("''") : std::string(1, c);
-    return quoted + "'.";
-}
-
-std::string CellReference::text() const {
-    const auto corner = [this](const CellAddress& address) {
-        if (whole_columns) return column_letters(address.column);
-        if (whole_rows) return std::to_string(address.row + 1);
-        return cell_letters(address.column, address.row);
-    };
-    const std::string file = document.empty() ? std::string() : "'" + document + "'#";
-    const std::string where = sheet.empty() ? std::string() : sheet_prefix(sheet);
-    const std::string to = last_sheet.empty() ? std::string() : sheet_prefix(last_sheet);
-    return file + where + corner(first) + (is_range ? ":" + to + corner(last) : std::string());
+bool is_comparison(const Node& node) {
+    static constexpr std::string_view signs[] = {"=", "<>", "<", ">", "<=", ">="};
+    return node.kind == NodeKind::operation && node.children.size() == 2 &&
+           std::find(std::begin(signs), std::end(signs), node.text) != std::end(signs);
 }
 
 std::string_view formula_body(std::string_view formula) {

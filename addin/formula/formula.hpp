@@ -3,63 +3,35 @@
 /// No office is needed.
 #pragma once
 
+#include <algorithm>
+#include <cstddef>
 #include <cstdint>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "addin/formula/reference.hpp"
+
 namespace undercroft::addin {
 
-/// One corner of a reference; columns and rows from 0.
-struct CellAddress {
-    std::int32_t column = 0;
-    std::int32_t row = 0;
-    bool column_fixed = false;  ///< `$A`
-    bool row_fixed = false;     ///< `$1`
-    friend bool operator==(const CellAddress&, const CellAddress&) = default;
+/// What a part of a formula is.
+enum class NodeKind : std::uint8_t {
+    number,     ///< `305`
+    text,       ///< `"305 mm"`
+    error,      ///< `#REF!`, also inside what was a reference: `B#REF!`
+    reference,  ///< `D4:E4`
+    name,       ///< a defined name
+    call,       ///< a function; `text` is its name in upper case
+    operation,  ///< `text` is the operator; one child for a sign or %, two otherwise
+    array,      ///< `{1;2|3;4}`: a child for each row, which is an array of its items
+    missing,    ///< an argument left empty
 };
 
-/// Cells of a sheet, as a formula refers to them.
-struct CellReference {
-    std::string document;    ///< URL of another file; empty for this one
-    std::string sheet;       ///< empty for the sheet of the formula
-    std::string last_sheet;  ///< of `Site.A1:Storage.B2`, which spans sheets; else empty
-    CellAddress first;
-    CellAddress last;  ///< the same as `first` for a single cell
-    bool is_range = false;
-    bool whole_columns = false;  ///< `A:C`
-    bool whole_rows = false;     ///< `1:3`
-
-    /// `Site.B3`, `D4:E4`, without the dollar signs.
-    [[nodiscard]] std::string text() const;
-};
-
-/// Columns and rows of the largest sheet that Calc can have.
-inline constexpr std::int32_t most_columns = 16384;
-inline constexpr std::int32_t most_rows = 1048576;
-
-/// `A`, `AB`; columns from 0.
-[[nodiscard]] std::string column_letters(std::int32_t column);
-
-/// `B3`; column and row from 0.
-[[nodiscard]] std::string cell_letters(std::int32_t column, std::int32_t row);
-
-/// `Site.`, `'Site data'.`: a sheet's name as it stands in front of a cell.
-[[nodiscard]] std::string sheet_prefix(std::string_view sheet);
-
+/// A part of a formula with its own parts.
 struct Node {
-    enum class Kind : std::uint8_t {
-        number,     ///< `305`
-        text,       ///< `"305 mm"`
-        error,      ///< `#REF!`, also inside what was a reference: `B#REF!`
-        reference,  ///< `D4:E4`
-        name,       ///< a defined name
-        call,       ///< a function; `text` is its name in upper case
-        operation,  ///< `text` is the operator; one child for a sign or %, two otherwise
-        array,      ///< `{1;2|3;4}`: a child for each row, which is an array of its items
-        missing,    ///< an argument left empty
-    };
-    Kind kind = Kind::missing;
+    using Kind = NodeKind;
+    NodeKind kind = NodeKind::missing;
     std::string text;
     double number = 0;
     CellReference reference;
@@ -69,8 +41,8 @@ struct Node {
 };
 
 /// Reads a formula. A leading `=`, and the braces of an array formula, may be there or not.
-/// \throws Refused(value) for what is no formula, nested more than 200 deep, or of more than
-/// 2000 operators.
+/// \throws Refused(value) for what is no formula, is nested deeper than some 65 brackets or 200 signs, or has
+/// more than 2000 operators.
 [[nodiscard]] Node parse_formula(std::string_view formula);
 
 /// The formula's text of a node.
@@ -81,6 +53,16 @@ template <class Visit>
 void walk(const Node& node, const Visit& visit) {
     visit(node);
     for (const Node& child : node.children) walk(child, visit);
+}
+
+/// Whether the part compares two others.
+[[nodiscard]] bool is_comparison(const Node& node);
+
+/// Whether the part calls one of these functions, whose names are in upper case.
+template <std::size_t N>
+[[nodiscard]] bool calls_one_of(const Node& node, const std::string_view (&names)[N]) {
+    return node.kind == NodeKind::call &&
+           std::find(std::begin(names), std::end(names), node.text) != std::end(names);
 }
 
 /// What stands between `{=` and `}` of an array formula, or the formula itself, without the `=`.

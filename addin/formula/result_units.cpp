@@ -18,7 +18,7 @@ public:
     [[nodiscard]] std::string rewritten(const Node& node) const {
         std::string text;
         std::size_t at = node.begin;
-        const Function* function = node.kind == Node::Kind::call ? find_function(node.text) : nullptr;
+        const Function* function = node.kind == NodeKind::call ? find_function(node.text) : nullptr;
         for (std::size_t i = 0; i < node.children.size(); ++i) {
             const Node& child = node.children[i];
             if (child.end <= child.begin) continue;
@@ -51,8 +51,8 @@ private:
 
     /// The unit of a number as it stands in the formula: a text in quotes, or a cell.
     [[nodiscard]] UnitText unit_of(const Node& node) const {
-        if (node.kind == Node::Kind::operation) return unit_of_operation(node);
-        if (node.kind != Node::Kind::call) return std::nullopt;
+        if (node.kind == NodeKind::operation) return unit_of_operation(node);
+        if (node.kind != NodeKind::call) return std::nullopt;
         if (const Function* function = find_function(node.text)) return unit_of_result(*function, node);
         if (node.text == "MIN" || node.text == "MAX") return shared_unit(node, 0);
         if (node.text == "IF") return shared_unit(node, 1);
@@ -68,7 +68,7 @@ private:
         if (!function.outcome.has_unit()) return std::nullopt;
         for (std::size_t i = 0; i < function.parameters.size(); ++i) {
             const bool is_asked = function.parameters[i].type.shape == Shape::unit &&
-                                  i < node.children.size() && node.children[i].kind != Node::Kind::missing;
+                                  i < node.children.size() && node.children[i].kind != NodeKind::missing;
             if (is_asked) return is_plain(node.children[i]) ? UnitText() : text_of(node.children[i]);
         }
         if (function.outcome.unit().empty()) return std::nullopt;
@@ -87,7 +87,7 @@ private:
 
     /// A unit of plain numbers, which stay bare.
     static bool is_plain(const Node& unit) {
-        return unit.kind == Node::Kind::text && (unit.text == "1" || unit.text == "%" || unit.text == "each");
+        return unit.kind == NodeKind::text && (unit.text == "1" || unit.text == "%" || unit.text == "each");
     }
     [[nodiscard]] std::string text_of(const Node& node) const {
         return std::string(formula_.substr(node.begin, node.end - node.begin));

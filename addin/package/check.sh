@@ -1,8 +1,9 @@
 #!/bin/sh
 # Gates for the package: what Calc would drop or fail on without a word stops the build here.
-#   check.sh undercroft.oxt
+#   check.sh undercroft.oxt XUC.idl    the package, and the interface that its type library was made from
 set -eu
 oxt=$1
+idl=$2
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
 (cd "$folder" && cmake -E tar xf "$oxt")
@@ -53,6 +54,22 @@ while read -r path; do
   [ -e "$folder/$path" ] || fail "the menu names $path, which is not in the package"
 done < "$folder/named"
 
-# Every argument in the registration has the name that the interface gives it: else its help shows ###.
-undescribed=$(sed -n 's/.*\[in\] any \([A-Za-z0-9]*\).*/\1/p' "$folder/XUC.idl" 2>/dev/null || true)
-[ -z "$undescribed" ] || fail "the interface source does not belong in the package"
+# Every function and argument in the registration has the name that the interface gives it: else its help shows ###. The
+# document that some functions are handed is none of their arguments to Calc.
+awk '/\[in\] |\(\);/ && match($0, /any [A-Za-z0-9]+\(/) {
+  line = substr($0, RSTART + 4, RLENGTH - 5)
+  rest = substr($0, RSTART + RLENGTH)
+  while (match(rest, /\[in\] [A-Za-z:]+ [A-Za-z0-9]+/)) {
+    split(substr(rest, RSTART, RLENGTH), word, " ")
+    if (word[2] !~ /XPropertySet$/) line = line " " word[3]
+    rest = substr(rest, RSTART + RLENGTH)
+  }
+  print line
+}' "$idl" > "$folder/interface"
+awk -F '"' '/^  <node oor:name=/ { if (line != "") print line; line = $2 }
+  /^      <node oor:name=/ { line = line " " $2 }
+  END { print line }' "$folder/CalcAddIns.xcu" > "$folder/registration"
+[ -s "$folder/interface" ] || fail "the interface $idl has no function"
+different=$(diff "$folder/interface" "$folder/registration" || true)
+[ -z "$different" ] || fail "the registration (>) does not name its arguments as the interface (<):
+$different"

@@ -13,6 +13,7 @@
 
 #include <optional>
 
+#include "addin/audit/book/template_match.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/uno/audit_sheet.hpp"
 #include "addin/uno/digest.hpp"

@@ -203,9 +203,9 @@ private:
     sal_Int32 text_format_ = 0;
 };
 
-class Writer {
+class SheetComposer {
 public:
-    Writer(const audit::Report& report, const std::vector<audit::Signature>& signatures)
+    SheetComposer(const audit::Report& report, const std::vector<audit::Signature>& signatures)
         : report_(report), signatures_(signatures) {}
 
     Page page() {
@@ -384,7 +384,7 @@ void write_audit_sheet(const Reference<css::sheet::XSpreadsheetDocument>& docume
     for (sal_Int32 i = 0; i < columns; ++i)
         Reference<css::beans::XPropertySet>(both->getColumns()->getByIndex(i), UNO_QUERY_THROW)
             ->setPropertyValue("Width", Any(widths[i]));
-    Page page = Writer(report, signatures).page();
+    Page page = SheetComposer(report, signatures).page();
     page.write(sheet);
     Reference<css::beans::XPropertySet>(
         Reference<css::table::XColumnRowRange>(sheet->getCellRangeByPosition(0, 0, 0, page.last()),

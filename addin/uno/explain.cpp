@@ -68,7 +68,7 @@ std::string good_text(const Function& function, const Derivation& derivation,
 std::vector<const Node*> own_calls(const Node& formula) {
     std::vector<const Node*> calls;
     walk(formula, [&calls](const Node& node) {
-        if (node.kind != Node::Kind::call) return;
+        if (node.kind != NodeKind::call) return;
         const Function* function = find_function(node.text);
         if (function != nullptr && !function->reads_cell()) calls.push_back(&node);
     });
@@ -79,10 +79,10 @@ std::vector<const Node*> own_calls(const Node& formula) {
 std::vector<std::string> places_of(const Node& call) {
     std::vector<std::string> places;
     for (const Node& argument : call.children) {
-        if (argument.kind == Node::Kind::reference)
+        if (argument.kind == NodeKind::reference)
             places.push_back(argument.reference.text());
         else
-            places.push_back(argument.kind == Node::Kind::name ? argument.text : std::string());
+            places.push_back(argument.kind == NodeKind::name ? argument.text : std::string());
     }
     return places;
 }
@@ -184,7 +184,8 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
         return {explanation, {}};
     }
     const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
-    const SheetValues sheet(context, document, on_sheet->getSpreadsheet());
+    OneCell blamed;
+    const SheetValues sheet(context, document, on_sheet->getSpreadsheet(), blamed);
     try {
         std::string formula = to_string(cell->getFormula());
         if (!formula.starts_with("{=")) return {explain_formula(sheet, name, formula, cell->getError()), {}};
@@ -201,7 +202,7 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
             return {explanation, {}};
         }
         explanation.text = explanation.reason = refused.what();
-        return {explanation, sheet.blamed()};
+        return {explanation, blamed};
     }
 }
 

@@ -67,8 +67,21 @@ std::string sheet_prefix_of(const Reference<css::table::XCellRange>& range) {
 
 SheetValues::SheetValues(const Reference<css::uno::XComponentContext>& context,
                          const Reference<css::beans::XPropertySet>& document,
-                         const Reference<css::sheet::XSpreadsheet>& own_sheet)
-    : context_(context), document_(document), sheets_(document, UNO_QUERY), own_sheet_(own_sheet) {}
+                         const Reference<css::sheet::XSpreadsheet>& own_sheet,
+                         Reference<css::table::XCellRange>& blamed)
+    : context_(context),
+      document_(document),
+      sheets_(document, UNO_QUERY),
+      own_sheet_(own_sheet),
+      blamed_(blamed) {}
+
+SheetValues::SheetValues(const SheetValues& outside, int names_around)
+    : context_(outside.context_),
+      document_(outside.document_),
+      sheets_(outside.sheets_),
+      own_sheet_(outside.own_sheet_),
+      blamed_(outside.blamed_),
+      names_around_(names_around) {}
 
 void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
                                 const std::string& prefix) const {
@@ -88,7 +101,7 @@ void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
 }
 
 std::string SheetValues::prefix_of(const Node& node, const Reference<css::table::XCellRange>& range) {
-    if (node.kind == Node::Kind::reference && node.reference.sheet.empty()) return {};
+    if (node.kind == NodeKind::reference && node.reference.sheet.empty()) return {};
     return sheet_prefix_of(range);
 }
 
@@ -104,11 +117,11 @@ Reference<css::sheet::XNamedRange> SheetValues::named(const std::string& name) c
 }
 
 Reference<css::table::XCellRange> SheetValues::range_of(const Node& node) const {
-    if (node.kind == Node::Kind::name) {
+    if (node.kind == NodeKind::name) {
         const Reference<css::sheet::XCellRangeReferrer> referrer(named(node.text), UNO_QUERY);
         return referrer.is() ? referrer->getReferredCells() : Reference<css::table::XCellRange>();
     }
-    if (node.kind != Node::Kind::reference || !node.reference.document.empty()) return {};
+    if (node.kind != NodeKind::reference || !node.reference.document.empty()) return {};
     Reference<css::table::XCellRange> sheet(own_sheet_, UNO_QUERY);
     if (!node.reference.sheet.empty()) {
         if (!sheets_.is()) return {};
@@ -137,11 +150,8 @@ FormulaValue SheetValues::value_of_name(const Node& node) const {
     const Reference<css::sheet::XNamedRange> defined = named(node.text);
     if (!defined.is()) refuse_value("the name '" + node.text + "' is not defined in this workbook");
     constexpr int deepest = 20;
-    if (names_within_ >= deepest) refuse_value("the name '" + node.text + "' goes round in a circle");
-    ++names_within_;  // a refusal ends the whole reading
-    FormulaValue value = value_of(parse_formula(to_string(defined->getContent())));
-    --names_within_;
-    return value;
+    if (names_around_ >= deepest) refuse_value("the name '" + node.text + "' goes round in a circle");
+    return SheetValues(*this, names_around_ + 1).value_of(parse_formula(to_string(defined->getContent())));
 }
 
 FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {

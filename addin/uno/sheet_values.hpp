@@ -24,15 +24,14 @@ namespace undercroft::addin {
 /// Reads values on behalf of a formula that stands on one sheet of a document.
 class SheetValues final : public Evaluator {
 public:
+    /// \param blamed becomes the cell for whose error a value was refused; a sentence has no room for it
     SheetValues(const css::uno::Reference<css::uno::XComponentContext>& context,
                 const css::uno::Reference<css::beans::XPropertySet>& document,
-                const css::uno::Reference<css::sheet::XSpreadsheet>& own_sheet);
+                const css::uno::Reference<css::sheet::XSpreadsheet>& own_sheet,
+                css::uno::Reference<css::table::XCellRange>& blamed);
 
     /// The cells that a reference or a defined name stands for; empty when it stands for none.
     [[nodiscard]] css::uno::Reference<css::table::XCellRange> range_of(const Node& node) const;
-
-    /// The cell for whose error a value was refused; empty while none was.
-    [[nodiscard]] const css::uno::Reference<css::table::XCellRange>& blamed() const { return blamed_; }
 
 protected:
     [[nodiscard]] FormulaValue value_of_reference(const Node& node) const override;
@@ -40,6 +39,8 @@ protected:
     [[nodiscard]] FormulaValue value_of_foreign_call(const Node& node) const override;
 
 private:
+    /// The same, for the expression of a name inside.
+    SheetValues(const SheetValues& outside, int names_around);
     /// Says which cell of a range holds an error. \throws Refused(value) when one does.
     void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
                        const std::string& prefix) const;
@@ -53,9 +54,8 @@ private:
     css::uno::Reference<css::beans::XPropertySet> document_;
     css::uno::Reference<css::sheet::XSpreadsheetDocument> sheets_;
     css::uno::Reference<css::sheet::XSpreadsheet> own_sheet_;
-    mutable int names_within_ = 0;  // expressions of names that are being evaluated
-    mutable css::uno::Reference<css::table::XCellRange>
-        blamed_;  // what a refusal says has no room for a cell
+    css::uno::Reference<css::table::XCellRange>& blamed_;
+    int names_around_ = 0;  // whose expressions stand around what is read
 };
 
 }  // namespace undercroft::addin

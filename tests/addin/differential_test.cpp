@@ -26,7 +26,7 @@ const std::map<std::string, std::vector<Arguments>>& worked_calls() {
         std::map<std::string, std::vector<Arguments>> made;
         for (const auto& example : worked_examples().rows)
             walk(parse_formula(example.formula), [&](const Node& node) {
-                const Function* function = node.kind == Node::Kind::call ? find_function(node.text) : nullptr;
+                const Function* function = node.kind == NodeKind::call ? find_function(node.text) : nullptr;
                 if (function != nullptr) made[function->name].push_back(desk.arguments(node, *function));
             });
         return made;

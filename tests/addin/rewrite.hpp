@@ -134,8 +134,6 @@ inline Taken taken_apart(const addin::FormulaValue& value, const addin::Paramete
     return taken;
 }
 
-// --- changed at random ----------------------------------------------------------------------------------
-
 /// A share stays one; a whole count stays whole; all else is multiplied.
 inline void change(Quantity& quantity, double factor, int more) {
     const bool share = quantity.is_pure_number() && quantity.value > 0 && quantity.value < 1;
@@ -154,8 +152,6 @@ inline void change(Taken& taken, Random& random, double reach) {
                 change(*row[c].quantity, factors[c], taken.is_table ? 0 : random.whole(0, 2));
         }
 }
-
-// --- written again ---------------------------------------------------------------------------------------
 
 /// Writes one call. A mixed one has either bare numbers where they are usual, or customary units among the
 /// others: together they are refused.

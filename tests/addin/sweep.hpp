@@ -24,7 +24,7 @@ inline const std::map<std::string, std::vector<Arguments>>& good_arguments() {
         std::map<std::string, std::vector<Arguments>> made;
         for (const auto& example : worked_examples().rows)
             addin::walk(addin::parse_formula(example.formula), [&](const addin::Node& node) {
-                const bool is_call = node.kind == addin::Node::Kind::call;
+                const bool is_call = node.kind == addin::NodeKind::call;
                 const addin::Function* function = is_call ? addin::find_function(node.text) : nullptr;
                 if (function == nullptr || function->reads_cell()) return;
                 auto& sets = made[function->name];

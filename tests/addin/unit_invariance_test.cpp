@@ -56,7 +56,7 @@ std::string rewritten(const std::string& text, std::size_t turn, Units which) {
 /// How many quantities of a formula were written in another unit.
 int rewrite(Node& node, std::size_t turn, Units which) {
     int changed = 0;
-    if (node.kind == Node::Kind::text) {
+    if (node.kind == NodeKind::text) {
         const std::string other = rewritten(node.text, turn, which);
         changed += other != node.text ? 1 : 0;
         node.text = other;

@@ -33,7 +33,7 @@ TEST_CASE("every function has a worked example") {
     std::map<std::string, int> uses;
     for (const sheets::WorkedExample& example : worked_examples().rows)
         walk(parse_formula(example.formula), [&uses](const Node& node) {
-            if (node.kind == Node::Kind::call) ++uses[node.text];
+            if (node.kind == NodeKind::call) ++uses[node.text];
         });
     for (const Group& group : catalogue()) {
         if (group.title == "For the checker") continue;  // these explain; they compute nothing

@@ -12,7 +12,7 @@
 
 namespace undercroft::tests {
 
-using audit::Kind;
+using audit::FindingKind;
 using audit::Report;
 using audit::UnitVerdict;
 
@@ -22,7 +22,7 @@ inline Report audited(const BookMaker& maker) {
 }
 
 /// The finding of that kind that names the cell (on the first sheet), or nullptr.
-inline const audit::ReportFinding* found(const Report& report, Kind kind, const std::string& cell,
+inline const audit::ReportFinding* found(const Report& report, FindingKind kind, const std::string& cell,
                                          std::int32_t sheet = 0) {
     for (const audit::ReportFinding& finding : report.findings) {
         if (finding.kind != kind) continue;
@@ -32,7 +32,7 @@ inline const audit::ReportFinding* found(const Report& report, Kind kind, const 
     return nullptr;
 }
 
-inline std::size_t count_of(const Report& report, Kind kind) {
+inline std::size_t count_of(const Report& report, FindingKind kind) {
     return static_cast<std::size_t>(
         std::count_if(report.findings.begin(), report.findings.end(),
                       [&](const audit::ReportFinding& finding) { return finding.kind == kind; }));

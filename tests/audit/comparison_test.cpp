@@ -49,18 +49,18 @@ TEST_CASE("a workbook in which only inputs were filled in has no finding") {
 TEST_CASE("changed formulas, numbers over formulas and changed labels are told") {
     BookMaker changed = plan();
     changed.formula("C6", "=UC.PRODUCT(C5:D5;C3:D3;D6)", 15.0);
-    CHECK((found(against(changed, plan()), Kind::template_changed, "C6") != nullptr));
+    CHECK((found(against(changed, plan()), FindingKind::template_changed, "C6") != nullptr));
     BookMaker typed = plan();
     typed.put("C5", 51.0);
     const Report over = against(typed, plan());
-    CHECK((found(over, Kind::typed_over, "C5") != nullptr));
-    CHECK(count_of(over, Kind::typed_over) == 1);
+    CHECK((found(over, FindingKind::typed_over, "C5") != nullptr));
+    CHECK(count_of(over, FindingKind::typed_over) == 1);
     BookMaker label = plan();
     label.put("A4", "Depth of stone");
-    CHECK((found(against(label, plan()), Kind::template_changed, "A4") != nullptr));
+    CHECK((found(against(label, plan()), FindingKind::template_changed, "A4") != nullptr));
     BookMaker cleared = plan();
     cleared.erase("C7");
-    CHECK((found(against(cleared, plan()), Kind::typed_over, "C7") != nullptr));
+    CHECK((found(against(cleared, plan()), FindingKind::typed_over, "C7") != nullptr));
 }
 
 TEST_CASE("a row added moves those below, which are still the template's") {
@@ -73,32 +73,32 @@ TEST_CASE("a row added moves those below, which are still the template's") {
     more.row(8, "Volume is enough", "=UC.ATLEAST(C7:D7;\"10 m3\")", 1, "");
     const Report report = against(more, plan());
     INFO(audit::console_text(report));
-    CHECK(count_of(report, Kind::template_rows) == 1);
-    CHECK((found(report, Kind::template_rows, "A4") != nullptr));
-    CHECK(count_of(report, Kind::template_changed) == 0);
+    CHECK(count_of(report, FindingKind::template_rows) == 1);
+    CHECK((found(report, FindingKind::template_rows, "A4") != nullptr));
+    CHECK(count_of(report, FindingKind::template_changed) == 0);
     CHECK(tells(report, "1 rows added"));
     const Report removed = against(plan(), more);
-    CHECK(count_of(removed, Kind::template_rows) == 1);
+    CHECK(count_of(removed, FindingKind::template_rows) == 1);
     CHECK(tells(removed, "1 rows missing"));
 }
 
 TEST_CASE("units of another kind, names, protection and sheets are told") {
     BookMaker unit = plan();
     unit.put("D4", "kg");
-    CHECK((found(against(unit, plan()), Kind::template_changed, "D4") != nullptr));
+    CHECK((found(against(unit, plan()), FindingKind::template_changed, "D4") != nullptr));
     BookMaker name = plan();
     name.book().names.clear();
-    CHECK(count_of(against(name, plan()), Kind::template_changed) == 1);
+    CHECK(count_of(against(name, plan()), FindingKind::template_changed) == 1);
     BookMaker moved = plan();
     moved.book().names[0].content = "$Bed.$C$3:$D$3";
-    CHECK(count_of(against(moved, plan()), Kind::template_changed) == 1);
+    CHECK(count_of(against(moved, plan()), FindingKind::template_changed) == 1);
     BookMaker open = plan();
     open.raw().is_protected = false;
-    CHECK(count_of(against(open, plan()), Kind::template_changed) == 1);
+    CHECK(count_of(against(open, plan()), FindingKind::template_changed) == 1);
     BookMaker sheet = plan();
     sheet.sheet("More").put("A1", "new");
-    CHECK(count_of(against(sheet, plan()), Kind::template_rows) == 1);
-    CHECK(count_of(against(plan(), sheet), Kind::template_rows) == 1);
+    CHECK(count_of(against(sheet, plan()), FindingKind::template_rows) == 1);
+    CHECK(count_of(against(plan(), sheet), FindingKind::template_rows) == 1);
 }
 
 TEST_CASE("another template, or another version of it, is told") {

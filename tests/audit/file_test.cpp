@@ -22,14 +22,14 @@ TEST_CASE("values from other files and other programs are found") {
         CAPTURE(formula);
         BookMaker maker = area();
         maker.formula("C5", formula, 1.0);
-        CHECK((found(audited(maker), Kind::link, "C5") != nullptr));
+        CHECK((found(audited(maker), FindingKind::link, "C5") != nullptr));
     }
     BookMaker named = area();
     named.name("levels", "'file:///tmp/a.ods'#$Levels.$B$2");
-    CHECK(count_of(audited(named), Kind::link) == 1);
+    CHECK(count_of(audited(named), FindingKind::link) == 1);
     BookMaker listed = area();
     listed.book().links = {"file:///tmp/a.ods"};
-    CHECK(count_of(audited(listed), Kind::link) == 1);
+    CHECK(count_of(audited(listed), FindingKind::link) == 1);
     CHECK(audited(area()).findings.empty());
 }
 
@@ -38,7 +38,7 @@ TEST_CASE("values that change by themselves are found, a clock that is only comp
         CAPTURE(formula);
         BookMaker maker = area();
         maker.formula("C5", formula, 1.0);
-        CHECK((found(audited(maker), Kind::unsteady, "C5") != nullptr));
+        CHECK((found(audited(maker), FindingKind::unsteady, "C5") != nullptr));
     }
     BookMaker maker = area();
     maker.formula("C5", "=IF(OR(ISERROR(C4);NOW()=0);\"error\";\"\")", "");
@@ -48,13 +48,13 @@ TEST_CASE("values that change by themselves are found, a clock that is only comp
 TEST_CASE("hidden formulas are found, hidden inputs and notes are not") {
     BookMaker row = area();
     row.raw().hidden_rows = {3};
-    CHECK((found(audited(row), Kind::hidden, "C4") != nullptr));
+    CHECK((found(audited(row), FindingKind::hidden, "C4") != nullptr));
     BookMaker column = area();
     column.raw().hidden_columns = {2};
-    CHECK((found(audited(column), Kind::hidden, "C4") != nullptr));
+    CHECK((found(audited(column), FindingKind::hidden, "C4") != nullptr));
     BookMaker sheet = area();
     sheet.raw().hidden = true;
-    CHECK((found(audited(sheet), Kind::hidden, "C4") != nullptr));
+    CHECK((found(audited(sheet), FindingKind::hidden, "C4") != nullptr));
     BookMaker input = area();
     input.raw().hidden_rows = {1};
     CHECK(audited(input).findings.empty());
@@ -65,17 +65,17 @@ TEST_CASE("what a kind of file loses, and settings that change results") {
     maker.book().kind = audit::FileKind::excel_2007;
     CHECK(audited(maker).findings.empty());  // no function of ours in it
     maker.formula("C5", "=UC.PRODUCT(C2:D2;C3:D3;\"m2\")", 480.0);
-    CHECK(count_of(audited(maker), Kind::file) == 1);
+    CHECK(count_of(audited(maker), FindingKind::file) == 1);
     maker.book().kind = audit::FileKind::excel_97;
     const Report old = audited(maker);
-    CHECK(count_of(old, Kind::file) == 1);
+    CHECK(count_of(old, FindingKind::file) == 1);
     CHECK(old.counts.errors == 1);
     BookMaker settings = area();
     settings.book().iterates = settings.book().rounds_to_shown = true;
     settings.book().computes_by_itself = false;
     settings.book().has_macros = true;
-    CHECK(count_of(audited(settings), Kind::file) == 3);
-    CHECK(count_of(audited(settings), Kind::macros) == 1);
+    CHECK(count_of(audited(settings), FindingKind::file) == 3);
+    CHECK(count_of(audited(settings), FindingKind::macros) == 1);
 }
 
 TEST_CASE("a stored result that is not the computed one is found") {
@@ -89,14 +89,14 @@ TEST_CASE("a stored result that is not the computed one is found") {
         stored.add("Pit", at.row, at.column, std::move(value));
         return audit::audit_workbook({.book = book, .stored = &stored});
     };
-    CHECK((found(audit_with("C4", {470.0, false}), Kind::stale, "C4") != nullptr));
-    CHECK((found(audit_with("C4", {480.0 * (1 + 1e-6), false}), Kind::stale, "C4") != nullptr));
-    CHECK((found(audit_with("C5", {std::string("small"), false}), Kind::stale, "C5") != nullptr));
-    CHECK((found(audit_with("C6", {7.0, false}), Kind::stale, "C6") != nullptr));
-    CHECK((found(audit_with("C4", {{}, true}), Kind::stale, "C4") != nullptr));
-    CHECK(count_of(audit_with("C4", {480.0 * (1 + 1e-13), false}), Kind::stale) == 0);
-    CHECK(count_of(audit_with("C7", {{}, false}), Kind::stale) == 0);
-    CHECK(count_of(audit_with("C6", {{}, true}), Kind::stale) == 0);
+    CHECK((found(audit_with("C4", {470.0, false}), FindingKind::stale, "C4") != nullptr));
+    CHECK((found(audit_with("C4", {480.0 * (1 + 1e-6), false}), FindingKind::stale, "C4") != nullptr));
+    CHECK((found(audit_with("C5", {std::string("small"), false}), FindingKind::stale, "C5") != nullptr));
+    CHECK((found(audit_with("C6", {7.0, false}), FindingKind::stale, "C6") != nullptr));
+    CHECK((found(audit_with("C4", {{}, true}), FindingKind::stale, "C4") != nullptr));
+    CHECK(count_of(audit_with("C4", {480.0 * (1 + 1e-13), false}), FindingKind::stale) == 0);
+    CHECK(count_of(audit_with("C7", {{}, false}), FindingKind::stale) == 0);
+    CHECK(count_of(audit_with("C6", {{}, true}), FindingKind::stale) == 0);
 }
 
 TEST_CASE("results that rest on the clock may differ from those stored") {
@@ -109,8 +109,8 @@ TEST_CASE("results that rest on the clock may differ from those stored") {
     audit::StoredValues stored = audit::results_of(book);
     for (int row = 1; row <= 4; ++row) stored.add("Pit", row, 4, {9.0, false});
     const Report report = audit::audit_workbook({.book = book, .stored = &stored});
-    CHECK(count_of(report, Kind::stale) == 0);
-    CHECK(count_of(report, Kind::unsteady) == 1);
+    CHECK(count_of(report, FindingKind::stale) == 0);
+    CHECK(count_of(report, FindingKind::unsteady) == 1);
 }
 
 TEST_CASE(
@@ -122,10 +122,16 @@ TEST_CASE(
     const auto with = [&](const audit::Book& audited_book, const std::string& installed) {
         return count_of(
             audit::audit_workbook({.book = audited_book, .stored = &stored, .installed_version = installed}),
-            Kind::version);
+            FindingKind::version);
     };
     CHECK(with(book, "0.2.0") == 0);
     CHECK(with(book, "0.3.0") == 1);
+    BookMaker other_texts = maker;  // other formulas that show a text, or cannot be read, tell no version
+    other_texts.formula("C6", "=\"a\"", "a").formula("C7", "=SUM(", "b");
+    const audit::Book more = other_texts.made();
+    stored = audit::results_of(more);
+    CHECK(with(more, "0.2.0") == 0);
+    CHECK(with(more, "0.3.0") == 1);
     BookMaker by_property = area();
     by_property.book().properties["Undercroft functions"] = "0.1.0";
     CHECK(with(by_property.made(), "0.1.0") == 0);

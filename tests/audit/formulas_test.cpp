@@ -38,11 +38,11 @@ TEST_CASE("a table of like formulas has no finding, and is one line of the map")
 TEST_CASE("a number typed among formulas is found, at either end it may be an input") {
     BookMaker maker = beds();
     maker.put("C5", 61.0);
-    CHECK((found(audited(maker), Kind::typed_over, "C5") != nullptr));
-    CHECK(count_of(audited(maker), Kind::typed_over) == 1);
+    CHECK((found(audited(maker), FindingKind::typed_over, "C5") != nullptr));
+    CHECK(count_of(audited(maker), FindingKind::typed_over) == 1);
     BookMaker start = beds();
     start.put("C3", 61.0);  // the first of a column may be where it begins
-    CHECK(count_of(audited(start), Kind::typed_over) == 0);
+    CHECK(count_of(audited(start), FindingKind::typed_over) == 0);
 }
 
 TEST_CASE("a number in a cell with the style of results is found") {
@@ -53,11 +53,11 @@ TEST_CASE("a number in a cell with the style of results is found") {
         maker.formula(at, "=A" + std::to_string(row) + "+1", 2.0).style(at, "Result");
         maker.put("A" + std::to_string(row), 1.0);
     }
-    CHECK(count_of(audited(maker), Kind::typed_over) == 0);
+    CHECK(count_of(audited(maker), FindingKind::typed_over) == 0);
     maker.put("C11", 5.0).style("C11", "Result");
-    CHECK((found(audited(maker), Kind::typed_over, "C11") != nullptr));
+    CHECK((found(audited(maker), FindingKind::typed_over, "C11") != nullptr));
     maker.style("C11", "Result", false);  // not locked: it is for typing
-    CHECK(count_of(audited(maker), Kind::typed_over) == 0);
+    CHECK(count_of(audited(maker), FindingKind::typed_over) == 0);
 }
 
 TEST_CASE("a formula that differs from those around it is found") {
@@ -66,8 +66,8 @@ TEST_CASE("a formula that differs from those around it is found") {
         CAPTURE(cell, formula);
         BookMaker maker = beds();
         maker.formula(cell, formula, 60.0);
-        CHECK((found(audited(maker), Kind::neighbour, cell) != nullptr));
-        CHECK(count_of(audited(maker), Kind::neighbour) == 1);
+        CHECK((found(audited(maker), FindingKind::neighbour, cell) != nullptr));
+        CHECK(count_of(audited(maker), FindingKind::neighbour) == 1);
     }
     BookMaker three;
     for (int row = 1; row <= 3; ++row) {
@@ -75,7 +75,7 @@ TEST_CASE("a formula that differs from those around it is found") {
         three.put("A" + at, 1.0).put("B" + at, 2.0).formula("C" + at, "=A" + at + "*B" + at, 2.0);
     }
     three.formula("C2", "=A1*B2", 2.0);
-    CHECK((found(audited(three), Kind::neighbour, "C2") != nullptr));
+    CHECK((found(audited(three), FindingKind::neighbour, "C2") != nullptr));
 }
 
 TEST_CASE("unlike formulas that belong there are no finding") {
@@ -85,13 +85,13 @@ TEST_CASE("unlike formulas that belong there are no finding") {
     BookMaker list;  // a calc sheet: each row computes something else
     list.row(1, "a", 2, "m").row(2, "b", 3, "m").row(3, "area", "=C1*C2", 6, "m2");
     list.row(4, "sum", "=C1+C2", 5, "m").row(5, "half", "=C4/2", 2.5, "m");
-    CHECK(count_of(audited(list), Kind::neighbour) == 0);
+    CHECK(count_of(audited(list), FindingKind::neighbour) == 0);
     BookMaker running = beds();  // begins with another formula
     for (int row = 3; row <= 8; ++row)
         running.formula("D" + std::to_string(row),
                         row == 3 ? "=C3+0" : "=D" + std::to_string(row - 1) + "+C" + std::to_string(row),
                         60.0);
-    CHECK(count_of(audited(running), Kind::neighbour) == 0);
+    CHECK(count_of(audited(running), FindingKind::neighbour) == 0);
 }
 
 TEST_CASE("numbers hidden in formulas are found, the shape of a formula is not") {
@@ -101,7 +101,7 @@ TEST_CASE("numbers hidden in formulas are found, the shape of a formula is not")
         CAPTURE(formula);
         BookMaker maker = pit();
         maker.formula("C8", formula, 1.0);
-        CHECK((found(audited(maker), Kind::bare_number, "C8") != nullptr));
+        CHECK((found(audited(maker), FindingKind::bare_number, "C8") != nullptr));
     }
     for (const std::string formula :
          {"=C2/2", "=2*C2", "=C2^3", "=ROUND(C2;3)", "=IF(C2>0;1;0)", "=1-C2/C3", "=VLOOKUP(C2;C2:D5;2;0)",
@@ -110,7 +110,7 @@ TEST_CASE("numbers hidden in formulas are found, the shape of a formula is not")
         CAPTURE(formula);
         BookMaker maker = pit();
         maker.formula("C8", formula, 1.0);
-        const bool told = found(audited(maker), Kind::bare_number, "C8") != nullptr;
+        const bool told = found(audited(maker), FindingKind::bare_number, "C8") != nullptr;
         CHECK(told == (formula.find("/4") != std::string::npos));
     }
 }
@@ -122,9 +122,10 @@ TEST_CASE("circles are followed from the cells that Calc marks") {
     maker.formula("D1", "=A1", circle);  // rests on it, and is in no circle
     const Report report = audited(maker);
     INFO(audit::console_text(report));
-    CHECK(count_of(report, Kind::circular) == 1);
-    for (const char* cell : {"A1", "B1", "C1"}) CHECK((found(report, Kind::circular, cell) != nullptr));
-    CHECK((found(report, Kind::circular, "D1") == nullptr));
+    CHECK(count_of(report, FindingKind::circular) == 1);
+    for (const char* cell : {"A1", "B1", "C1"})
+        CHECK((found(report, FindingKind::circular, cell) != nullptr));
+    CHECK((found(report, FindingKind::circular, "D1") == nullptr));
 }
 
 TEST_CASE("circles that repetition hides are found too") {
@@ -132,8 +133,8 @@ TEST_CASE("circles that repetition hides are found too") {
     maker.formula("A1", "=B1/2+1", 2.0).formula("B1", "=SUM(A1:A3)", 2.0);
     maker.book().iterates = true;
     const Report report = audited(maker);
-    CHECK((found(report, Kind::circular, "A1") != nullptr));
-    CHECK(count_of(report, Kind::file) == 1);
+    CHECK((found(report, FindingKind::circular, "A1") != nullptr));
+    CHECK(count_of(report, FindingKind::file) == 1);
 }
 
 TEST_CASE("an error is told once, where it comes from, with its reason") {
@@ -143,10 +144,10 @@ TEST_CASE("an error is told once, where it comes from, with its reason") {
     maker.formula("C7", "=C6*2", Error{503}).formula("C8", "=C7+C6", Error{503});
     maker.formula("C9", "=IF(ISERROR(C8);0;1)", 0.0);
     const Report report = audited(maker);
-    const audit::ReportFinding* finding = found(report, Kind::error, "C6");
+    const audit::ReportFinding* finding = found(report, FindingKind::error, "C6");
     REQUIRE(finding != nullptr);
     INFO(finding->says);
-    CHECK(count_of(report, Kind::error) == 1);
+    CHECK(count_of(report, FindingKind::error) == 1);
     CHECK(finding->says.find("UC.PIT.VOLUME") != std::string::npos);
     CHECK(finding->says.find("2 more") != std::string::npos);
 }
@@ -157,9 +158,10 @@ TEST_CASE("checks that fail are found, verdicts that hold and numbers that are 0
     maker.formula("C7", "=C2>C3", 0.0).formula("C8", "=AND(C2>0;C3>0)", 0.0);
     maker.formula("C9", "=UC.ATMOST(C3:D3;C2:D2)", 1.0).formula("C10", "=C2-C2", 0.0);
     const Report report = audited(maker);
-    for (const char* cell : {"C6", "C7", "C8"}) CHECK((found(report, Kind::check_failed, cell) != nullptr));
-    CHECK(count_of(report, Kind::check_failed) == 3);
-    CHECK(found(report, Kind::check_failed, "C6")->says.find("Long enough") != std::string::npos);
+    for (const char* cell : {"C6", "C7", "C8"})
+        CHECK((found(report, FindingKind::check_failed, cell) != nullptr));
+    CHECK(count_of(report, FindingKind::check_failed) == 3);
+    CHECK(found(report, FindingKind::check_failed, "C6")->says.find("Long enough") != std::string::npos);
 }
 
 }  // namespace undercroft::tests

@@ -104,15 +104,15 @@ TEST_CASE("a signature holds until something changes; then the sheet is named") 
     const audit::Fingerprint at_signing = signed_report(maker).fingerprint;
     const audit::Signature signature{"A. Checker", "2026-11-25", at_signing};
     const Report same = signed_report(maker, {signature});
-    CHECK(count_of(same, Kind::signature) == 0);
+    CHECK(count_of(same, FindingKind::signature) == 0);
     REQUIRE(same.signatures.size() == 1);
     CHECK(same.signatures[0].state == "the workbook is what was signed");
     maker.put("A1", 2.0);
     const Report changed = signed_report(maker, {signature});
-    CHECK(count_of(changed, Kind::signature) == 1);
+    CHECK(count_of(changed, FindingKind::signature) == 1);
     CHECK(changed.signatures[0].state == "changed since: Flow");
     const audit::Signature newer{"B. Checker", "2026-11-26", signed_report(maker).fingerprint};
-    CHECK(count_of(signed_report(maker, {signature, newer}), Kind::signature) == 0);  // signed again
+    CHECK(count_of(signed_report(maker, {signature, newer}), FindingKind::signature) == 0);  // signed again
 }
 
 TEST_CASE("the Audit sheet is no part of an audit") {
@@ -131,7 +131,7 @@ TEST_CASE("the Audit sheet is no part of an audit") {
     CHECK(after.fingerprint.whole == before.fingerprint.whole);
     CHECK(after.map.size() == 1);
     maker.sheet("Pit").formula("C6", "=Audit.B2*C2", 200.0);
-    CHECK((found(signed_report(maker), Kind::blank_reference, "C6") != nullptr));
+    CHECK((found(signed_report(maker), FindingKind::blank_reference, "C6") != nullptr));
 }
 
 TEST_CASE("the Audit sheet may stand anywhere: no cell moves by it") {

@@ -111,7 +111,7 @@ TEST_CASE("the job that must fail fails in its checks, and in nothing else", "[w
     INFO(audit::console_text(report));
     CHECK(report.findings.size() >= 5);
     for (const audit::ReportFinding& finding : report.findings)
-        CHECK(finding.kind == audit::Kind::check_failed);
+        CHECK(finding.kind == audit::FindingKind::check_failed);
 }
 
 TEST_CASE("an unfilled template has no finding but checks that its own figures fail", "[workbooks]") {
@@ -121,7 +121,7 @@ TEST_CASE("an unfilled template has no finding but checks that its own figures f
         const Report report = audit::audit_workbook({.book = read_open_document(template_file(name))});
         INFO(audit::console_text(report));
         for (const audit::ReportFinding& finding : report.findings)
-            CHECK(finding.kind == audit::Kind::check_failed);
+            CHECK(finding.kind == audit::FindingKind::check_failed);
     }
 }
 
@@ -148,8 +148,8 @@ TEST_CASE("every planted mistake is found in its cell", "[workbooks]") {
 TEST_CASE("the list of mistakes: many, of many kinds, each a kind that the audit knows", "[workbooks]") {
     const Book clean = read_open_document(job("car-park"));
     std::set<std::string> known;
-    for (int kind = 0; kind <= static_cast<int>(audit::Kind::signature); ++kind)
-        known.insert(std::string(audit::word_of(static_cast<audit::Kind>(kind))));
+    for (int kind = 0; kind <= static_cast<int>(audit::FindingKind::signature); ++kind)
+        known.insert(std::string(audit::word_of(static_cast<audit::FindingKind>(kind))));
     std::set<std::string> kinds;
     std::size_t count = 0;
     for (const Mistake& mistake : read_mistakes(file_text("tests/data/seeded-mistakes.txt"))) {

@@ -80,6 +80,67 @@ TEST_CASE("results of formulas are kept by sheet, row and column; typed cells ar
     CHECK(values.find("Other", 3, 2) == nullptr);
 }
 
+TEST_CASE("a text result is what its paragraphs show, spaces and breaks included") {
+    StoredValues values;
+    StoredReader reader(values);
+    Events events(reader);
+    events.begin("table:table", {{"table:name", "Pit"}}).begin("table:table-row");
+    events.begin("table:table-cell", {{formula, "of:=A1"}, {type, "string"}});
+    events.begin("text:p");
+    reader.text("two");
+    events.begin("text:s", {{"text:c", "3"}}).end("text:s");
+    reader.text("words");
+    events.end("text:p").begin("text:p");
+    reader.text("and a line");
+    events.begin("text:s").end("text:s").end("text:p");
+    reader.text("not shown");
+    events.begin("text:s").end("text:s").end("table:table-cell");
+    events.cell({{formula, "of:=A2"}, {type, "string"}, {"office:string-value", "as stored"}}, "as shown");
+    events.end("table:table-row").end("table:table");
+    REQUIRE(values.find("Pit", 0, 0) != nullptr);
+    CHECK((values.find("Pit", 0, 0)->value == audit::CellValue(std::string("two   words\nand a line "))));
+    CHECK((values.find("Pit", 0, 1)->value == audit::CellValue(std::string("as stored"))));
+}
+
+TEST_CASE("what stands inside of a sheet without being its cells is passed over, however deep") {
+    for (const char* element :
+         {"draw:frame", "draw:object", "table:shapes", "office:annotation", "table:tracked-changes",
+          "table:dde-links", "office:forms", "table:content-validations"}) {
+        CAPTURE(element);
+        StoredValues values;
+        StoredReader reader(values);
+        Events events(reader);
+        const std::map<std::string, std::string> nine = {
+            {formula, "of:=9"}, {type, "float"}, {"office:value", "9"}};
+        events.begin("table:table", {{"table:name", "Pit"}}).begin("table:table-row").begin(element);
+        events.begin("table:table", {{"table:name", "Inside"}}).begin("table:table-row").cell(nine);
+        events.end("table:table-row").end("table:table").end(element).cell(nine);
+        events.end("table:table-row").end("table:table");
+        CHECK(values.size() == 1);
+        CHECK(values.find("Pit", 0, 0) != nullptr);
+    }
+}
+
+TEST_CASE("covered cells count, and each sheet begins at its first row") {
+    StoredValues values;
+    StoredReader reader(values);
+    Events events(reader);
+    const std::map<std::string, std::string> nine = {
+        {formula, "of:=9"}, {type, "float"}, {"office:value", "9"}};
+    for (const char* sheet : {"One", "Two"}) {
+        events.begin("table:table", {{"table:name", sheet}}).begin("table:table-row");
+        events.begin("table:covered-table-cell")
+            .end("table:covered-table-cell")
+            .cell(nine)
+            .end("table:table-row");
+        events.end("table:table");
+    }
+    CHECK(values.size() == 2);
+    CHECK(values.find("One", 0, 1) != nullptr);
+    CHECK(values.find("Two", 0, 1) != nullptr);
+    CHECK(values.find("Two", 1, 1) == nullptr);
+}
+
 TEST_CASE("all results of an array formula are kept, and cells of charts are not taken for the sheet's") {
     StoredValues values;
     StoredReader reader(values);

@@ -65,9 +65,6 @@ void fill_down(const Document& document, const std::string& column, int rows, co
         ->fillAuto(css::sheet::FillDirection_TO_BOTTOM, 1);
 }
 
-// --- one function against others of the same arguments
-// --------------------------------------------------------
-
 /// Areas, thicknesses and densities, each with its unit beside it; the unit of the result in H1, results in
 /// G.
 void fill_masses(const Document& document, int rows, const std::string& function) {
@@ -173,9 +170,6 @@ void compare_functions(const Office& office) {
                                        .ratio());
 }
 
-// --- the whole job
-// --------------------------------------------------------------------------------------------
-
 /// Replaces each formula that calls a function of ours by what it shows. \return how many
 int replace_ours(const Document& document) {
     int replaced = 0;
@@ -225,9 +219,6 @@ void compare_job(const Office& office, const std::filesystem::path& workbook) {
     report("job.more.ms", times.difference() * 1e3);
     report("job.ratio", times.ratio());
 }
-
-// --- takeoff lists
-// --------------------------------------------------------------------------------------------
 
 /// Items: net quantity with its unit, waste, pack with its unit; a function of ours orders whole packs.
 void measure_takeoff(const Office& office, const std::filesystem::path& folder) {

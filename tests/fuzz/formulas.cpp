@@ -16,7 +16,7 @@ void check_places(const addin::Node& node) {
 }
 
 void check_references(const addin::Node& node) {
-    if (node.kind != addin::Node::Kind::reference) return;
+    if (node.kind != addin::NodeKind::reference) return;
     const addin::CellReference& reference = node.reference;
     for (const addin::CellAddress& corner : {reference.first, reference.last})
         promise(corner.row >= 0 && corner.row < addin::most_rows && corner.column >= 0 &&

@@ -210,9 +210,9 @@ void do_edit(const Document& document, const Edit& edit) {
 }
 
 std::string title_of_word(const std::string& word) {
-    for (int kind = 0; kind <= static_cast<int>(audit::Kind::signature); ++kind)
-        if (audit::word_of(static_cast<audit::Kind>(kind)) == word)
-            return std::string(audit::title_of(static_cast<audit::Kind>(kind)));
+    for (int kind = 0; kind <= static_cast<int>(audit::FindingKind::signature); ++kind)
+        if (audit::word_of(static_cast<audit::FindingKind>(kind)) == word)
+            return std::string(audit::title_of(static_cast<audit::FindingKind>(kind)));
     return {};
 }
 

@@ -6,6 +6,7 @@
 
 #include "addin/audit/book/names.hpp"
 #include "addin/formula/formula.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::tests {
 
@@ -14,12 +15,6 @@ using audit::BookCell;
 using audit::Spot;
 
 namespace {
-
-std::string trimmed(const std::string& text) {
-    const auto first = text.find_first_not_of(" \t\r");
-    if (first == std::string::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t\r") - first + 1);
-}
 
 std::vector<std::string> parted(const std::string& text, const std::string& by) {
     std::vector<std::string> parts;
@@ -89,7 +84,7 @@ Spot cell_meant(const Book& book, const std::string& cell) {
         area = audit::area_of(book, meaning->tree.reference, {}, {});
     } else {
         const addin::Node node = addin::parse_formula(name);
-        if (node.kind == addin::Node::Kind::reference && book.sheet_named(node.reference.sheet) >= 0)
+        if (node.kind == addin::NodeKind::reference && book.sheet_named(node.reference.sheet) >= 0)
             area = audit::area_of(book, node.reference, {}, {});
     }
     if (!area) throw std::runtime_error("the workbook has no cell " + cell);

@@ -9,8 +9,15 @@
 
 #include "units/quantity.hpp"
 #include "units/refused.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::tests {
+
+/// All digits in SI, and what a person would say: `1.23e-05 (SI), 1.23e-05 m`.
+template <class Q>
+std::string in_si(const Q& quantity) {
+    return exact_text(quantity.value()) + " (SI), " + text_of(as_quantity(quantity));
+}
 
 /// |actual - expected| <= tolerance, all three in the same dimension.
 template <class Q>
@@ -22,8 +29,7 @@ public:
         return std::abs(actual.value() - expected_.value()) <= tolerance_.value();
     }
     std::string describe() const override {
-        return "is within " + std::to_string(tolerance_.value()) + " of " +
-               std::to_string(expected_.value()) + " (SI), " + text_of(as_quantity(expected_));
+        return "is within " + exact_text(tolerance_.value()) + " of " + in_si(expected_);
     }
 
 private:
@@ -87,6 +93,12 @@ private:
 }  // namespace undercroft::tests
 
 namespace Catch {
+template <class U>
+struct StringMaker<boost::units::quantity<U, double>> {
+    static std::string convert(const boost::units::quantity<U, double>& quantity) {
+        return undercroft::tests::in_si(quantity);
+    }
+};
 template <>
 struct StringMaker<undercroft::Refused> {
     static std::string convert(const undercroft::Refused& refused) {

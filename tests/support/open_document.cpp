@@ -63,8 +63,6 @@ int error_code(const std::string& shown) {
     return shown.starts_with("Err:") ? std::stoi(shown.substr(4)) : 519;
 }
 
-// --- styles -----------------------------------------------------------------------------------------------
-
 class Styles {
 public:
     void add(const pugi::xml_node& styles, bool automatic) {
@@ -118,8 +116,6 @@ private:
 
     std::map<std::string, Style> styles_;
 };
-
-// --- cells ------------------------------------------------------------------------------------------------
 
 class SheetReader {
 public:
@@ -290,9 +286,6 @@ private:
     std::vector<std::string> array_formulas_;
     std::map<std::string, std::uint32_t> formats_;
 };
-
-// --- what stands beside the cells
-// ---------------------------------------------------------------------------
 
 std::string calc_address(const std::string& address) {
     std::string text = address;

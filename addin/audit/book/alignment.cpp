@@ -1,12 +1,12 @@
 #include "addin/audit/book/alignment.hpp"
 
-#include <algorithm>
+#include <string>
+
+#include "addin/audit/book/common_subsequence.hpp"
 
 namespace undercroft::audit {
 
 namespace {
-
-constexpr std::size_t most_compared = 16000000;  // pairs of rows; beyond that rows are taken in order
 
 std::int32_t rows_of(const BookSheet& sheet) {
     return sheet.cells.empty() ? 0 : sheet.cells.back().row + 1;
@@ -43,45 +43,6 @@ std::vector<std::string> part(const std::vector<std::string>& rows, std::size_t 
 }
 
 }  // namespace
-
-std::vector<std::pair<std::size_t, std::size_t>> common_subsequence(const std::vector<std::string>& a,
-                                                                    const std::vector<std::string>& b) {
-    std::vector<std::pair<std::size_t, std::size_t>> pairs;
-    std::size_t first = 0;
-    while (first < a.size() && first < b.size() && a[first] == b[first]) {
-        pairs.emplace_back(first, first);
-        ++first;
-    }
-    std::size_t tail = 0;
-    while (tail < a.size() - first && tail < b.size() - first &&
-           a[a.size() - 1 - tail] == b[b.size() - 1 - tail])
-        ++tail;
-    const std::size_t n = a.size() - first - tail;
-    const std::size_t m = b.size() - first - tail;
-    if (n > 0 && m > 0 && n * m > most_compared) {
-        for (std::size_t i = 0; i < std::min(n, m); ++i)
-            if (a[first + i] == b[first + i]) pairs.emplace_back(first + i, first + i);
-    } else {
-        std::vector<std::vector<std::uint32_t>> length(n + 1, std::vector<std::uint32_t>(m + 1));
-        for (std::size_t i = n; i-- > 0;)
-            for (std::size_t j = m; j-- > 0;)
-                length[i][j] = a[first + i] == b[first + j] ? length[i + 1][j + 1] + 1
-                                                            : std::max(length[i + 1][j], length[i][j + 1]);
-        for (std::size_t i = 0, j = 0; i < n && j < m;) {
-            if (a[first + i] == b[first + j]) {
-                pairs.emplace_back(first + i, first + j);
-                ++i;
-                ++j;
-            } else if (length[i + 1][j] >= length[i][j + 1]) {
-                ++i;
-            } else {
-                ++j;
-            }
-        }
-    }
-    for (std::size_t i = tail; i-- > 0;) pairs.emplace_back(a.size() - 1 - i, b.size() - 1 - i);
-    return pairs;
-}
 
 std::int32_t Alignment::row(std::int32_t template_row) const {
     if (template_row < 0) return -1;

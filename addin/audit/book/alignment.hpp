@@ -3,7 +3,6 @@
 #pragma once
 
 #include <cstdint>
-#include <string>
 #include <vector>
 
 #include "addin/audit/book/book.hpp"
@@ -19,9 +18,5 @@ struct Alignment {
 };
 
 [[nodiscard]] Alignment align_rows(const BookSheet& in_template, const BookSheet& in_workbook);
-
-/// The longest common subsequence of two lists: pairs of places, in order.
-[[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>> common_subsequence(
-    const std::vector<std::string>& a, const std::vector<std::string>& b);
 
 }  // namespace undercroft::audit

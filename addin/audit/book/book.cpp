@@ -75,8 +75,6 @@ std::int32_t Book::sheet_named(std::string_view name) const {
     return found == sheet_names_.end() ? -1 : found->second;
 }
 
-// --- texts ----------------------------------------------------------------------------------------------
-
 std::string Book::text_from(std::int32_t sheet, const Spot& spot) const {
     return text_from(sheet, Area::of(spot));
 }
@@ -97,13 +95,13 @@ std::string Book::text(const Area& area) const {
     return text_from(-1, area);
 }
 
-std::string listed(const Book& book, std::vector<Spot> spots, std::size_t most_ranges) {
+std::string cells_text(const Book& book, std::vector<Spot> spots, std::size_t most_ranges) {
     std::sort(spots.begin(), spots.end(), [](const Spot& a, const Spot& b) {
         return std::tie(a.sheet, a.column, a.row) < std::tie(b.sheet, b.column, b.row);
     });
     std::string text;
     std::size_t ranges = 0;
-    std::size_t told = 0;
+    std::size_t shown = 0;
     for (std::size_t i = 0; i < spots.size() && ranges < most_ranges; ++ranges) {
         std::size_t end = i + 1;
         while (end < spots.size() && spots[end].sheet == spots[i].sheet &&
@@ -114,9 +112,9 @@ std::string listed(const Book& book, std::vector<Spot> spots, std::size_t most_r
         text += (text.empty() ? "" : ", ") +
                 book.text_from(same_sheet ? spots[i].sheet : -1,
                                Area{last.sheet, spots[i].row, spots[i].column, last.row, last.column});
-        told = i = end;
+        shown = i = end;
     }
-    if (told < spots.size()) text += " and " + std::to_string(spots.size() - told) + " more";
+    if (shown < spots.size()) text += " and " + std::to_string(spots.size() - shown) + " more";
     return text;
 }
 

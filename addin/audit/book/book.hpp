@@ -147,6 +147,6 @@ private:
 };
 
 /// `G6:G9, H7 and 40 more`: cells of one sheet gathered into ranges.
-[[nodiscard]] std::string listed(const Book& book, std::vector<Spot> spots, std::size_t most_ranges = 6);
+[[nodiscard]] std::string cells_text(const Book& book, std::vector<Spot> spots, std::size_t most_ranges = 6);
 
 }  // namespace undercroft::audit

@@ -8,6 +8,7 @@ namespace undercroft::audit {
 
 using addin::FormulaValue;
 using addin::Node;
+using addin::NodeKind;
 using addin::OwnedGrid;
 
 namespace {
@@ -56,7 +57,7 @@ FormulaValue BookValues::value_of_name(const Node& node) const {
     const NameMeaning* meaning = names_.find(node.text, at_.sheet);
     if (meaning == nullptr || !meaning->readable)
         refuse_value("the name '" + node.text + "' is not defined in this workbook");
-    if (meaning->tree.kind == Node::Kind::reference)
+    if (meaning->tree.kind == NodeKind::reference)
         return BookValues(book_, names_, meaning->defined->base, at_).value_of_reference(meaning->tree);
     refuse_value("the name '" + node.text + "' is an expression");
 }

@@ -92,28 +92,18 @@ Fingerprint fingerprint(const Book& book, const Digest& digest) {
 std::string state_of(const Signature& signature, const Fingerprint& now) {
     if (signature.checker.empty()) return "not signed";
     if (signature.of.whole == now.whole) return "the workbook is what was signed";
-    std::string changed;
-    const auto add = [&](const std::string& what) { changed += (changed.empty() ? "" : ", ") + what; };
+    std::vector<std::string> changed;
     for (const auto& [name, digest] : now.sheets) {
         const std::string* then = digest_of(signature.of, name);
         if (then == nullptr)
-            add(name + " (new)");
+            changed.push_back(name + " (new)");
         else if (!digest.starts_with(*then) || then->empty())
-            add(name);
+            changed.push_back(name);
     }
     for (const auto& [name, digest] : signature.of.sheets)
-        if (digest_of(now, name) == nullptr) add(name + " (gone)");
-    return "changed since: " + (changed.empty() ? "defined names, or the order of the sheets" : changed);
-}
-
-void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now,
-                           Findings& findings) {
-    const auto last = std::find_if(signatures.rbegin(), signatures.rend(),
-                                   [](const Signature& signature) { return !signature.checker.empty(); });
-    if (last == signatures.rend() || last->of.whole == now.whole) return;
-    findings.add(Kind::signature, Severity::error, std::vector<Spot>{},
-                 "signed by " + last->checker + (last->date.empty() ? "" : " on " + last->date) + "; " +
-                     state_of(*last, now) + "; check what changed, and sign again.");
+        if (digest_of(now, name) == nullptr) changed.push_back(name + " (gone)");
+    return "changed since: " +
+           (changed.empty() ? "defined names, or the order of the sheets" : joined(changed));
 }
 
 }  // namespace undercroft::audit

@@ -1,6 +1,6 @@
 /// \file fingerprint.hpp
-/// What was signed: a digest over every formula, input and unit of the workbook, and what a later audit says
-/// of it.
+/// What was signed: a digest over every formula and every number and text that is typed, and over the defined
+/// names; and what became of it later.
 #pragma once
 
 #include <functional>
@@ -10,7 +10,6 @@
 #include <vector>
 
 #include "addin/audit/book/book.hpp"
-#include "addin/audit/findings/finding.hpp"
 
 namespace undercroft::audit {
 
@@ -39,9 +38,5 @@ struct Signature {
 
 /// What became of a signature, as a sentence: the workbook is what was signed, or which sheets changed.
 [[nodiscard]] std::string state_of(const Signature& signature, const Fingerprint& now);
-
-/// The last signature, when the workbook is no longer what was signed.
-void find_broken_signature(const std::vector<Signature>& signatures, const Fingerprint& now,
-                           Findings& findings);
 
 }  // namespace undercroft::audit

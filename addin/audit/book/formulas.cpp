@@ -1,6 +1,7 @@
 #include "addin/audit/book/formulas.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 #include "addin/catalogue/catalogue.hpp"
 #include "units/refused.hpp"
@@ -9,6 +10,7 @@
 namespace undercroft::audit {
 
 using addin::Node;
+using addin::NodeKind;
 
 namespace {
 
@@ -26,41 +28,41 @@ std::string function_name(const std::string& name) {
     return function != nullptr ? function->name : name;
 }
 
-class Writer {
+class FormulaWriter {
 public:
-    Writer(const WriteReference& write_reference, bool bare)
+    FormulaWriter(const WriteReference& write_reference, bool bare)
         : write_reference_(write_reference), bare_(bare) {}
 
     void write(const Node& node) {
         switch (node.kind) {
-            case Node::Kind::missing:
+            case NodeKind::missing:
                 return;
-            case Node::Kind::number:
+            case NodeKind::number:
                 text_ += bare_ ? "n" : exact_text(node.number);
                 return;
-            case Node::Kind::text:
+            case NodeKind::text:
                 text_ += bare_ ? "t" : '"' + node.text + '"';
                 return;
-            case Node::Kind::error:
+            case NodeKind::error:
                 text_ += node.text;
                 return;
-            case Node::Kind::reference:
+            case NodeKind::reference:
                 text_ += bare_ ? (node.reference.is_range ? "R:R" : "R") : write_reference_(node.reference);
                 return;
-            case Node::Kind::name:
+            case NodeKind::name:
                 text_ += bare_ ? "R" : lower_case(node.text);
                 return;
-            case Node::Kind::call:
+            case NodeKind::call:
                 text_ += function_name(node.text) + "(";
                 write_children(node, ";");
                 text_ += ")";
                 return;
-            case Node::Kind::array:
+            case NodeKind::array:
                 text_ += "{";
                 write_children(node, ";");
                 text_ += "}";
                 return;
-            case Node::Kind::operation:
+            case NodeKind::operation:
                 write_operation(node);
                 return;
         }
@@ -97,7 +99,7 @@ private:
 }  // namespace
 
 std::string written(const Node& node, const WriteReference& write_reference, bool bare) {
-    Writer writer(write_reference, bare);
+    FormulaWriter writer(write_reference, bare);
     writer.write(node);
     return writer.take();
 }
@@ -119,14 +121,61 @@ std::string seen_from(const Spot& at, const addin::CellReference& reference) {
 }
 
 bool FormulaGroup::is_link() const {
-    if (!unreadable.empty() || is_array) return false;
-    return tree.kind == Node::Kind::name || (tree.kind == Node::Kind::reference && !tree.reference.is_range);
+    if (!unreadable().empty() || is_array) return false;
+    return tree().kind == NodeKind::name ||
+           (tree().kind == NodeKind::reference && !tree().reference.is_range);
+}
+
+namespace {
+
+ParsedFormula parsed(const std::string& text) {
+    try {
+        return {std::make_shared<const Node>(addin::parse_formula(text)), {}};
+    } catch (const Refused& refused) {
+        return {std::make_shared<const Node>(), refused.what()};
+    }
+}
+
+/// The texts of all formulas of a workbook. Each is read when it is first taken and forgotten when it is last
+/// taken, so that an equal text is read once and trees that nobody asks for again are not kept.
+class FormulaTexts {
+public:
+    explicit FormulaTexts(const Book& book) {
+        for (const BookSheet& sheet : book.sheets)
+            for (const BookCell& cell : sheet.cells)
+                if (cell.is_formula()) ++texts_[cell.formula].to_come;
+    }
+
+    ParsedFormula take(const std::string& formula) {
+        Text& text = texts_.at(formula);
+        if (text.parsed.tree == nullptr) text.parsed = parsed(formula);
+        if (--text.to_come == 0) return std::move(text.parsed);
+        return text.parsed;
+    }
+
+private:
+    struct Text {
+        std::size_t to_come = 0;
+        ParsedFormula parsed;
+    };
+    std::unordered_map<std::string_view, Text> texts_;
+};
+
+}  // namespace
+
+bool calls_own(const FormulaGroup& group) {
+    bool own = false;
+    walk(group.tree(), [&](const Node& node) {
+        own = own || (node.kind == NodeKind::call && addin::find_function(node.text) != nullptr);
+    });
+    return own;
 }
 
 Formulas::Formulas(const Book& book)
     : book_(book),
       has_own_names_(std::any_of(book.names.begin(), book.names.end(),
                                  [](const DefinedName& name) { return name.sheet >= 0; })) {
+    FormulaTexts texts(book);
     for (std::size_t s = 0; s < book.sheets.size(); ++s) {
         const BookSheet& sheet = book.sheets[s];
         by_cell_.emplace_back(sheet.cells.size(), -1);
@@ -134,35 +183,34 @@ Formulas::Formulas(const Book& book)
             if (!cell.is_formula()) continue;
             const Spot at{static_cast<std::int32_t>(s), cell.row, cell.column};
             if (cell.array < 0) {
-                add(at, cell, Area::of(at));
+                add(at, cell, Area::of(at), texts.take(cell.formula));
                 continue;
             }
             const Area& area = sheet.arrays[static_cast<std::size_t>(cell.array)];
-            if (area.first() == at) add(at, cell, area);
+            if (area.first() == at) add(at, cell, area, texts.take(cell.formula));
         }
     }
 }
 
-void Formulas::add(const Spot& at, const BookCell& cell, const Area& area) {
+void Formulas::add(const Spot& at, const BookCell& cell, const Area& area, ParsedFormula parsed) {
     FormulaGroup made;
     made.base = at;
     made.is_array = cell.array >= 0;
-    try {
-        made.tree = addin::parse_formula(cell.formula);
-        made.key = written(made.tree,
+    made.parsed = std::move(parsed);
+    if (made.unreadable().empty()) {
+        made.key = written(made.tree(),
                            [&](const addin::CellReference& reference) { return seen_from(at, reference); });
         if (made.is_array)
             made.key = "{" + made.key + "}" + std::to_string(area.last_row - area.first_row + 1) + "x" +
                        std::to_string(area.last_column - area.first_column + 1);
         // Names of one sheet mean something else on another.
         if (has_own_names_) made.key += "@" + std::to_string(at.sheet);
-    } catch (const Refused& refused) {
-        made.unreadable = refused.what();
+    } else {
         made.key = cell.formula;
     }
     const auto [known, is_new] = by_key_.try_emplace(made.key, static_cast<std::uint32_t>(groups_.size()));
     if (is_new) {
-        if (made.unreadable.empty()) made.skeleton = written(made.tree, {}, true);
+        if (made.unreadable().empty()) made.skeleton = written(made.tree(), {}, true);
         groups_.push_back(std::move(made));
     }
     if (cell.array < 0) {

@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -14,19 +15,33 @@
 
 namespace undercroft::audit {
 
-/// Formulas that are the same apart from their position. One tree serves them all.
+/// A formula's text, read.
+struct ParsedFormula {
+    std::shared_ptr<const addin::Node> tree;
+    std::string refusal;  ///< why it could not be read; then `tree` is an empty part
+};
+
+/// Formulas that are the same apart from their position. One tree serves them all, and every other group
+/// whose first formula has the same text.
 struct FormulaGroup {
     std::string key;       ///< the formula with its references seen from the cell: `UC.SUM(R[-3]C:R[-1]C[1])`
     std::string skeleton;  ///< the key without the cells and numbers: what kind of formula it is
-    addin::Node tree;      ///< as it stands at `base`
+    ParsedFormula parsed;
     Spot base;
     bool is_array = false;
-    std::string unreadable;  ///< why it could not be read; then `tree` means nothing
     std::vector<std::uint32_t> members;
+
+    /// The formula as it stands at `base`.
+    [[nodiscard]] const addin::Node& tree() const { return *parsed.tree; }
+    /// Why it could not be read, and then the tree means nothing; empty for all others.
+    [[nodiscard]] const std::string& unreadable() const { return parsed.refusal; }
 
     /// The formula is nothing but a reference to one cell, or a defined name.
     [[nodiscard]] bool is_link() const;
 };
+
+/// Whether a function of ours is called anywhere in the formulas.
+[[nodiscard]] bool calls_own(const FormulaGroup& group);
 
 struct FormulaCell {
     Spot at;
@@ -52,7 +67,7 @@ public:
     }
 
 private:
-    void add(const Spot& at, const BookCell& cell, const Area& area);
+    void add(const Spot& at, const BookCell& cell, const Area& area, ParsedFormula parsed);
 
     const Book& book_;
     bool has_own_names_;

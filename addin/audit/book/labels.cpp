@@ -2,12 +2,11 @@
 
 #include <algorithm>
 
-#include "units/refused.hpp"
-#include "units/unit.hpp"
-
 namespace undercroft::audit {
 
 namespace {
+
+constexpr std::size_t longest_unit = 12;
 
 bool is_typed_text(const BookCell& cell) {
     return !cell.is_formula() && cell.text() != nullptr && !cell.text()->empty();
@@ -30,7 +29,7 @@ std::size_t place_of(const std::vector<BookCell>& cells, const Spot& spot) {
 
 }  // namespace
 
-Labels::Labels(const Book& book) : book_(book), heads_(book.sheets.size()) {
+Labels::Labels(const Book& book, UnitTexts& texts) : book_(book), texts_(texts), heads_(book.sheets.size()) {
     for (std::size_t s = 0; s < book.sheets.size(); ++s) {
         const std::vector<BookCell>& cells = book.sheets[s].cells;
         heads_[s].resize(static_cast<std::size_t>(book.columns(static_cast<std::int32_t>(s))));
@@ -40,16 +39,7 @@ Labels::Labels(const Book& book) : book_(book), heads_(book.sheets.size()) {
 }
 
 bool Labels::is_unit(const std::string& text) const {
-    if (text.size() > 12) return false;
-    const auto [known, is_new] = units_.try_emplace(text, false);
-    if (is_new) {
-        try {
-            (void)parse_unit(text);
-            known->second = true;
-        } catch (const Refused&) {  // a label
-        }
-    }
-    return known->second;
+    return text.size() <= longest_unit && texts_.read(text).unit.has_value();
 }
 
 std::string Labels::of_row(const Spot& spot) const {

@@ -3,16 +3,17 @@
 #pragma once
 
 #include <string>
-#include <unordered_map>
 #include <vector>
 
 #include "addin/audit/book/book.hpp"
+#include "addin/audit/book/unit_text.hpp"
 
 namespace undercroft::audit {
 
 class Labels {
 public:
-    explicit Labels(const Book& book);
+    /// \param texts is where texts are read, now and later; it must live as long.
+    Labels(const Book& book, UnitTexts& texts);
 
     /// The description of the row: of the texts typed to the left of the cell the longest. Empty where none
     /// is.
@@ -26,7 +27,7 @@ private:
     [[nodiscard]] bool is_unit(const std::string& text) const;
 
     const Book& book_;
-    mutable std::unordered_map<std::string, bool> units_;  ///< texts that were asked about
+    UnitTexts& texts_;
     /// By sheet and column: the texts typed there, as places among the sheet's cells.
     std::vector<std::vector<std::vector<std::uint32_t>>> heads_;
 };

@@ -8,13 +8,9 @@
 namespace undercroft::audit {
 
 using addin::Node;
+using addin::NodeKind;
 
 namespace {
-
-template <std::size_t N>
-bool is_one_of(std::string_view name, const std::string_view (&list)[N]) {
-    return std::find(std::begin(list), std::end(list), name) != std::end(list);
-}
 
 constexpr std::string_view observers[] = {
     "ISERROR", "ISERR",  "ISNA",   "ISREF",   "ISFORMULA",  "ISTEXT",    "ISNUMBER", "ISLOGICAL",
@@ -25,25 +21,20 @@ constexpr std::string_view text_makers[] = {"TEXT",  "CONCATENATE", "CONCAT",   
                                             "LEN",   "UPPER",       "LOWER",     "TRIM",     "LEFT",
                                             "RIGHT", "MID",         "HYPERLINK", "FIND",     "SEARCH"};
 
-bool is_comparison(const Node& node) {
-    return node.kind == Node::Kind::operation && node.children.size() == 2 &&
-           (node.text == "=" || node.text == "<>" || node.text == "<" || node.text == ">" ||
-            node.text == "<=" || node.text == ">=");
-}
-
-class Collector {
+class UseCollector {
 public:
-    Collector(const Book& book, const Names& names, const Spot& at) : book_(book), names_(names), at_(at) {}
+    UseCollector(const Book& book, const Names& names, const Spot& at)
+        : book_(book), names_(names), at_(at) {}
 
     void collect(const Node& node, const Spot& base, Use use) {
         switch (node.kind) {
-            case Node::Kind::reference:
+            case NodeKind::reference:
                 return add(node, base, use);
-            case Node::Kind::name:
+            case NodeKind::name:
                 return follow(node, use);
-            case Node::Kind::operation:
+            case NodeKind::operation:
                 return collect_operation(node, base, use);
-            case Node::Kind::call:
+            case NodeKind::call:
                 return collect_call(node, base, use);
             default:
                 for (const Node& child : node.children) collect(child, base, use);
@@ -75,7 +66,8 @@ private:
         --names_left_;
         ++depth_;
         if (use.node == nullptr) use.node = &node;
-        if (meaning->tree.kind != Node::Kind::reference && use.role == Role::link) use.role = Role::operand;
+        if (meaning->tree.kind != NodeKind::reference && use.role == UseRole::link)
+            use.role = UseRole::operand;
         collect(meaning->tree, meaning->defined->base, use);
         --depth_;
     }
@@ -86,12 +78,12 @@ private:
             return;
         }
         Use use;
-        use.role = Role::operand;
-        if (node.text == "&") use.role = Role::text;
+        use.role = UseRole::operand;
+        if (node.text == "&") use.role = UseRole::text;
         if (is_comparison(node) &&
-            (node.children[0].kind == Node::Kind::text || node.children[1].kind == Node::Kind::text))
-            use.role = Role::compared;
-        if (outer.role == Role::observed) use.role = Role::observed;
+            (node.children[0].kind == NodeKind::text || node.children[1].kind == NodeKind::text))
+            use.role = UseRole::compared;
+        if (outer.role == UseRole::observed) use.role = UseRole::observed;
         for (const Node& child : node.children) collect(child, base, use);
     }
 
@@ -99,11 +91,11 @@ private:
         Use use;
         use.call = &node;
         use.function = addin::find_function(node.text);
-        use.role = use.function != nullptr ? Role::argument : Role::passed;
-        if (is_one_of(node.text, text_makers)) use.role = Role::text;
-        if (is_one_of(node.text, blank_askers)) use.role = Role::compared;
+        use.role = use.function != nullptr ? UseRole::argument : UseRole::passed;
+        if (calls_one_of(node, text_makers)) use.role = UseRole::text;
+        if (calls_one_of(node, blank_askers)) use.role = UseRole::compared;
         const bool observes = only_observes(node) || (use.function != nullptr && use.function->reads_cell());
-        if (observes || outer.role == Role::observed) use.role = Role::observed;
+        if (observes || outer.role == UseRole::observed) use.role = UseRole::observed;
         const std::size_t uses_before = uses_.size();
         const std::size_t guards_before = guards_.size();
         for (std::size_t i = 0; i < node.children.size(); ++i) {
@@ -118,7 +110,7 @@ private:
     /// follows is not computed.
     void guard_by(std::size_t first_use) {
         for (std::size_t i = first_use; i < uses_.size(); ++i) {
-            if (uses_[i].role != Role::observed && uses_[i].role != Role::compared) continue;
+            if (uses_[i].role != UseRole::observed && uses_[i].role != UseRole::compared) continue;
             const BookCell* cell = book_.find(uses_[i].area.first());
             const bool blank = uses_[i].area.is_single() && (cell == nullptr || cell->shows_nothing());
             guards_.push_back({uses_[i].area, blank});
@@ -137,15 +129,15 @@ private:
 }  // namespace
 
 bool only_observes(const Node& call) {
-    return call.kind == Node::Kind::call && is_one_of(call.text, observers);
+    return calls_one_of(call, observers);
 }
 
 std::vector<Use> uses_of(const Book& book, const Names& names, const FormulaGroup& group, const Spot& at) {
-    if (!group.unreadable.empty()) return {};
-    Collector collector(book, names, at);
+    if (!group.unreadable().empty()) return {};
+    UseCollector collector(book, names, at);
     Use top;
-    top.role = Role::link;
-    collector.collect(group.tree, group.base, top);
+    top.role = UseRole::link;
+    collector.collect(group.tree(), group.base, top);
     return collector.take();
 }
 

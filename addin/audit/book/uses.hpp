@@ -10,7 +10,7 @@
 
 namespace undercroft::audit {
 
-enum class Role {
+enum class UseRole {
     link,      ///< the formula is only this
     operand,   ///< of an operator that computes or compares
     argument,  ///< of one of our functions
@@ -22,7 +22,7 @@ enum class Role {
 
 struct Use {
     Area area;
-    Role role = Role::operand;
+    UseRole role = UseRole::operand;
     const addin::Node* node = nullptr;          ///< the reference or name as it stands in the formula
     const addin::Node* call = nullptr;          ///< the function whose argument it is
     const addin::Function* function = nullptr;  ///< that function, when it is one of ours

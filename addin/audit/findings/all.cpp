@@ -2,21 +2,58 @@
 
 namespace undercroft::audit {
 
-void find_all(const Workings& workings, Findings& findings) {
-    find_errors(workings, findings);
-    find_circles(workings, findings);
-    find_failed_checks(workings, findings);
-    find_typed_over(workings, findings);
-    find_neighbours(workings, findings);
-    find_bare_numbers(workings, findings);
-    find_unit_slips(workings, findings);
-    find_unit_texts(workings, findings);
-    find_blank_references(workings, findings);
-    find_short_sums(workings, findings);
-    find_unused(workings, findings);
-    find_links(workings, findings);
-    find_hidden(workings, findings);
-    find_file_risks(workings, findings);
+namespace {
+
+void find_in_workbook(const AuditedBook& audited, Findings& findings) {
+    find_errors(audited, findings);
+    find_circles(audited, findings);
+    find_failed_checks(audited, findings);
+    find_typed_over(audited, findings);
+    find_neighbours(audited, findings);
+    find_bare_numbers(audited, findings);
+    find_unit_slips(audited, findings);
+    find_unit_texts(audited, findings);
+    find_blank_references(audited, findings);
+    find_short_sums(audited, findings);
+    find_unused(audited, findings);
+    find_links(audited, findings);
+    find_hidden(audited, findings);
+    find_file_risks(audited, findings);
+}
+
+void find_in_file(const AuditedBook& audited, const Subject& subject, Findings& findings) {
+    const StoredValues none;
+    const StoredValues& stored = subject.stored != nullptr ? *subject.stored : none;
+    find_stale_results(audited, stored, findings);
+    if (!subject.installed_version.empty())
+        find_other_version(audited, stored, subject.installed_version, findings);
+}
+
+Drift find_against_template(const AuditedBook& audited, const Book& from, Findings& findings) {
+    const TemplateMatch match(audited.book, from);
+    Drift drift;
+    drift.made_from = identity_of(audited.book);
+    drift.compared = identity_of(from);
+    find_other_template(match, findings);
+    find_changed_sheets(match, findings);
+    find_changed_rows(audited, match, findings, drift);
+    find_changed_cells(audited, match, findings, drift);
+    find_changed_names(audited, match, findings);
+    findings.keep_last(FindingKind::typed_over);  // what the template says of it tells more
+    return drift;
+}
+
+}  // namespace
+
+std::optional<Drift> find_all(const AuditedBook& audited, const Subject& subject, const Fingerprint& now,
+                              Findings& findings) {
+    std::optional<Drift> drift;
+    find_in_workbook(audited, findings);
+    find_in_file(audited, subject, findings);
+    if (subject.against != nullptr) drift = find_against_template(audited, *subject.against, findings);
+    if (subject.digest) find_broken_signature(subject.signatures, now, findings);
+    findings.sort();
+    return drift;
 }
 
 }  // namespace undercroft::audit

@@ -1,9 +1,7 @@
-#include <algorithm>
 #include <string_view>
 
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/grouped.hpp"
-#include "addin/catalogue/catalogue.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::audit {
@@ -11,33 +9,32 @@ namespace undercroft::audit {
 namespace {
 
 using addin::Node;
+using addin::NodeKind;
+
+constexpr std::size_t most_numbers = 4;
 
 /// Functions of Calc whose numbers are part of the computation; in others a number says how, not how much.
 constexpr std::string_view computing[] = {
     "SUM", "MAX", "MIN", "AVERAGE", "PRODUCT", "SUMPRODUCT", "IF", "IFERROR", "IFNA",    "SQRT",
     "ABS", "MOD", "SIN", "COS",     "TAN",     "EXP",        "LN", "LOG10",   "RADIANS", "DEGREES"};
 
-bool computes(const std::string& name) {
-    return std::find(std::begin(computing), std::end(computing), name) != std::end(computing);
-}
-
 /// 0, 1 and 2 are structure, not data.
 bool is_structure(double value) {
     return value == 0 || value == 1 || value == 2;
 }
 
-class Search {
+class NumberSearch {
 public:
     void look(const Node& node, bool counts) {
         switch (node.kind) {
-            case Node::Kind::number:
+            case NodeKind::number:
                 if (counts && !is_structure(node.number)) found_.push_back(node.number);
                 return;
-            case Node::Kind::operation:
+            case NodeKind::operation:
                 return look_in_operation(node);
-            case Node::Kind::call:
+            case NodeKind::call:
                 // Numbers given to functions of ours are looked at where their units are.
-                for (const Node& child : node.children) look(child, computes(node.text));
+                for (const Node& child : node.children) look(child, calls_one_of(node, computing));
                 return;
             default:
                 return;
@@ -61,28 +58,29 @@ private:
 };
 
 std::string numbers_text(const std::vector<double>& numbers) {
-    std::string text;
-    for (std::size_t i = 0; i < numbers.size() && i < 4; ++i)
-        text += (i == 0 ? "" : ", ") + exact_text(numbers[i]);
-    return numbers.size() > 4 ? text + " and more" : text;
+    std::vector<std::string> texts;
+    for (std::size_t i = 0; i < numbers.size() && i < most_numbers; ++i)
+        texts.push_back(exact_text(numbers[i]));
+    return joined(texts) + (numbers.size() > most_numbers ? " and more" : "");
 }
 
 }  // namespace
 
-void find_bare_numbers(const Workings& workings, Findings& findings) {
+void find_bare_numbers(const AuditedBook& audited, Findings& findings) {
     Grouped grouped(findings);
-    for (std::uint32_t g = 0; g < workings.formulas.groups().size(); ++g) {
-        const FormulaGroup& group = workings.formulas.groups()[g];
-        if (!group.unreadable.empty()) continue;
-        Search search;
-        search.look(group.tree, false);
+    for (std::uint32_t g = 0; g < audited.formulas.groups().size(); ++g) {
+        const FormulaGroup& group = audited.formulas.groups()[g];
+        if (!group.unreadable().empty()) continue;
+        NumberSearch search;
+        search.look(group.tree(), false);
         if (search.found().empty()) continue;
         const std::string says =
             (search.found().size() == 1 ? "the number " : "the numbers ") + numbers_text(search.found()) +
             (search.found().size() == 1 ? " stands" : " stand") +
             " in the formula without a name, a unit or a source; put it in a cell of its own, with its unit.";
         for (const std::uint32_t member : group.members)
-            grouped.add(Kind::bare_number, Severity::warning, g, 0, workings.formulas.all()[member].at, says);
+            grouped.add(FindingKind::bare_number, Severity::warning, g, 0, audited.formulas.all()[member].at,
+                        says);
     }
 }
 

@@ -5,6 +5,7 @@
 
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/grouped.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::audit {
 
@@ -16,8 +17,7 @@ constexpr std::string_view numeric[] = {"SUM",   "ABS", "ROUND",   "ROUNDUP", "R
                                         "LOG10", "SIN", "COS",     "TAN",     "MOD",        "N",    "TRUNC"};
 
 bool is_numeric(const Use& use) {
-    return use.call != nullptr &&
-           std::find(std::begin(numeric), std::end(numeric), use.call->text) != std::end(numeric);
+    return use.call != nullptr && calls_one_of(*use.call, numeric);
 }
 
 /// "12.5" typed as a text, which no SUM adds.
@@ -26,31 +26,31 @@ bool looks_like_number(const std::string& text) {
     while (!rest.empty() && (rest.front() == ' ' || rest.front() == '-' || rest.front() == '+'))
         rest.remove_prefix(1);
     while (!rest.empty() && rest.back() == ' ') rest.remove_suffix(1);
-    if (rest.empty() || rest.front() < '0' || rest.front() > '9') return false;
+    if (rest.empty() || !is_digit(rest.front())) return false;
     return rest.find_first_not_of("0123456789.,") == std::string_view::npos;
 }
 
-class Search {
+class ReferenceSearch {
 public:
-    Search(const Workings& workings, Grouped& grouped) : workings_(workings), grouped_(grouped) {}
+    ReferenceSearch(const AuditedBook& audited, Grouped& grouped) : audited_(audited), grouped_(grouped) {}
 
     void look(const FormulaCell& formula) {
         part_ = 0;
-        const std::vector<Use> uses = workings_.uses(formula);
+        const std::vector<Use> uses = audited_.uses(formula);
         // A cell that the formula also compares with a text is known to hold one at times.
         std::set<Area> compared;
         for (const Use& use : uses)
-            if (use.role == Role::compared) compared.insert(use.area);
+            if (use.role == UseRole::compared) compared.insert(use.area);
         for (const Use& use : uses) {
             ++part_;
             if (use.guarded || compared.contains(use.area)) continue;
-            const bool takes_value = use.role == Role::operand || use.role == Role::link ||
-                                     use.role == Role::argument ||
-                                     (use.role == Role::passed && is_numeric(use));
+            const bool takes_value = use.role == UseRole::operand || use.role == UseRole::link ||
+                                     use.role == UseRole::argument ||
+                                     (use.role == UseRole::passed && is_numeric(use));
             if (!takes_value) continue;
-            if (workings_.sheet(use.area.sheet).name == audit_sheet_name) {
-                tell(Kind::blank_reference, formula,
-                     "the formula refers to " + workings_.book.text_from(formula.at.sheet, use.area) +
+            if (audited_.sheet(use.area.sheet).name == audit_sheet_name) {
+                tell(FindingKind::blank_reference, formula,
+                     "the formula refers to " + audited_.book.text_from(formula.at.sheet, use.area) +
                          " on the sheet that every audit writes anew; take the value from elsewhere.");
                 continue;
             }
@@ -62,50 +62,50 @@ public:
     }
 
 private:
-    void tell(Kind kind, const FormulaCell& formula, const std::string& says) {
+    void tell(FindingKind kind, const FormulaCell& formula, const std::string& says) {
         grouped_.add(kind, Severity::warning, formula.group, part_, formula.at, says);
     }
 
     void look_at_cell(const FormulaCell& formula, const Use& use) {
         const Spot spot = use.area.first();
-        const BookCell* cell = workings_.book.find(spot);
-        const std::string name = workings_.text(formula.at.sheet, spot);
+        const BookCell* cell = audited_.book.find(spot);
+        const std::string name = audited_.text(formula.at.sheet, spot);
         if (cell == nullptr || cell->shows_nothing()) {
             const bool shown_blank =
-                cell != nullptr && (use.role == Role::link || use.role == Role::argument);
+                cell != nullptr && (use.role == UseRole::link || use.role == UseRole::argument);
             if (!shown_blank)
-                tell(Kind::blank_reference, formula,
+                tell(FindingKind::blank_reference, formula,
                      "the formula refers to " + name +
                          ", which is blank and counts as 0; fill it in, or correct the reference.");
             return;
         }
-        const bool computes = use.role == Role::operand || use.role == Role::passed;
+        const bool computes = use.role == UseRole::operand || use.role == UseRole::passed;
         if (computes && cell->text() != nullptr && !cell->shows_nothing())
-            tell(Kind::text_reference, formula,
+            tell(FindingKind::text_reference, formula,
                  "the formula computes with " + name + ", which holds the text \"" +
                      cell->text()->substr(0, 40) + "\"; type a number there, or correct the reference.");
     }
 
     void look_at_range(const FormulaCell& formula, const Use& use) {
-        const std::int32_t last = std::min(use.area.last_column, workings_.book.columns(use.area.sheet) - 1);
+        const std::int32_t last = std::min(use.area.last_column, audited_.book.columns(use.area.sheet) - 1);
         bool any = false;
         for (std::int32_t c = use.area.first_column; c <= last && !any; ++c)
-            any = !workings_.book.column(use.area.sheet, c, use.area.first_row, use.area.last_row).empty();
+            any = !audited_.book.column(use.area.sheet, c, use.area.first_row, use.area.last_row).empty();
         if (!any) {
-            tell(Kind::blank_reference, formula,
-                 "the range " + workings_.book.text_from(formula.at.sheet, use.area) +
+            tell(FindingKind::blank_reference, formula,
+                 "the range " + audited_.book.text_from(formula.at.sheet, use.area) +
                      " is blank; fill it in, or correct the reference.");
             return;
         }
-        if (use.area.is_pair() && use.role == Role::argument) return look_at_pair(formula, use);
-        if (use.role == Role::passed) look_for_text_numbers(formula, use, last);
+        if (use.area.is_pair() && use.role == UseRole::argument) return look_at_pair(formula, use);
+        if (use.role == UseRole::passed) look_for_text_numbers(formula, use, last);
     }
 
     void look_at_pair(const FormulaCell& formula, const Use& use) {
-        const BookCell* number = workings_.book.find(use.area.first());
+        const BookCell* number = audited_.book.find(use.area.first());
         if (number == nullptr || number->shows_nothing())
-            tell(Kind::blank_reference, formula,
-                 "the number in " + workings_.text(formula.at.sheet, use.area.first()) +
+            tell(FindingKind::blank_reference, formula,
+                 "the number in " + audited_.text(formula.at.sheet, use.area.first()) +
                      " is blank; fill it in, or correct the reference.");
     }
 
@@ -116,10 +116,10 @@ private:
             const auto row = std::lower_bound(rows.begin(), rows.end(), use.area.first_row);
             if (row == rows.end() || *row > use.area.last_row) continue;
             const Spot spot{use.area.sheet, *row, column};
-            tell(Kind::text_reference, formula,
-                 workings_.text(formula.at.sheet, spot) + " in the range " +
-                     workings_.book.text_from(formula.at.sheet, use.area) + " holds the text \"" +
-                     workings_.book.find(spot)->text()->substr(0, 40) +
+            tell(FindingKind::text_reference, formula,
+                 audited_.text(formula.at.sheet, spot) + " in the range " +
+                     audited_.book.text_from(formula.at.sheet, use.area) + " holds the text \"" +
+                     audited_.book.find(spot)->text()->substr(0, 40) +
                      "\", which is passed over; type it as a number.");
             return;
         }
@@ -128,15 +128,15 @@ private:
     const std::vector<std::int32_t>& text_numbers(std::int32_t sheet, std::int32_t column) {
         const auto [known, is_new] = text_numbers_.try_emplace({sheet, column});
         if (is_new)
-            for (const std::uint32_t i : workings_.book.column(sheet, column)) {
-                const BookCell& cell = workings_.sheet(sheet).cells[i];
+            for (const std::uint32_t i : audited_.book.column(sheet, column)) {
+                const BookCell& cell = audited_.sheet(sheet).cells[i];
                 if (!cell.is_formula() && cell.text() != nullptr && looks_like_number(*cell.text()))
                     known->second.push_back(cell.row);
             }
         return known->second;
     }
 
-    const Workings& workings_;
+    const AuditedBook& audited_;
     Grouped& grouped_;
     std::size_t part_ = 0;
     std::map<std::pair<std::int32_t, std::int32_t>, std::vector<std::int32_t>> text_numbers_;
@@ -144,10 +144,10 @@ private:
 
 }  // namespace
 
-void find_blank_references(const Workings& workings, Findings& findings) {
+void find_blank_references(const AuditedBook& audited, Findings& findings) {
     Grouped grouped(findings);
-    Search search(workings, grouped);
-    for (const FormulaCell& formula : workings.formulas.all()) search.look(formula);
+    ReferenceSearch search(audited, grouped);
+    for (const FormulaCell& formula : audited.formulas.all()) search.look(formula);
 }
 
 }  // namespace undercroft::audit

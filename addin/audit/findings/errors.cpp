@@ -13,6 +13,7 @@ namespace undercroft::audit {
 namespace {
 
 using addin::Node;
+using addin::NodeKind;
 
 /// Rows of each column in which an error shows.
 class ErrorCells {
@@ -24,9 +25,9 @@ public:
     }
 
     /// The first cell with an error that the formula takes a value from.
-    [[nodiscard]] std::optional<Spot> below(const Workings& workings, const FormulaCell& formula) const {
-        for (const Use& use : workings.uses(formula))
-            if (use.role != Role::observed)
+    [[nodiscard]] std::optional<Spot> below(const AuditedBook& audited, const FormulaCell& formula) const {
+        for (const Use& use : audited.uses(formula))
+            if (use.role != UseRole::observed)
                 if (const auto found = first_in(use.area, formula.area)) return found;
         return std::nullopt;
     }
@@ -50,14 +51,14 @@ private:
 };
 
 /// Why a formula shows an error: what a function of ours in it says, or what the error means.
-std::string reason_of(const Workings& workings, const FormulaCell& formula, int code) {
-    const FormulaGroup& group = workings.formulas.group_of(formula);
-    if (!group.unreadable.empty()) return group.unreadable;
-    const BookValues values(workings.book, workings.names, group.base, formula.at);
+std::string reason_of(const AuditedBook& audited, const FormulaCell& formula, int code) {
+    const FormulaGroup& group = audited.formulas.group_of(formula);
+    if (!group.unreadable().empty()) return group.unreadable();
+    const BookValues values(audited.book, audited.names, group.base, formula.at);
     std::string reason;
     // The innermost call of ours that refuses is the reason.
-    walk(group.tree, [&](const Node& node) {
-        if (node.kind != Node::Kind::call || addin::find_function(node.text) == nullptr) return;
+    walk(group.tree(), [&](const Node& node) {
+        if (node.kind != NodeKind::call || addin::find_function(node.text) == nullptr) return;
         try {
             (void)values.value_of(node);
         } catch (const Refused& refused) {
@@ -77,13 +78,13 @@ std::string what_to_do(int code) {
 }
 
 /// The first cell of a formula's result that shows an error; an array formula may show it inside.
-const BookCell* erring_cell(const Workings& workings, const FormulaCell& formula) {
+const BookCell* erring_cell(const AuditedBook& audited, const FormulaCell& formula) {
     if (formula.cell->error != 0) return formula.cell;
     if (formula.area.is_single()) return nullptr;
-    const auto& cells = workings.sheet(formula.at.sheet).cells;
+    const auto& cells = audited.sheet(formula.at.sheet).cells;
     for (std::int32_t c = formula.area.first_column; c <= formula.area.last_column; ++c)
         for (const std::uint32_t i :
-             workings.book.column(formula.at.sheet, c, formula.area.first_row, formula.area.last_row))
+             audited.book.column(formula.at.sheet, c, formula.area.first_row, formula.area.last_row))
             if (cells[i].error != 0) return &cells[i];
     return nullptr;
 }
@@ -115,47 +116,47 @@ private:
 
 }  // namespace
 
-void find_errors(const Workings& workings, Findings& findings) {
-    struct Mistake {
+void find_errors(const AuditedBook& audited, Findings& findings) {
+    struct ErrorOrigin {
         const FormulaCell* formula = nullptr;
         int code = 0;
         std::vector<Spot> cells;
         std::vector<Spot> resting;
     };
-    std::map<std::pair<std::uint32_t, int>, Mistake> mistakes;  // like formulas with like errors are one
+    std::map<std::pair<std::uint32_t, int>, ErrorOrigin> origins;  // like formulas with like errors are one
     std::vector<const FormulaCell*> caused;
-    const ErrorCells errors(workings.book);
+    const ErrorCells errors(audited.book);
     Roots roots;
-    for (const FormulaCell& formula : workings.formulas.all()) {
-        const BookCell* erring = erring_cell(workings, formula);
+    for (const FormulaCell& formula : audited.formulas.all()) {
+        const BookCell* erring = erring_cell(audited, formula);
         if (erring == nullptr || erring->error == addin::circular_error) continue;
-        const std::optional<Spot> from = errors.below(workings, formula);
-        const FormulaCell* cause = from ? workings.formulas.find(*from) : nullptr;
+        const std::optional<Spot> from = errors.below(audited, formula);
+        const FormulaCell* cause = from ? audited.formulas.find(*from) : nullptr;
         if (cause != nullptr) {
             roots.set_below(&formula, cause);
             caused.push_back(&formula);
             continue;
         }
-        Mistake& mistake = mistakes[{formula.group, erring->error}];
-        if (mistake.formula == nullptr) mistake.formula = &formula;
-        mistake.code = erring->error;
-        mistake.cells.push_back({formula.at.sheet, erring->row, erring->column});
+        ErrorOrigin& origin = origins[{formula.group, erring->error}];
+        if (origin.formula == nullptr) origin.formula = &formula;
+        origin.code = erring->error;
+        origin.cells.push_back({formula.at.sheet, erring->row, erring->column});
     }
     for (const FormulaCell* formula : caused) {
         const FormulaCell* root = roots.of(formula);
-        const BookCell* erring = erring_cell(workings, *root);
+        const BookCell* erring = erring_cell(audited, *root);
         if (erring == nullptr) continue;
-        const auto mistake = mistakes.find({root->group, erring->error});
-        if (mistake != mistakes.end()) mistake->second.resting.push_back(formula->at);
+        const auto origin = origins.find({root->group, erring->error});
+        if (origin != origins.end()) origin->second.resting.push_back(formula->at);
     }
-    for (auto& [key, mistake] : mistakes) {
-        std::string says = "shows " + addin::error_text(mistake.code) + ": " +
-                           reason_of(workings, *mistake.formula, mistake.code) + "; " +
-                           what_to_do(mistake.code) + ".";
-        if (!mistake.resting.empty())
-            says += " " + std::to_string(mistake.resting.size()) +
-                    " more show an error because of it: " + listed(workings.book, mistake.resting, 3) + ".";
-        findings.add(Kind::error, Severity::error, std::move(mistake.cells), says);
+    for (auto& [key, origin] : origins) {
+        std::string says = "shows " + addin::error_text(origin.code) + ": " +
+                           reason_of(audited, *origin.formula, origin.code) + "; " + what_to_do(origin.code) +
+                           ".";
+        if (!origin.resting.empty())
+            says += " " + std::to_string(origin.resting.size()) +
+                    " more show an error because of it: " + cells_text(audited.book, origin.resting, 3) + ".";
+        findings.add(FindingKind::error, Severity::error, std::move(origin.cells), says);
     }
 }
 

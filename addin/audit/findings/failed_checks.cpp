@@ -7,13 +7,12 @@ namespace undercroft::audit {
 namespace {
 
 using addin::Node;
+using addin::NodeKind;
 
 /// A formula whose result is a verdict: a check of ours, a comparison, or several joined by AND and OR.
 bool gives_verdict(const Node& node) {
-    if (node.kind == Node::Kind::operation)
-        return node.text == "=" || node.text == "<>" || node.text == "<" || node.text == ">" ||
-               node.text == "<=" || node.text == ">=";
-    if (node.kind != Node::Kind::call) return false;
+    if (node.kind == NodeKind::operation) return is_comparison(node);
+    if (node.kind != NodeKind::call) return false;
     if (node.text == "AND" || node.text == "OR" || node.text == "NOT") return true;
     const addin::Function* function = addin::find_function(node.text);
     return function != nullptr && function->outcome.type.shape == addin::Shape::verdict;
@@ -21,15 +20,15 @@ bool gives_verdict(const Node& node) {
 
 }  // namespace
 
-void find_failed_checks(const Workings& workings, Findings& findings) {
+void find_failed_checks(const AuditedBook& audited, Findings& findings) {
     Grouped grouped(findings);
-    for (const FormulaCell& formula : workings.formulas.all()) {
-        const FormulaGroup& group = workings.formulas.group_of(formula);
+    for (const FormulaCell& formula : audited.formulas.all()) {
+        const FormulaGroup& group = audited.formulas.group_of(formula);
         const double* value = formula.cell->number();
-        if (value == nullptr || *value != 0 || !group.unreadable.empty() || !gives_verdict(group.tree))
+        if (value == nullptr || *value != 0 || !group.unreadable().empty() || !gives_verdict(group.tree()))
             continue;
-        const std::string label = workings.labels.of_row(formula.at);
-        grouped.add(Kind::check_failed, Severity::error, formula.group, 0, formula.at,
+        const std::string label = audited.labels.of_row(formula.at);
+        grouped.add(FindingKind::check_failed, Severity::error, formula.group, 0, formula.at,
                     "the check fails" + (label.empty() ? "" : ": " + label) +
                         "; change the design, or the input if it was wrong.");
     }

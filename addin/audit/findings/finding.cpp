@@ -5,109 +5,109 @@
 
 namespace undercroft::audit {
 
-std::string_view title_of(Kind kind) {
+std::string_view title_of(FindingKind kind) {
     switch (kind) {
-        case Kind::error:
+        case FindingKind::error:
             return "cell shows an error";
-        case Kind::circular:
+        case FindingKind::circular:
             return "formula goes round in a circle";
-        case Kind::check_failed:
+        case FindingKind::check_failed:
             return "check fails";
-        case Kind::typed_over:
+        case FindingKind::typed_over:
             return "number typed over a formula";
-        case Kind::template_changed:
+        case FindingKind::template_changed:
             return "differs from the template";
-        case Kind::template_rows:
+        case FindingKind::template_rows:
             return "rows or sheets differ from the template";
-        case Kind::neighbour:
+        case FindingKind::neighbour:
             return "differs from its neighbours";
-        case Kind::bare_number:
+        case FindingKind::bare_number:
             return "bare number in a formula";
-        case Kind::unit_clash:
+        case FindingKind::unit_clash:
             return "units do not fit";
-        case Kind::passed_bare:
+        case FindingKind::passed_bare:
             return "number handed over without its unit";
-        case Kind::unit_left_out:
+        case FindingKind::unit_left_out:
             return "unit is decoration";
-        case Kind::unit_text:
+        case FindingKind::unit_text:
             return "unit text is no unit";
-        case Kind::blank_reference:
+        case FindingKind::blank_reference:
             return "refers to a blank cell";
-        case Kind::text_reference:
+        case FindingKind::text_reference:
             return "computes with a text";
-        case Kind::sum_misses:
+        case FindingKind::sum_misses:
             return "sum misses a row";
-        case Kind::unused:
+        case FindingKind::unused:
             return "input that nothing uses";
-        case Kind::link:
+        case FindingKind::link:
             return "link to another file";
-        case Kind::stale:
+        case FindingKind::stale:
             return "stored value is not the computed one";
-        case Kind::unsteady:
+        case FindingKind::unsteady:
             return "value changes by itself";
-        case Kind::version:
+        case FindingKind::version:
             return "other version of the functions";
-        case Kind::hidden:
+        case FindingKind::hidden:
             return "hidden formulas";
-        case Kind::file:
+        case FindingKind::file:
             return "file and settings";
-        case Kind::macros:
+        case FindingKind::macros:
             return "macros in the file";
-        case Kind::signature:
+        case FindingKind::signature:
             return "changed since it was signed";
     }
     return "";
 }
 
-std::string_view word_of(Kind kind) {
+std::string_view word_of(FindingKind kind) {
     switch (kind) {
-        case Kind::error:
+        case FindingKind::error:
             return "error";
-        case Kind::circular:
+        case FindingKind::circular:
             return "circular";
-        case Kind::check_failed:
+        case FindingKind::check_failed:
             return "check_failed";
-        case Kind::typed_over:
+        case FindingKind::typed_over:
             return "typed_over";
-        case Kind::template_changed:
+        case FindingKind::template_changed:
             return "template_changed";
-        case Kind::template_rows:
+        case FindingKind::template_rows:
             return "template_rows";
-        case Kind::neighbour:
+        case FindingKind::neighbour:
             return "neighbour";
-        case Kind::bare_number:
+        case FindingKind::bare_number:
             return "bare_number";
-        case Kind::unit_clash:
+        case FindingKind::unit_clash:
             return "unit_clash";
-        case Kind::passed_bare:
+        case FindingKind::passed_bare:
             return "passed_bare";
-        case Kind::unit_left_out:
+        case FindingKind::unit_left_out:
             return "unit_left_out";
-        case Kind::unit_text:
+        case FindingKind::unit_text:
             return "unit_text";
-        case Kind::blank_reference:
+        case FindingKind::blank_reference:
             return "blank_reference";
-        case Kind::text_reference:
+        case FindingKind::text_reference:
             return "text_reference";
-        case Kind::sum_misses:
+        case FindingKind::sum_misses:
             return "sum_misses";
-        case Kind::unused:
+        case FindingKind::unused:
             return "unused";
-        case Kind::link:
+        case FindingKind::link:
             return "link";
-        case Kind::stale:
+        case FindingKind::stale:
             return "stale";
-        case Kind::unsteady:
+        case FindingKind::unsteady:
             return "unsteady";
-        case Kind::version:
+        case FindingKind::version:
             return "version";
-        case Kind::hidden:
+        case FindingKind::hidden:
             return "hidden";
-        case Kind::file:
+        case FindingKind::file:
             return "file";
-        case Kind::macros:
+        case FindingKind::macros:
             return "macros";
-        case Kind::signature:
+        case FindingKind::signature:
             return "signature";
     }
     return "";
@@ -130,24 +130,24 @@ std::size_t Findings::count(Severity severity) const {
         all_.begin(), all_.end(), [&](const Finding& finding) { return finding.severity == severity; }));
 }
 
-std::size_t Findings::count(Kind kind) const {
+std::size_t Findings::count(FindingKind kind) const {
     return static_cast<std::size_t>(std::count_if(
         all_.begin(), all_.end(), [&](const Finding& finding) { return finding.kind == kind; }));
 }
 
-bool Findings::has(Kind kind, const Spot& cell) const {
+bool Findings::has(FindingKind kind, const Spot& cell) const {
     return std::any_of(all_.begin(), all_.end(), [&](const Finding& finding) {
         return finding.kind == kind &&
                std::find(finding.cells.begin(), finding.cells.end(), cell) != finding.cells.end();
     });
 }
 
-void Findings::keep_last(Kind kind) {
-    std::set<Spot> told;
+void Findings::keep_last(FindingKind kind) {
+    std::set<Spot> seen;
     std::vector<Finding> kept;
     for (auto finding = all_.rbegin(); finding != all_.rend(); ++finding) {
         const bool about_one = finding->kind == kind && finding->cells.size() == 1;
-        if (!about_one || told.insert(finding->cells.front()).second) kept.push_back(std::move(*finding));
+        if (!about_one || seen.insert(finding->cells.front()).second) kept.push_back(std::move(*finding));
     }
     std::reverse(kept.begin(), kept.end());
     all_ = std::move(kept);

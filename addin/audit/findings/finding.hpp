@@ -12,7 +12,7 @@ namespace undercroft::audit {
 
 enum class Severity { error, warning, note };
 
-enum class Kind {
+enum class FindingKind {
     error,             ///< a cell shows an error
     circular,          ///< a formula rests on its own result
     check_failed,      ///< a check row that fails
@@ -27,7 +27,7 @@ enum class Kind {
     unit_text,         ///< a unit cell that holds no unit
     blank_reference,   ///< a formula refers to a blank cell
     text_reference,    ///< a formula computes with a text
-    sum_misses,        ///< a sum that ends one row too early
+    sum_misses,        ///< a sum that leaves out the number beside its range
     unused,            ///< an input that nothing uses
     link,              ///< another file
     stale,             ///< a value in the file that is not what the formula gives
@@ -39,13 +39,13 @@ enum class Kind {
     signature,         ///< changed since it was signed
 };
 
-[[nodiscard]] std::string_view title_of(Kind kind);
+[[nodiscard]] std::string_view title_of(FindingKind kind);
 /// One word for programs and lists: `typed_over`.
-[[nodiscard]] std::string_view word_of(Kind kind);
+[[nodiscard]] std::string_view word_of(FindingKind kind);
 [[nodiscard]] std::string_view text_of(Severity severity);
 
 struct Finding {
-    Kind kind = Kind::error;
+    FindingKind kind = FindingKind::error;
     Severity severity = Severity::error;
     std::vector<Spot> cells;  ///< the first is the one to look at; empty when it is about the whole workbook
     std::string says;         ///< what is wrong and what to do
@@ -53,20 +53,24 @@ struct Finding {
 
 class Findings {
 public:
-    void add(Kind kind, Severity severity, std::vector<Spot> cells, std::string says) {
+    void add(FindingKind kind, Severity severity, std::vector<Spot> cells, std::string says) {
         all_.push_back({kind, severity, std::move(cells), std::move(says)});
     }
-    void add(Kind kind, Severity severity, const Spot& cell, std::string says) {
+    void add(FindingKind kind, Severity severity, const Spot& cell, std::string says) {
         add(kind, severity, std::vector<Spot>{cell}, std::move(says));
+    }
+    /// About the whole workbook.
+    void add(FindingKind kind, Severity severity, std::string says) {
+        add(kind, severity, std::vector<Spot>{}, std::move(says));
     }
     [[nodiscard]] const std::vector<Finding>& all() const { return all_; }
     [[nodiscard]] std::size_t count(Severity severity) const;
-    [[nodiscard]] std::size_t count(Kind kind) const;
-    [[nodiscard]] bool has(Kind kind, const Spot& cell) const;
+    [[nodiscard]] std::size_t count(FindingKind kind) const;
+    [[nodiscard]] bool has(FindingKind kind, const Spot& cell) const;
     /// Gravest first, then by cell.
     void sort();
     /// Of findings of this kind about the same one cell the last stays.
-    void keep_last(Kind kind);
+    void keep_last(FindingKind kind);
 
 private:
     std::vector<Finding> all_;

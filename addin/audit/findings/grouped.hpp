@@ -21,7 +21,7 @@ public:
     }
 
     /// `part` tells apart several mistakes in one formula; the first cell's sentence stands for all.
-    void add(Kind kind, Severity severity, std::uint32_t group, std::size_t part, const Spot& cell,
+    void add(FindingKind kind, Severity severity, std::uint32_t group, std::size_t part, const Spot& cell,
              const std::string& says) {
         Finding& finding = gathered_[{kind, group, part}];
         if (finding.cells.empty()) finding = {kind, severity, {}, says};
@@ -30,7 +30,7 @@ public:
 
 private:
     Findings& findings_;
-    std::map<std::tuple<Kind, std::uint32_t, std::size_t>, Finding> gathered_;
+    std::map<std::tuple<FindingKind, std::uint32_t, std::size_t>, Finding> gathered_;
 };
 
 }  // namespace undercroft::audit

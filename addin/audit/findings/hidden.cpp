@@ -2,9 +2,9 @@
 
 namespace undercroft::audit {
 
-void find_hidden(const Workings& workings, Findings& findings) {
-    for (std::size_t s = 0; s < workings.book.sheets.size(); ++s) {
-        const BookSheet& sheet = workings.book.sheets[s];
+void find_hidden(const AuditedBook& audited, Findings& findings) {
+    for (std::size_t s = 0; s < audited.book.sheets.size(); ++s) {
+        const BookSheet& sheet = audited.book.sheets[s];
         std::vector<Spot> on_sheet;
         std::vector<Spot> in_rows;
         std::vector<Spot> in_columns;
@@ -21,7 +21,7 @@ void find_hidden(const Workings& workings, Findings& findings) {
         const auto tell = [&](std::vector<Spot> cells, const std::string& where, const std::string& show) {
             if (cells.empty()) return;
             const std::string count = std::to_string(cells.size());
-            findings.add(Kind::hidden, Severity::warning, std::move(cells),
+            findings.add(FindingKind::hidden, Severity::warning, std::move(cells),
                          where + " and holds formulas (" + count + "); show it (" + show + ") and check it.");
         };
         tell(std::move(on_sheet), "the sheet " + sheet.name + " is hidden", "Sheet > Show Sheet");

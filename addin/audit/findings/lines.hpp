@@ -5,7 +5,7 @@
 #include <functional>
 #include <vector>
 
-#include "addin/audit/findings/workings.hpp"
+#include "addin/audit/findings/audited_book.hpp"
 
 namespace undercroft::audit {
 
@@ -19,9 +19,9 @@ struct LineCell {
 using Line = std::vector<LineCell>;
 
 /// Calls for every run of cells without a gap, first by columns, then by rows.
-void each_line(const Workings& workings, const std::function<void(const Line&)>& visit);
+void each_line(const AuditedBook& audited, const std::function<void(const Line&)>& visit);
 
 /// Whether the four cells around hold the same formula as this one, seen from each.
-[[nodiscard]] bool has_like_neighbour(const Workings& workings, const LineCell& cell);
+[[nodiscard]] bool has_like_neighbour(const AuditedBook& audited, const LineCell& cell);
 
 }  // namespace undercroft::audit

@@ -7,15 +7,16 @@ namespace undercroft::audit {
 namespace {
 
 using addin::Node;
+using addin::NodeKind;
 
 /// What a formula asks of the world outside the workbook; empty for nothing.
 std::string outside(const Node& tree) {
     std::string found;
     walk(tree, [&](const Node& node) {
         if (!found.empty()) return;
-        if (node.kind == Node::Kind::reference && !node.reference.document.empty())
+        if (node.kind == NodeKind::reference && !node.reference.document.empty())
             found = "the file " + node.reference.document;
-        if (node.kind == Node::Kind::call &&
+        if (node.kind == NodeKind::call &&
             (node.text == "WEBSERVICE" || node.text == "DDE" || node.text == "FILTERXML"))
             found = "another program or server by " + node.text;
     });
@@ -24,38 +25,38 @@ std::string outside(const Node& tree) {
 
 }  // namespace
 
-void find_links(const Workings& workings, Findings& findings) {
+void find_links(const AuditedBook& audited, Findings& findings) {
     Grouped grouped(findings);
-    for (std::uint32_t g = 0; g < workings.formulas.groups().size(); ++g) {
-        const FormulaGroup& group = workings.formulas.groups()[g];
-        if (!group.unreadable.empty()) continue;
-        const std::string source = outside(group.tree);
-        const bool unsteady = changes_by_itself(group.tree);
+    for (std::uint32_t g = 0; g < audited.formulas.groups().size(); ++g) {
+        const FormulaGroup& group = audited.formulas.groups()[g];
+        if (!group.unreadable().empty()) continue;
+        const std::string source = outside(group.tree());
+        const bool unsteady = changes_by_itself(group.tree());
         for (const std::uint32_t member : group.members) {
-            const Spot& at = workings.formulas.all()[member].at;
+            const Spot& at = audited.formulas.all()[member].at;
             if (!source.empty())
-                grouped.add(Kind::link, Severity::error, g, 0, at,
+                grouped.add(FindingKind::link, Severity::error, g, 0, at,
                             "the formula takes a value from " + source +
                                 ", which the audit did not open; bring the value into this workbook, with "
                                 "its source.");
             if (unsteady)
-                grouped.add(Kind::unsteady, Severity::warning, g, 1, at,
+                grouped.add(FindingKind::unsteady, Severity::warning, g, 1, at,
                             "the value changes by itself with the clock or by chance; type it, so that what "
                             "is signed stays.");
         }
     }
-    for (const DefinedName& name : workings.book.names) {
-        const NameMeaning* meaning = workings.names.find(name.name, name.sheet);
+    for (const DefinedName& name : audited.book.names) {
+        const NameMeaning* meaning = audited.names.find(name.name, name.sheet);
         if (meaning == nullptr || !meaning->readable) continue;
         const std::string source = outside(meaning->tree);
         if (!source.empty())
-            findings.add(Kind::link, Severity::error, std::vector<Spot>{},
+            findings.add(FindingKind::link, Severity::error,
                          "the name " + name.name + " stands for cells in " + source +
                              "; bring the values into this workbook.");
     }
-    for (const std::string& link : workings.book.links)
+    for (const std::string& link : audited.book.links)
         findings.add(
-            Kind::link, Severity::warning, std::vector<Spot>{},
+            FindingKind::link, Severity::warning,
             "the workbook has a link to " + link +
                 ", which the audit did not open; break the link (Edit > Links) once its values are checked.");
 }

@@ -13,17 +13,18 @@ constexpr std::string_view gathering[] = {"SUM", "AVERAGE", "MIN", "MAX", "MEDIA
 
 /// Whether the range is gathered as a whole: by a sum, or by a function of ours that adds amounts.
 bool is_gathered(const Use& use) {
-    if (use.role != Role::passed && use.role != Role::argument) return false;
+    if (use.role != UseRole::passed && use.role != UseRole::argument) return false;
     if (use.function != nullptr) return use.function->role == addin::Role::gathers;
-    return std::find(std::begin(gathering), std::end(gathering), use.call->text) != std::end(gathering);
+    return calls_one_of(*use.call, gathering);
 }
 
-class Search {
+class MissedNumber {
 public:
-    Search(const Workings& workings, const FormulaCell& formula) : workings_(workings), formula_(formula) {}
+    MissedNumber(const AuditedBook& audited, const FormulaCell& formula)
+        : audited_(audited), formula_(formula) {}
 
     /// The number just beyond the range that it leaves out, or nothing.
-    std::optional<Spot> missed(const Area& area) const {
+    std::optional<Spot> beside(const Area& area) const {
         const bool upright =
             area.first_column == area.last_column || area.last_column - area.first_column == 1;
         if (upright && area.last_row > area.first_row) {
@@ -49,19 +50,19 @@ private:
     /// A number of the same unit, that is no total itself.
     [[nodiscard]] bool belongs(const Spot& beyond, const Spot& inside, const Area& area) const {
         if (beyond.row < 0 || beyond.column < 0 || formula_.area.holds(beyond)) return false;
-        const BookCell* cell = workings_.book.find(beyond);
-        const BookCell* last = workings_.book.find(inside);
+        const BookCell* cell = audited_.book.find(beyond);
+        const BookCell* last = audited_.book.find(inside);
         if (cell == nullptr || cell->number() == nullptr) return false;
         if (last == nullptr || last->number() == nullptr)
             return false;  // the range ends with a gap on purpose
-        const std::optional<UnitCell> unit = workings_.units.of(beyond);
-        const std::optional<UnitCell> unit_inside = workings_.units.of(inside);
+        const std::optional<UnitCell> unit = audited_.units.of(beyond);
+        const std::optional<UnitCell> unit_inside = audited_.units.of(inside);
         if (unit.has_value() != unit_inside.has_value()) return false;
         if (unit && !(unit->text->unit->dimension == unit_inside->text->unit->dimension)) return false;
         if (!cell->is_formula()) return true;
-        const FormulaCell* other = workings_.formulas.find(beyond);
+        const FormulaCell* other = audited_.formulas.find(beyond);
         if (other == nullptr) return false;
-        const std::vector<Use> uses = workings_.uses(*other);
+        const std::vector<Use> uses = audited_.uses(*other);
         return std::none_of(uses.begin(), uses.end(), [&](const Use& use) {
             return use.area.sheet == area.sheet && use.area.first_row <= area.last_row &&
                    use.area.last_row >= area.first_row && use.area.first_column <= area.last_column &&
@@ -69,19 +70,19 @@ private:
         });
     }
 
-    const Workings& workings_;
+    const AuditedBook& audited_;
     const FormulaCell& formula_;
 };
 
 /// A running total or a moving window: its range ends inside a column on purpose.
-bool moves_along(const Workings& workings, const FormulaCell& formula, const Use& use) {
-    if (use.node->kind == addin::Node::Kind::reference) {
+bool moves_along(const AuditedBook& audited, const FormulaCell& formula, const Use& use) {
+    if (use.node->kind == addin::NodeKind::reference) {
         const addin::CellReference& reference = use.node->reference;
         if (reference.first.row_fixed != reference.last.row_fixed ||
             reference.first.column_fixed != reference.last.column_fixed)
             return true;
     }
-    const bool one_of_many = workings.formulas.group_of(formula).members.size() > 1;
+    const bool one_of_many = audited.formulas.group_of(formula).members.size() > 1;
     const bool alongside =
         (formula.at.row >= use.area.first_row && formula.at.row <= use.area.last_row) ||
         (formula.at.column >= use.area.first_column && formula.at.column <= use.area.last_column &&
@@ -105,7 +106,7 @@ private:
 
 }  // namespace
 
-void find_short_sums(const Workings& workings, Findings& findings) {
+void find_short_sums(const AuditedBook& audited, Findings& findings) {
     struct Gathered {
         const FormulaCell* formula;
         std::size_t part;
@@ -113,22 +114,22 @@ void find_short_sums(const Workings& workings, Findings& findings) {
     };
     std::vector<Gathered> all;
     Ends ends;
-    for (const FormulaCell& formula : workings.formulas.all()) {
+    for (const FormulaCell& formula : audited.formulas.all()) {
         std::size_t part = 0;
-        for (const Use& use : workings.uses(formula)) {
+        for (const Use& use : audited.uses(formula)) {
             ++part;
             if (!is_gathered(use)) continue;
             ends.add(use.area);
-            if (!moves_along(workings, formula, use)) all.push_back({&formula, part, use.area});
+            if (!moves_along(audited, formula, use)) all.push_back({&formula, part, use.area});
         }
     }
     Grouped grouped(findings);
     for (const auto& [formula, part, area] : all) {
-        const std::optional<Spot> missed = Search(workings, *formula).missed(area);
+        const std::optional<Spot> missed = MissedNumber(audited, *formula).beside(area);
         if (!missed || ends.is_end(*missed)) continue;
-        grouped.add(Kind::sum_misses, Severity::warning, formula->group, part, formula->at,
-                    "the range " + workings.book.text_from(formula->at.sheet, area) + " ends beside " +
-                        workings.text(formula->at.sheet, *missed) +
+        grouped.add(FindingKind::sum_misses, Severity::warning, formula->group, part, formula->at,
+                    "the range " + audited.book.text_from(formula->at.sheet, area) + " ends beside " +
+                        audited.text(formula->at.sheet, *missed) +
                         ", a number of the same kind that it leaves out; include it, or leave a blank row "
                         "between.");
     }

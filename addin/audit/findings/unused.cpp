@@ -8,21 +8,22 @@ namespace undercroft::audit {
 
 namespace {
 
-/// Rows of each column that some formula or chart takes a value from.
+/// RowSpan of each column that some formula or chart takes a value from.
 class Used {
 public:
     /// With or without what is only joined to a text.
-    Used(const Workings& workings, bool texts_count) : rows_(workings.book.sheets.size()) {
+    Used(const AuditedBook& audited, bool texts_count) : rows_(audited.book.sheets.size()) {
         for (std::size_t s = 0; s < rows_.size(); ++s)
-            rows_[s].resize(static_cast<std::size_t>(workings.book.columns(static_cast<std::int32_t>(s))));
+            rows_[s].resize(static_cast<std::size_t>(audited.book.columns(static_cast<std::int32_t>(s))));
         std::set<Area> seen;
         const auto add_once = [&](const Area& area) {
             if (seen.insert(area).second) add(area);
         };
-        for (const FormulaCell& formula : workings.formulas.all())
-            for (const Use& use : workings.uses(formula))
-                if (use.role != Role::observed && (texts_count || use.role != Role::text)) add_once(use.area);
-        for (const Area& area : workings.book.charted) add_once(area);
+        for (const FormulaCell& formula : audited.formulas.all())
+            for (const Use& use : audited.uses(formula))
+                if (use.role != UseRole::observed && (texts_count || use.role != UseRole::text))
+                    add_once(use.area);
+        for (const Area& area : audited.book.charted) add_once(area);
         for (auto& columns : rows_)
             for (auto& rows : columns) merge(rows);
     }
@@ -37,12 +38,12 @@ public:
     [[nodiscard]] bool holds(const Spot& spot) const {
         const auto& rows = rows_[static_cast<std::size_t>(spot.sheet)][static_cast<std::size_t>(spot.column)];
         auto after = std::upper_bound(rows.begin(), rows.end(), spot.row,
-                                      [](std::int32_t row, const Rows& r) { return row < r.first; });
+                                      [](std::int32_t row, const RowSpan& r) { return row < r.first; });
         return after != rows.begin() && (--after)->last >= spot.row;
     }
 
 private:
-    struct Rows {
+    struct RowSpan {
         std::int32_t first;
         std::int32_t last;
     };
@@ -53,10 +54,11 @@ private:
         for (std::int32_t c = area.first_column; c <= last; ++c)
             columns[static_cast<std::size_t>(c)].push_back({area.first_row, area.last_row});
     }
-    static void merge(std::vector<Rows>& rows) {
-        std::sort(rows.begin(), rows.end(), [](const Rows& a, const Rows& b) { return a.first < b.first; });
-        std::vector<Rows> merged;
-        for (const Rows& next : rows) {
+    static void merge(std::vector<RowSpan>& rows) {
+        std::sort(rows.begin(), rows.end(),
+                  [](const RowSpan& a, const RowSpan& b) { return a.first < b.first; });
+        std::vector<RowSpan> merged;
+        for (const RowSpan& next : rows) {
             if (!merged.empty() && next.first <= merged.back().last + 1)
                 merged.back().last = std::max(merged.back().last, next.last);
             else
@@ -65,16 +67,16 @@ private:
         rows = std::move(merged);
     }
 
-    std::vector<std::vector<std::vector<Rows>>> rows_;
+    std::vector<std::vector<std::vector<RowSpan>>> rows_;
 };
 
-std::set<Spot> named_cells(const Workings& workings) {
+std::set<Spot> named_cells(const AuditedBook& audited) {
     std::set<Spot> cells;
-    for (const DefinedName& name : workings.book.names) {
-        const NameMeaning* meaning = workings.names.find(name.name, name.sheet);
-        if (meaning == nullptr || !meaning->readable || meaning->tree.kind != addin::Node::Kind::reference)
+    for (const DefinedName& name : audited.book.names) {
+        const NameMeaning* meaning = audited.names.find(name.name, name.sheet);
+        if (meaning == nullptr || !meaning->readable || meaning->tree.kind != addin::NodeKind::reference)
             continue;
-        const auto area = area_of(workings.book, meaning->tree.reference, name.base, name.base);
+        const auto area = area_of(audited.book, meaning->tree.reference, name.base, name.base);
         if (area) cells.insert(area->first());
     }
     return cells;
@@ -84,7 +86,7 @@ std::set<Spot> named_cells(const Workings& workings) {
 /// table's column is a run of typed cells under a head, with another column of the table beside it.
 class RecordColumns {
 public:
-    RecordColumns(const Workings& workings, const Used& used) : workings_(workings), used_(used) {}
+    RecordColumns(const AuditedBook& audited, const Used& used) : audited_(audited), used_(used) {}
 
     [[nodiscard]] bool holds(const Spot& spot) {
         const auto known = last_.find({spot.sheet, spot.column});
@@ -98,7 +100,7 @@ public:
     }
 
 private:
-    struct Run {
+    struct TypedRun {
         std::int32_t last_row;
         bool is_record;
     };
@@ -107,7 +109,7 @@ private:
     [[nodiscard]] std::int32_t end_of_run(Spot spot, std::int32_t step) const {
         std::int32_t blanks = 0;
         while (spot.row >= 0 && blanks <= most_blanks) {
-            const BookCell* cell = workings_.book.find(spot);
+            const BookCell* cell = audited_.book.find(spot);
             if (cell != nullptr && (cell->is_formula() || is_head(spot))) break;
             blanks = cell == nullptr ? blanks + 1 : 0;
             spot.row += step;
@@ -116,20 +118,20 @@ private:
     }
     /// A text that is no entry.
     [[nodiscard]] bool is_head(const Spot& spot) const {
-        const BookCell* cell = workings_.book.find(spot);
+        const BookCell* cell = audited_.book.find(spot);
         if (cell == nullptr || cell->is_formula() || cell->text() == nullptr || cell->text()->empty())
             return false;
-        const CellFormat& format = workings_.format(spot);
-        const bool entry = workings_.sheet(spot.sheet).is_protected && !format.locked;
+        const CellFormat& format = audited_.format(spot);
+        const bool entry = audited_.sheet(spot.sheet).is_protected && !format.locked;
         return !entry && !format.has_list;
     }
     /// In a row of heads and of nothing else.
     [[nodiscard]] bool is_table_head(const Spot& spot) const {
         if (spot.row < 0 || !is_head(spot)) return false;
         int heads = 0;
-        for (std::int32_t column = 0; column < workings_.book.columns(spot.sheet); ++column) {
+        for (std::int32_t column = 0; column < audited_.book.columns(spot.sheet); ++column) {
             const Spot beside{spot.sheet, spot.row, column};
-            if (workings_.book.find(beside) == nullptr) continue;
+            if (audited_.book.find(beside) == nullptr) continue;
             if (!is_head(beside)) return false;
             ++heads;
         }
@@ -137,35 +139,35 @@ private:
     }
 
     static constexpr std::int32_t most_blanks = 30;
-    const Workings& workings_;
+    const AuditedBook& audited_;
     const Used& used_;
-    std::map<std::pair<std::int32_t, std::int32_t>, Run> last_;
+    std::map<std::pair<std::int32_t, std::int32_t>, TypedRun> last_;
 };
 
 }  // namespace
 
-void find_unused(const Workings& workings, Findings& findings) {
-    if (workings.formulas.all().empty()) return;  // a list is no calculation
-    const Used used(workings, true);
-    const Used computed_with(workings, false);
-    const std::set<Spot> named = named_cells(workings);
-    RecordColumns records(workings, used);
-    for (std::size_t s = 0; s < workings.book.sheets.size(); ++s) {
-        const BookSheet& sheet = workings.book.sheets[s];
+void find_unused(const AuditedBook& audited, Findings& findings) {
+    if (audited.formulas.all().empty()) return;  // a list is no calculation
+    const Used used(audited, true);
+    const Used computed_with(audited, false);
+    const std::set<Spot> named = named_cells(audited);
+    RecordColumns records(audited, used);
+    for (std::size_t s = 0; s < audited.book.sheets.size(); ++s) {
+        const BookSheet& sheet = audited.book.sheets[s];
         for (const BookCell& cell : sheet.cells) {
             const Spot at{static_cast<std::int32_t>(s), cell.row, cell.column};
             const CellFormat& format = sheet.formats[cell.format];
             const bool number = !cell.is_formula() && cell.number() != nullptr;
             const bool choice = !cell.is_formula() && cell.text() != nullptr && format.has_list &&
-                                !format.locked && !workings.units.read(*cell.text()).unit;
-            const bool input = (number && ((sheet.is_protected && !format.locked) || workings.units.of(at) ||
+                                !format.locked && !audited.units.read(*cell.text()).unit;
+            const bool input = (number && ((sheet.is_protected && !format.locked) || audited.units.of(at) ||
                                            named.contains(at))) ||
                                choice;
             // A quantity that is only shown in a sentence computes nothing.
-            const Used& looked_at = number && workings.units.of(at) ? computed_with : used;
+            const Used& looked_at = number && audited.units.of(at) ? computed_with : used;
             if (!input || looked_at.holds(at) || records.holds(at)) continue;
-            const std::string label = workings.labels.of(at);
-            findings.add(Kind::unused, Severity::warning, at,
+            const std::string label = audited.labels.of(at);
+            findings.add(FindingKind::unused, Severity::warning, at,
                          "nothing uses this input" + (label.empty() ? "" : " (" + label + ")") +
                              "; delete it, or use it where it belongs.");
         }

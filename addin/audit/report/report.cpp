@@ -4,10 +4,7 @@
 #include <map>
 
 #include "addin/audit/findings/findings.hpp"
-#include "addin/audit/findings/formula_line.hpp"
-#include "addin/audit/findings/results.hpp"
-#include "addin/audit/findings/workings.hpp"
-#include "addin/catalogue/catalogue.hpp"
+#include "addin/audit/report/formula_line.hpp"
 
 namespace undercroft::audit {
 
@@ -15,25 +12,16 @@ namespace {
 
 constexpr std::size_t most_ranges_of_a_line = 60;
 
-bool calls_own(const FormulaGroup& group) {
-    bool own = false;
-    if (group.unreadable.empty())
-        walk(group.tree, [&](const addin::Node& node) {
-            own = own || (node.kind == addin::Node::Kind::call && addin::find_function(node.text) != nullptr);
-        });
-    return own;
-}
-
-ReportCounts counted(const Workings& workings, const Findings& findings) {
+ReportCounts counts_of(const AuditedBook& audited, const Findings& findings) {
     ReportCounts counts;
-    counts.formulas = workings.formulas.all().size();
-    counts.distinct = workings.formulas.groups().size();
-    for (const FormulaGroup& group : workings.formulas.groups())
+    counts.formulas = audited.formulas.all().size();
+    counts.distinct = audited.formulas.groups().size();
+    for (const FormulaGroup& group : audited.formulas.groups())
         if (calls_own(group)) counts.with_own += group.members.size();
     counts.errors = findings.count(Severity::error);
     counts.warnings = findings.count(Severity::warning);
     counts.notes = findings.count(Severity::note);
-    for (const UnitReading& reading : workings.readings)
+    for (const UnitReading& reading : audited.readings)
         ++counts.units[static_cast<std::size_t>(reading.answer.verdict)];
     return counts;
 }
@@ -57,7 +45,7 @@ std::string verdict_of(const ReportCounts& counts) {
            "; the map lists each distinct one to be read.";
 }
 
-std::vector<ReportFinding> told(const Workings& workings, const Findings& findings) {
+std::vector<ReportFinding> finding_lines(const AuditedBook& audited, const Findings& findings) {
     std::vector<ReportFinding> lines;
     for (const Finding& finding : findings.all()) {
         ReportFinding line;
@@ -68,29 +56,29 @@ std::vector<ReportFinding> told(const Workings& workings, const Findings& findin
         line.all = finding.cells;
         if (!finding.cells.empty()) {
             line.first = finding.cells.front();
-            line.target = workings.book.text(finding.cells.front());
-            line.cells = listed(workings.book, finding.cells);
-            line.label = workings.labels.of(finding.cells.front());
+            line.target = audited.book.text(finding.cells.front());
+            line.cells = cells_text(audited.book, finding.cells);
+            line.label = audited.labels.of(finding.cells.front());
         }
         lines.push_back(std::move(line));
     }
     return lines;
 }
 
-MapLine map_line(const Workings& workings, const std::vector<std::uint32_t>& members) {
-    const FormulaCell& first = workings.formulas.all()[members.front()];
-    const FormulaLine shown = line_of(workings, first);
-    const UnitAnswer& answer = workings.reading_of(first).answer;
+MapLine map_line(const AuditedBook& audited, const std::vector<std::uint32_t>& members) {
+    const FormulaCell& first = audited.formulas.all()[members.front()];
+    const FormulaLine shown = line_of(audited, first);
+    const UnitAnswer& answer = audited.reading_of(first).answer;
     MapLine line;
     line.first = first.at;
-    line.target = workings.book.text(first.at);
+    line.target = audited.book.text(first.at);
     line.count = members.size();
     std::vector<Spot> spots;
     spots.reserve(members.size());
-    for (const std::uint32_t member : members) spots.push_back(workings.formulas.all()[member].at);
+    for (const std::uint32_t member : members) spots.push_back(audited.formulas.all()[member].at);
     const bool one_table = members.size() == 1 && !first.area.is_single();
-    line.cells = one_table ? workings.book.text(first.area)
-                           : listed(workings.book, std::move(spots), most_ranges_of_a_line);
+    line.cells = one_table ? audited.book.text(first.area)
+                           : cells_text(audited.book, std::move(spots), most_ranges_of_a_line);
     line.label = shown.label;
     line.formula = shown.formula;
     line.value = shown_value(*first.cell);
@@ -104,21 +92,21 @@ MapLine map_line(const Workings& workings, const std::vector<std::uint32_t>& mem
     return line;
 }
 
-std::vector<SheetMap> mapped(const Workings& workings) {
+std::vector<SheetMap> formula_map(const AuditedBook& audited) {
     std::map<std::int32_t, SheetMap> sheets;
-    for (const FormulaGroup& group : workings.formulas.groups()) {
+    for (const FormulaGroup& group : audited.formulas.groups()) {
         std::map<UnitVerdict, std::vector<std::uint32_t>> by_answer;
         for (const std::uint32_t member : group.members)
-            by_answer[workings.readings[member].answer.verdict].push_back(member);
+            by_answer[audited.readings[member].answer.verdict].push_back(member);
         for (const auto& [verdict, members] : by_answer) {
-            MapLine line = map_line(workings, members);
+            MapLine line = map_line(audited, members);
             sheets[line.first.sheet].lines.push_back(std::move(line));
         }
     }
     std::vector<SheetMap> map;
     for (auto& [place, sheet] : sheets) {
         sheet.sheet = place;
-        sheet.name = workings.sheet(place).name;
+        sheet.name = audited.sheet(place).name;
         std::sort(sheet.lines.begin(), sheet.lines.end(),
                   [](const MapLine& a, const MapLine& b) { return a.first < b.first; });
         map.push_back(std::move(sheet));
@@ -156,31 +144,21 @@ Book without_audit_sheet(const Book& book, std::int32_t place) {
 }
 
 Report report_on(const Book& book, const Subject& subject) {
-    const Workings workings(book);
-    Findings findings;
-    find_all(workings, findings);
-    const StoredValues none;
-    const StoredValues& stored = subject.stored != nullptr ? *subject.stored : none;
-    find_stale(workings, stored, findings);
-    if (!subject.installed_version.empty())
-        find_other_version(workings, stored, subject.installed_version, findings);
+    UnitTexts texts;
+    const AuditedBook audited(book, texts);
     Report report;
-    if (subject.against != nullptr) {
-        report.drift = drift_lines(book, compare(workings, *subject.against, findings));
-        findings.keep_last(Kind::typed_over);  // what the template says of it tells more
-    }
     report.fingerprint = fingerprint(book, subject.digest);
-    if (subject.digest) {
-        find_broken_signature(subject.signatures, report.fingerprint, findings);
+    Findings findings;
+    const std::optional<Drift> drift = find_all(audited, subject, report.fingerprint, findings);
+    if (drift) report.drift = drift_lines(book, *drift);
+    if (subject.digest)
         for (const Signature& signature : subject.signatures)
             report.signatures.push_back(
                 {signature.checker, signature.date, state_of(signature, report.fingerprint)});
-    }
-    findings.sort();
-    report.counts = counted(workings, findings);
+    report.counts = counts_of(audited, findings);
     report.verdict = verdict_of(report.counts);
-    report.findings = told(workings, findings);
-    report.map = mapped(workings);
+    report.findings = finding_lines(audited, findings);
+    report.map = formula_map(audited);
     return report;
 }
 

@@ -9,22 +9,11 @@
 #include <vector>
 
 #include "addin/audit/book/fingerprint.hpp"
-#include "addin/audit/book/stored_values.hpp"
-#include "addin/audit/findings/comparison.hpp"
 #include "addin/audit/findings/finding.hpp"
-#include "addin/audit/units/unit_reader.hpp"
+#include "addin/audit/findings/subject.hpp"
+#include "addin/audit/units/unit_answer.hpp"
 
 namespace undercroft::audit {
-
-/// What is audited, and what it is held against.
-struct Subject {
-    const Book& book;
-    const StoredValues* stored = nullptr;    ///< results as the file held them, where it is known
-    const Book* against = nullptr;           ///< the template, where there is one to compare with
-    Digest digest = {};                      ///< without one there is no fingerprint
-    std::string installed_version = {};      ///< of our functions
-    std::vector<Signature> signatures = {};  ///< as they stand on the Audit sheet, oldest first
-};
 
 struct ReportCounts {
     std::size_t formulas = 0;
@@ -41,7 +30,7 @@ struct ReportCounts {
 
 struct ReportFinding {
     Severity severity = Severity::error;
-    Kind kind = Kind::error;
+    FindingKind kind = FindingKind::error;
     std::string title;          ///< of the kind
     std::optional<Spot> first;  ///< to look at; nothing when it is about the whole workbook
     std::vector<Spot> all;

@@ -1,4 +1,5 @@
-// What functions of Calc do to units. A function that is not here is answered with `cannot tell`.
+#include "addin/audit/units/calc_units.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -6,180 +7,178 @@
 #include <unordered_map>
 
 #include "addin/audit/book/uses.hpp"
-#include "addin/audit/units/unit_reader.hpp"
 
 namespace undercroft::audit {
 
 using addin::Node;
-using Kind = Measured::Kind;
+using addin::NodeKind;
 
 namespace {
 
-using Rule = Measured (*)(UnitReader&, const Node&);
+using Rule = Term (*)(UnitReader&, const Node&);
 
 const Node* argument(const Node& call, std::size_t i) {
-    const bool there = i < call.children.size() && call.children[i].kind != Node::Kind::missing;
+    const bool there = i < call.children.size() && call.children[i].kind != NodeKind::missing;
     return there ? &call.children[i] : nullptr;
 }
 
-Measured first_argument(UnitReader& reader, const Node& call) {
+Term first_argument(UnitReader& reader, const Node& call) {
     const Node* first = argument(call, 0);
     return first == nullptr ? unknown_unit(call.text + " has no argument") : reader.of(*first);
 }
 
 /// The arguments from `from` on must be alike; texts stand for no result and are passed over.
-Measured alike_from(UnitReader& reader, const Node& call, std::size_t from, const std::string& verb) {
-    std::optional<Measured> all;
+Term alike_from(UnitReader& reader, const Node& call, std::size_t from, const std::string& verb) {
+    std::optional<Term> all;
     for (std::size_t i = from; i < call.children.size(); ++i) {
         const Node* node = argument(call, i);
         if (node == nullptr) continue;
-        Measured next = reader.of(*node);
-        if (next.kind == Kind::text) continue;
-        if (next.kind == Kind::mixed) {
-            reader.note(UnitSlip::Kind::clash, "it " + verb + " " + next.why, next.cell);
-            next.kind = Kind::unknown;
+        Term next = reader.of(*node);
+        if (next.kind == TermKind::text) continue;
+        if (next.kind == TermKind::mixed) {
+            reader.note(SlipKind::clash, "it " + verb + " " + next.why, next.cell);
+            next.kind = TermKind::unknown;
         }
         all = all ? reader.alike_or_clash(*all, next, verb) : next;
     }
     return all ? *all : some_text();
 }
 
-Measured summed(UnitReader& reader, const Node& call) {
-    const Measured sum = alike_from(reader, call, 0, "adds");
-    return sum.kind == Kind::text ? unknown_unit("it adds texts only") : sum;
+Term summed(UnitReader& reader, const Node& call) {
+    const Term sum = alike_from(reader, call, 0, "adds");
+    return sum.kind == TermKind::text ? unknown_unit("it adds texts only") : sum;
 }
-Measured picked(UnitReader& reader, const Node& call) {
+Term picked(UnitReader& reader, const Node& call) {
     return alike_from(reader, call, 0, "compares");
 }
 
-Measured if_rule(UnitReader& reader, const Node& call) {
+Term if_rule(UnitReader& reader, const Node& call) {
     if (const Node* condition = argument(call, 0)) (void)reader.of(*condition);
     return alike_from(reader, call, 1, "gives one or the other of");
 }
-Measured if_error(UnitReader& reader, const Node& call) {
+Term if_error(UnitReader& reader, const Node& call) {
     return alike_from(reader, call, 0, "gives one or the other of");
 }
-Measured choose(UnitReader& reader, const Node& call) {
+Term choose(UnitReader& reader, const Node& call) {
     return alike_from(reader, call, 1, "gives one or the other of");
 }
 
-Measured rounded_to(UnitReader& reader, const Node& call) {
-    const Measured value = first_argument(reader, call);
+Term rounded_to(UnitReader& reader, const Node& call) {
+    const Term value = first_argument(reader, call);
     if (const Node* step = argument(call, 1)) return reader.alike_or_clash(value, reader.of(*step), "rounds");
     return value;
 }
 
-Measured logic(UnitReader& reader, const Node& call) {
+Term logic(UnitReader& reader, const Node& call) {
     bool from_units = false;
     for (const Node& child : call.children) {
-        const Measured part = reader.of(child);
-        if (part.kind == Kind::unknown || part.kind == Kind::bare) return part;
+        const Term part = reader.of(child);
+        if (part.kind == TermKind::unknown || part.kind == TermKind::bare) return part;
         from_units = from_units || part.from_units;
     }
     return truth_of(from_units);
 }
 
-Measured square_root(UnitReader& reader, const Node& call) {
+Term square_root(UnitReader& reader, const Node& call) {
     return power(first_argument(reader, call), 1, 2);
 }
 
-Measured multiplied(UnitReader& reader, const Node& call) {
-    Measured all = literal_number(1);
+Term multiplied(UnitReader& reader, const Node& call) {
+    Term all = literal_number(1);
     for (const Node& child : call.children)
-        if (child.kind != Node::Kind::missing) all = product(all, reader.of(child));
+        if (child.kind != NodeKind::missing) all = product(all, reader.of(child));
     return all;
 }
 
-Measured sum_of_products(UnitReader& reader, const Node& call) {
-    Measured all = multiplied(reader, call);
-    if (all.kind == Kind::mixed) {
-        reader.note(UnitSlip::Kind::clash, "it adds " + all.why, all.cell);
-        all.kind = Kind::unknown;
+Term sum_of_products(UnitReader& reader, const Node& call) {
+    Term all = multiplied(reader, call);
+    if (all.kind == TermKind::mixed) {
+        reader.note(SlipKind::clash, "it adds " + all.why, all.cell);
+        all.kind = TermKind::unknown;
     }
     return all;
 }
 
-bool is_angle(const Measured& value) {
-    return value.kind == Kind::unit && value.unit.dimension == Dimension::of(Base::angle);
+bool is_angle(const Term& value) {
+    return value.kind == TermKind::unit && value.unit.dimension == Dimension::of(Base::angle);
 }
 
-Measured trigonometric(UnitReader& reader, const Node& call) {
-    const Measured angle = first_argument(reader, call);
+Term trigonometric(UnitReader& reader, const Node& call) {
+    const Term angle = first_argument(reader, call);
     if (is_angle(angle)) {
         if (std::abs(angle.unit.scale.to_coherent(1) - 1) > 1e-12)
-            reader.note(UnitSlip::Kind::clash,
+            reader.note(SlipKind::clash,
                         call.text + " takes radians, and is given " + angle.what + ": use RADIANS",
                         angle.cell);
-        Measured ratio = pure_number("a ratio");
+        Term ratio = pure_number("a ratio");
         ratio.from_units = true;
         return ratio;
     }
-    if (angle.kind == Kind::unit) {
-        reader.note(UnitSlip::Kind::clash, call.text + " takes an angle, and is given " + angle.what,
-                    angle.cell);
+    if (angle.kind == TermKind::unit) {
+        reader.note(SlipKind::clash, call.text + " takes an angle, and is given " + angle.what, angle.cell);
         return pure_number("a ratio");
     }
-    return angle.kind == Kind::number ? pure_number("a ratio") : angle;
+    return angle.kind == TermKind::number ? pure_number("a ratio") : angle;
 }
 
 const Unit radian_unit{{1, 1}, Dimension::of(Base::angle), false};
 
-Measured arc(UnitReader& reader, const Node& call) {
-    const Measured ratio = first_argument(reader, call);
+Term arc(UnitReader& reader, const Node& call) {
+    const Term ratio = first_argument(reader, call);
     const bool plain =
-        ratio.kind == Kind::number || (ratio.kind == Kind::unit && is_plain(ratio.unit.dimension));
+        ratio.kind == TermKind::number || (ratio.kind == TermKind::unit && is_plain(ratio.unit.dimension));
     if (plain) return in_unit(radian_unit, "rad", "an angle");
-    return ratio.kind == Kind::unit ? unknown_unit(call.text + " of a quantity", ratio.cell) : ratio;
+    return ratio.kind == TermKind::unit ? unknown_unit(call.text + " of a quantity", ratio.cell) : ratio;
 }
 
-Measured to_radians(UnitReader& reader, const Node& call) {
-    const Measured angle = first_argument(reader, call);
+Term to_radians(UnitReader& reader, const Node& call) {
+    const Term angle = first_argument(reader, call);
     const bool in_degrees = is_angle(angle) && std::abs(angle.unit.scale.to_coherent(1) - 1) > 1e-12;
-    if (angle.kind == Kind::unit && !in_degrees)
-        reader.note(UnitSlip::Kind::clash, "RADIANS takes degrees, and is given " + angle.what, angle.cell);
-    if (angle.kind == Kind::bare || angle.kind == Kind::unknown) return angle;
+    if (angle.kind == TermKind::unit && !in_degrees)
+        reader.note(SlipKind::clash, "RADIANS takes degrees, and is given " + angle.what, angle.cell);
+    if (angle.kind == TermKind::bare || angle.kind == TermKind::unknown) return angle;
     return in_unit(radian_unit, "rad", "an angle");
 }
 
-Measured to_degrees(UnitReader& reader, const Node& call) {
-    const Measured angle = first_argument(reader, call);
-    if (angle.kind == Kind::bare || angle.kind == Kind::unknown) return angle;
+Term to_degrees(UnitReader& reader, const Node& call) {
+    const Term angle = first_argument(reader, call);
+    if (angle.kind == TermKind::bare || angle.kind == TermKind::unknown) return angle;
     return in_unit(parse_unit("deg"), "deg", "an angle");
 }
 
-Measured of_number(UnitReader& reader, const Node& call) {
-    const Measured value = first_argument(reader, call);
-    if (value.kind == Kind::number) return pure_number("a number");
-    const bool plain = value.kind == Kind::unit && is_plain(value.unit.dimension);
+Term of_number(UnitReader& reader, const Node& call) {
+    const Term value = first_argument(reader, call);
+    if (value.kind == TermKind::number) return pure_number("a number");
+    const bool plain = value.kind == TermKind::unit && is_plain(value.unit.dimension);
     if (plain) return pure_number("a number");
-    return value.kind == Kind::unit ? unknown_unit(call.text + " of a quantity", value.cell) : value;
+    return value.kind == TermKind::unit ? unknown_unit(call.text + " of a quantity", value.cell) : value;
 }
 
-Measured a_number(UnitReader&, const Node& call) {
+Term a_number(UnitReader&, const Node& call) {
     return pure_number("what " + call.text + " gives");
 }
-Measured a_truth(UnitReader&, const Node&) {
+Term a_truth(UnitReader&, const Node&) {
     return truth_of(false);
 }
-Measured a_text(UnitReader&, const Node&) {
+Term a_text(UnitReader&, const Node&) {
     return some_text();
 }
 
-Measured looked_up_in(const Node& call, const Measured& found) {
-    if (found.kind != Kind::mixed) return found;
+Term looked_up_in(const Node& call, const Term& found) {
+    if (found.kind != TermKind::mixed) return found;
     return unknown_unit(call.text + " may pick from different units: " + found.why, found.cell);
 }
 
-Measured from_table(UnitReader& reader, const Node& call) {
+Term from_table(UnitReader& reader, const Node& call) {
     return looked_up_in(call, first_argument(reader, call));
 }
 
 /// VLOOKUP with a literal number of a column.
-Measured from_column(UnitReader& reader, const Node& call) {
+Term from_column(UnitReader& reader, const Node& call) {
     const Node* table = argument(call, 1);
     const Node* number = argument(call, 2);
     const std::optional<Area> area = table == nullptr ? std::nullopt : reader.area_of_node(*table);
-    if (!area || number == nullptr || number->kind != Node::Kind::number)
+    if (!area || number == nullptr || number->kind != NodeKind::number)
         return unknown_unit("which column VLOOKUP picks is computed");
     Area column = *area;
     column.first_column = column.last_column =
@@ -188,18 +187,18 @@ Measured from_column(UnitReader& reader, const Node& call) {
     return looked_up_in(call, reader.of_area(column));
 }
 
-Measured from_last(UnitReader& reader, const Node& call) {
+Term from_last(UnitReader& reader, const Node& call) {
     const Node* last = argument(call, call.children.size() > 2 ? 2 : 1);
     return last == nullptr ? unknown_unit(call.text + " has no range") : looked_up_in(call, reader.of(*last));
 }
 
-Measured sum_if(UnitReader& reader, const Node& call) {
+Term sum_if(UnitReader& reader, const Node& call) {
     const Node* range = argument(call, 2) != nullptr ? argument(call, 2) : argument(call, 0);
     if (range == nullptr) return unknown_unit(call.text + " has no range");
-    Measured found = reader.of(*range);
-    if (found.kind == Kind::mixed) {
-        reader.note(UnitSlip::Kind::clash, "it adds " + found.why, found.cell);
-        found.kind = Kind::unknown;
+    Term found = reader.of(*range);
+    if (found.kind == TermKind::mixed) {
+        reader.note(SlipKind::clash, "it adds " + found.why, found.cell);
+        found.kind = TermKind::unknown;
     }
     return found;
 }
@@ -284,12 +283,12 @@ const std::unordered_map<std::string_view, Rule>& rules() {
 
 }  // namespace
 
-Measured UnitReader::of_calc_call(const Node& call) {
+Term unit_of_calc_call(UnitReader& reader, const Node& call) {
     if (only_observes(call)) return pure_number("what " + call.text + " gives");
     const auto rule = rules().find(call.text);
     if (rule == rules().end())
         return unknown_unit("what " + call.text + " does to units is not known to the audit");
-    return rule->second(*this, call);
+    return rule->second(reader, call);
 }
 
 }  // namespace undercroft::audit

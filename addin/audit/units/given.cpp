@@ -6,6 +6,7 @@
 namespace undercroft::audit {
 
 using addin::Node;
+using addin::NodeKind;
 
 namespace {
 
@@ -57,7 +58,7 @@ void read_cell(UnitReader& reader, Given& given) {
 }  // namespace
 
 UnitGiven unit_given_by(const UnitReader& reader, const Node& node) {
-    if (node.kind == Node::Kind::text) return {node.text, {}};
+    if (node.kind == NodeKind::text) return {node.text, {}};
     const std::optional<Area> area = reader.area_of_node(node);
     if (!area || !area->is_single()) return {};
     const BookCell* cell = reader.sources().book.find(area->first());
@@ -70,7 +71,7 @@ namespace {
 /// The unit that a call of a function writes beside its number, where it does.
 std::optional<Unit> written_unit(UnitReader& reader, const Node& node) {
     const addin::Function* function =
-        node.kind == Node::Kind::call ? addin::find_function(node.text) : nullptr;
+        node.kind == NodeKind::call ? addin::find_function(node.text) : nullptr;
     const bool writes = function != nullptr && function->role == addin::Role::writes;
     if (!writes || node.children.size() < 2) return std::nullopt;
     return reader.sources().units.read(unit_given_by(reader, node.children[1]).text).unit;
@@ -81,14 +82,14 @@ std::optional<Unit> written_unit(UnitReader& reader, const Node& node) {
 Given given_by(UnitReader& reader, const Node& node) {
     Given given;
     switch (node.kind) {
-        case Node::Kind::missing:
+        case NodeKind::missing:
             return given;
-        case Node::Kind::text:
+        case NodeKind::text:
             given.what = '"' + node.text + '"';
             read_words(given, node.text);
             return given;
-        case Node::Kind::reference:
-        case Node::Kind::name:
+        case NodeKind::reference:
+        case NodeKind::name:
             given.area = reader.area_of_node(node);
             if (!given.area) break;
             if (given.area->is_pair())

@@ -88,7 +88,7 @@ private:
             case Shape::amounts:
                 return hold_amounts(i, given_by(reader_, node));
             default:
-                if (node.kind == Node::Kind::call) (void)given_by(reader_, node);
+                if (node.kind == NodeKind::call) (void)given_by(reader_, node);
         }
     }
 
@@ -260,14 +260,14 @@ private:
 
     void hold_table(std::size_t i) {
         const Node& node = call_.children[i];
-        if (node.kind == Node::Kind::missing) return;
+        if (node.kind == NodeKind::missing) return;
         const std::optional<Area> area = reader_.area_of_node(node);
         if (!area) {
             const bool own_table =
-                node.kind == Node::Kind::call && addin::find_function(node.text) != nullptr;
+                node.kind == NodeKind::call && addin::find_function(node.text) != nullptr;
             if (own_table)
                 (void)reader_.of(node);  // its first row holds its units
-            else if (node.kind != Node::Kind::text)
+            else if (node.kind != NodeKind::text)
                 reader_.doubt("the table " + node.text + " cannot be followed", {});
             return;
         }

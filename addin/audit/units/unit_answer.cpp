@@ -1,4 +1,6 @@
-// The answer about the units of one formula: what its parts come to, held against the unit beside its result.
+// What the parts of a formula come to, held against the unit beside its result.
+#include "addin/audit/units/unit_answer.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -12,8 +14,22 @@
 namespace undercroft::audit {
 
 using addin::Node;
-using Kind = Measured::Kind;
+using addin::NodeKind;
 using Verdict = UnitVerdict;
+
+std::string text_of(UnitVerdict verdict) {
+    switch (verdict) {
+        case UnitVerdict::consistent:
+            return "consistent";
+        case UnitVerdict::inconsistent:
+            return "inconsistent";
+        case UnitVerdict::cannot_tell:
+            return "cannot tell";
+        case UnitVerdict::not_given:
+            return "no unit given";
+    }
+    return "cannot tell";
+}
 
 namespace {
 
@@ -23,12 +39,12 @@ bool about(double a, double b) {
 
 class Answer {
 public:
-    Answer(const UnitSources& sources, const FormulaGroup& group, const Spot& at)
-        : sources_(sources), group_(group), at_(at), reader_(sources, group, at) {}
+    Answer(const UnitSources& sources, const FormulaGroup& group, const Spot& at, ErrorsToExplain& errors)
+        : sources_(sources), group_(group), at_(at), errors_(errors), reader_(sources, group, at) {}
 
     UnitReading read() {
-        if (!group_.unreadable.empty()) return {{Verdict::cannot_tell, group_.unreadable, at_}, {}};
-        const Measured result = reader_.of(group_.tree);
+        if (!group_.unreadable().empty()) return {{Verdict::cannot_tell, group_.unreadable(), at_}, {}};
+        const Term result = reader_.of(group_.tree());
         own_ = sources_.units.of(at_);
         note_unit_left_out(result);
         UnitReading reading;
@@ -41,14 +57,14 @@ private:
     [[nodiscard]] const Book& book() const { return sources_.book; }
     [[nodiscard]] std::string text(const Spot& spot) const { return book().text_from(at_.sheet, spot); }
 
-    [[nodiscard]] UnitAnswer answer(const Measured& result) {
+    [[nodiscard]] UnitAnswer answer(const Term& result) {
         for (const UnitSlip& slip : reader_.slips())
-            if (slip.kind == UnitSlip::Kind::clash || slip.kind == UnitSlip::Kind::passed_bare)
+            if (slip.kind == SlipKind::clash || slip.kind == SlipKind::passed_bare)
                 return {Verdict::inconsistent, slip.says, slip.cell};
         const BookCell* cell = book().find(at_);
         if (cell != nullptr && cell->error != 0) return of_error(cell->error);
-        if (result.kind == Kind::mixed) return {Verdict::cannot_tell, result.why, result.cell};
-        if (result.kind == Kind::unknown) return {Verdict::cannot_tell, result.why, result.cell};
+        if (result.kind == TermKind::mixed) return {Verdict::cannot_tell, result.why, result.cell};
+        if (result.kind == TermKind::unknown) return {Verdict::cannot_tell, result.why, result.cell};
         if (reader_.doubts()) return *reader_.doubts();
         if (reader_.lacks()) return *reader_.lacks();
         if (group_.is_array && result.from_units)
@@ -56,15 +72,15 @@ private:
                     "every argument has its unit; the first row of the table holds its units",
                     {}};
         switch (result.kind) {
-            case Kind::text:
+            case TermKind::text:
                 return of_text();
-            case Kind::truth:
+            case TermKind::truth:
                 return result.from_units
                            ? UnitAnswer{Verdict::consistent, "what it compares has its units", {}}
                            : UnitAnswer{Verdict::not_given, "TRUE or FALSE, from numbers without a unit", {}};
-            case Kind::bare:
+            case TermKind::bare:
                 return {Verdict::not_given, result.why, result.cell};
-            case Kind::number:
+            case TermKind::number:
                 return of_number(result);
             default:
                 return of_unit(result);
@@ -75,10 +91,10 @@ private:
     [[nodiscard]] UnitAnswer of_error(int error) {
         const std::string shows = "it shows " + addin::error_text(error);
         const bool own =
-            group_.tree.kind == Node::Kind::call && addin::find_function(group_.tree.text) != nullptr;
-        if (!own || sources_.reasons_left-- <= 0) return {Verdict::cannot_tell, shows, at_};
+            group_.tree().kind == NodeKind::call && addin::find_function(group_.tree().text) != nullptr;
+        if (!own || errors_.left-- <= 0) return {Verdict::cannot_tell, shows, at_};
         try {
-            (void)BookValues(book(), sources_.names, group_.base, at_).value_of(group_.tree);
+            (void)BookValues(book(), sources_.names, group_.base, at_).value_of(group_.tree());
         } catch (const Refused& refused) {
             const std::string why = refused.what();
             return {refused.refusal() == Refusal::dimension ? Verdict::inconsistent : Verdict::cannot_tell,
@@ -95,7 +111,7 @@ private:
         return {Verdict::not_given, "the result is a text", {}};
     }
 
-    [[nodiscard]] UnitAnswer of_number(const Measured& result) const {
+    [[nodiscard]] UnitAnswer of_number(const Term& result) const {
         if (!own_) {
             if (result.from_units) return {Verdict::consistent, "a ratio of quantities in the same unit", {}};
             return {Verdict::not_given, "its numbers have no unit, and none stands beside the result", at_};
@@ -114,26 +130,26 @@ private:
     }
 
     /// A literal in the formula that turns one unit into another of the same kind.
-    [[nodiscard]] static bool converts(const Measured& result, double ratio) {
+    [[nodiscard]] static bool converts(const Term& result, double ratio) {
         double whole = result.literal.value_or(1);
         for (const double factor : result.factors) whole *= factor;
         return about(whole, ratio) || std::any_of(result.factors.begin(), result.factors.end(),
                                                   [&](double factor) { return about(factor, ratio); });
     }
 
-    [[nodiscard]] UnitAnswer of_unit(const Measured& result) const {
+    [[nodiscard]] UnitAnswer of_unit(const Term& result) const {
         const bool plain = is_plain(result.unit.dimension);
         if (!own_) {
             if (plain && result.unit.scale.to_coherent(1) == 1)
                 return {Verdict::consistent, "a plain number", {}};
-            const bool asked = group_.tree.kind == Node::Kind::call && !reader_.asked_at() && asks_by_text();
+            const bool asked = group_.tree().kind == NodeKind::call && !reader_.asked_at() && asks_by_text();
             if (asked) return {Verdict::consistent, "the formula itself asks for " + result.unit_text, {}};
             return {Verdict::not_given,
                     "the result is in " + result.unit_text + ", but no unit stands beside it", at_};
         }
         const Unit& own = *own_->text->unit;
         const std::string beside = own_->text->text + " stands in " + text(own_->at);
-        if (!(physical(result.unit.dimension) == physical(own.dimension)))
+        if (!(result.unit.dimension.without_ratios() == own.dimension.without_ratios()))
             return {Verdict::inconsistent,
                     "the result is " + name_of(result.unit.dimension) + " (in " + result.unit_text +
                         "), but " + beside,
@@ -149,17 +165,14 @@ private:
     }
 
     [[nodiscard]] bool asks_by_text() const {
-        const addin::Function* function = addin::find_function(group_.tree.text);
+        const addin::Function* function = addin::find_function(group_.tree().text);
         if (function == nullptr) return false;
-        for (std::size_t i = 0; i < std::min(group_.tree.children.size(), function->parameters.size()); ++i)
+        for (std::size_t i = 0; i < std::min(group_.tree().children.size(), function->parameters.size()); ++i)
             if (function->parameters[i].type.shape == addin::Shape::unit &&
-                group_.tree.children[i].kind == Node::Kind::text)
+                group_.tree().children[i].kind == NodeKind::text)
                 return true;
         return false;
     }
-
-    // --- a unit that nothing looks at
-    // -----------------------------------------------------------------------
 
     /// Whether a person may type another unit there.
     [[nodiscard]] bool can_be_changed(const Spot& spot) const {
@@ -169,22 +182,22 @@ private:
                  book().sheets[static_cast<std::size_t>(spot.sheet)].is_protected);
     }
 
-    void note_unit_left_out(const Measured& result) {
+    void note_unit_left_out(const Term& result) {
         if (!own_ || !own_->beside || group_.is_array) return;
         if (group_.is_link()) return note_link(result);
         const addin::Function* function =
-            group_.tree.kind == Node::Kind::call ? addin::find_function(group_.tree.text) : nullptr;
+            group_.tree().kind == NodeKind::call ? addin::find_function(group_.tree().text) : nullptr;
         const bool in_a_unit = function != nullptr && function->outcome.has_unit();
         if (!in_a_unit || reader_.asked_at() == own_->at || !can_be_changed(own_->at)) return;
-        reader_.note(UnitSlip::Kind::left_out,
+        reader_.note(SlipKind::left_out,
                      function->name + " does not take the unit of its result from " + text(own_->at) +
                          ": make that cell its last argument",
                      own_->at);
     }
 
     /// A link to a number and, beside it, a unit that is not the one of that number.
-    void note_link(const Measured& result) {
-        if (!result.cell || result.kind != Kind::unit) return;
+    void note_link(const Term& result) {
+        if (!result.cell || result.kind != TermKind::unit) return;
         const std::optional<UnitCell> source = sources_.units.of(*result.cell);
         const BookCell* unit = book().find(own_->at);
         if (!source || !source->beside || unit == nullptr) return;
@@ -192,43 +205,44 @@ private:
         if (!unit->is_formula()) {
             if (can_be_changed(own_->at) || can_be_changed(source->at))
                 reader_.note(
-                    UnitSlip::Kind::left_out,
+                    SlipKind::left_out,
                     text(own_->at) + " is typed, while the number comes from " + text(*result.cell) + should,
                     own_->at);
             return;
         }
-        const std::optional<Area> from = linked_to(own_->at, unit->formula);
+        const std::optional<Area> from = linked_to(own_->at);
         if (!from || from->first() == source->at) return;
         // A unit that repeats the unit that the source repeats is as good.
         const BookCell* other = book().find(source->at);
-        if (other != nullptr && other->is_formula() && linked_to(source->at, other->formula) == from) return;
+        if (other != nullptr && other->is_formula() && linked_to(source->at) == from) return;
         reader_.note(
-            UnitSlip::Kind::left_out,
+            SlipKind::left_out,
             "the number comes from " + text(*result.cell) + ", its unit from " + text(from->first()) + should,
             own_->at);
     }
 
-    [[nodiscard]] std::optional<Area> linked_to(const Spot& spot, const std::string& formula) const {
-        try {
-            const Node tree = addin::parse_formula(formula);
-            if (tree.kind != Node::Kind::reference) return std::nullopt;
-            return area_of(book(), tree.reference, spot, spot);
-        } catch (const Refused&) {
-            return std::nullopt;
-        }
+    /// The cells that a formula is nothing but a reference to.
+    [[nodiscard]] std::optional<Area> linked_to(const Spot& spot) const {
+        const FormulaCell* formula = sources_.formulas.find(spot);
+        if (formula == nullptr) return std::nullopt;
+        const FormulaGroup& group = sources_.formulas.group_of(*formula);
+        if (!group.unreadable().empty() || group.tree().kind != NodeKind::reference) return std::nullopt;
+        return area_of(book(), group.tree().reference, group.base, formula->at);
     }
 
     const UnitSources& sources_;
     const FormulaGroup& group_;
     Spot at_;
+    ErrorsToExplain& errors_;
     UnitReader reader_;
     std::optional<UnitCell> own_;
 };
 
 }  // namespace
 
-UnitReading read_units(const UnitSources& sources, const FormulaGroup& group, const Spot& at) {
-    return Answer(sources, group, at).read();
+UnitReading read_units(const UnitSources& sources, const FormulaGroup& group, const Spot& at,
+                       ErrorsToExplain& errors) {
+    return Answer(sources, group, at, errors).read();
 }
 
 }  // namespace undercroft::audit

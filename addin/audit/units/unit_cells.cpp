@@ -1,9 +1,6 @@
 #include "addin/audit/units/unit_cells.hpp"
 
 #include <algorithm>
-#include <cmath>
-
-#include "units/refused.hpp"
 
 namespace undercroft::audit {
 
@@ -16,12 +13,7 @@ bool is_figure(const BookCell& cell) {
 }
 }  // namespace
 
-bool same_unit(const Unit& a, const Unit& b) {
-    const double ratio = a.scale.to_coherent(1) / b.scale.to_coherent(1);
-    return a.dimension == b.dimension && std::abs(ratio - 1) < 1e-12;
-}
-
-UnitCells::UnitCells(const Book& book) : book_(book) {
+UnitCells::UnitCells(const Book& book, UnitTexts& texts) : book_(book), texts_(texts) {
     places_.resize(book.sheets.size());
     runs_.resize(book.sheets.size());
     for (std::size_t s = 0; s < book.sheets.size(); ++s) {
@@ -30,19 +22,6 @@ UnitCells::UnitCells(const Book& book) : book_(book) {
         runs_[s].resize(static_cast<std::size_t>(book.columns(sheet)));
         for (std::int32_t column = 0; column < book.columns(sheet); ++column) find_units(sheet, column);
     }
-}
-
-const UnitText& UnitCells::read(const std::string& text) const {
-    const auto [known, is_new] = texts_.try_emplace(text);
-    if (is_new) {
-        known->second.text = text;
-        try {
-            known->second.unit = parse_unit(text);
-        } catch (const Refused& refused) {
-            known->second.refusal = refused.what();
-        }
-    }
-    return known->second;
 }
 
 const UnitText* UnitCells::as_unit(std::int32_t sheet, const BookCell* cell) const {
@@ -71,9 +50,9 @@ bool UnitCells::is_head(std::int32_t sheet, const BookCell& cell) const {
 
 void UnitCells::find_units(std::int32_t sheet, std::int32_t column) {
     const std::vector<BookCell>& cells = book_.sheets[static_cast<std::size_t>(sheet)].cells;
-    std::vector<Place>& places = places_[static_cast<std::size_t>(sheet)];
-    std::vector<Run>& runs = runs_[static_cast<std::size_t>(sheet)][static_cast<std::size_t>(column)];
-    Place head;
+    std::vector<UnitPlace>& places = places_[static_cast<std::size_t>(sheet)];
+    std::vector<UnitRun>& runs = runs_[static_cast<std::size_t>(sheet)][static_cast<std::size_t>(column)];
+    UnitPlace head;
     std::int32_t next_row = -1;  // where the table goes on
     for (const std::uint32_t i : book_.column(sheet, column)) {
         const BookCell& cell = cells[i];
@@ -83,11 +62,12 @@ void UnitCells::find_units(std::int32_t sheet, std::int32_t column) {
             const bool fills_table = cell.array >= 0 && cell.shows_nothing();
             if (!fills_table) {
                 const UnitText* unit = as_unit(sheet, &cell);
-                head = unit != nullptr && is_head(sheet, cell) ? Place{unit, cell.row, cell.column} : Place{};
+                head = unit != nullptr && is_head(sheet, cell) ? UnitPlace{unit, cell.row, cell.column}
+                                                               : UnitPlace{};
             }
             continue;
         }
-        Place place = head;
+        UnitPlace place = head;
         const BookCell* right = book_.find({sheet, cell.row, column + 1});
         if (const UnitText* unit = as_unit(sheet, right)) place = {unit, cell.row, column + 1};
         places[i] = place;
@@ -103,13 +83,13 @@ std::optional<UnitCell> UnitCells::of(const Spot& spot) const {
     const BookCell* cell = book_.find(spot);
     if (cell == nullptr) return std::nullopt;
     const std::vector<BookCell>& cells = book_.sheets[static_cast<std::size_t>(spot.sheet)].cells;
-    const Place& place =
+    const UnitPlace& place =
         places_[static_cast<std::size_t>(spot.sheet)][static_cast<std::size_t>(cell - cells.data())];
     if (place.text == nullptr) return std::nullopt;
     return UnitCell{place.text, {spot.sheet, place.row, place.column}, place.row == spot.row};
 }
 
-void UnitCells::look_at_run(const Area& area, const Run& run, AreaUnits& found) const {
+void UnitCells::look_at_run(const Area& area, const UnitRun& run, AreaUnits& found) const {
     const BookSheet& on = book_.sheets[static_cast<std::size_t>(area.sheet)];
     Spot first{area.sheet, run.first_row, on.cells[run.cell].column};
     if (run.first_row < area.first_row) {  // the run began above the area: its first number inside
@@ -136,9 +116,9 @@ AreaUnits UnitCells::of_area(const Area& area) const {
     const auto& by_column = runs_[static_cast<std::size_t>(area.sheet)];
     const auto columns = static_cast<std::int32_t>(by_column.size());
     for (std::int32_t c = area.first_column; c <= std::min(area.last_column, columns - 1); ++c) {
-        const std::vector<Run>& runs = by_column[static_cast<std::size_t>(c)];
+        const std::vector<UnitRun>& runs = by_column[static_cast<std::size_t>(c)];
         auto run = std::lower_bound(runs.begin(), runs.end(), area.first_row,
-                                    [](const Run& r, std::int32_t row) { return r.last_row < row; });
+                                    [](const UnitRun& r, std::int32_t row) { return r.last_row < row; });
         for (int seen = 0; run != runs.end() && run->first_row <= area.last_row && seen < most_runs;
              ++run, ++seen)
             look_at_run(area, *run, found);

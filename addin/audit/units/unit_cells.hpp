@@ -5,20 +5,12 @@
 
 #include <optional>
 #include <string>
-#include <unordered_map>
 #include <vector>
 
 #include "addin/audit/book/book.hpp"
-#include "units/unit.hpp"
+#include "addin/audit/book/unit_text.hpp"
 
 namespace undercroft::audit {
-
-/// A text read as a unit, or why it is none.
-struct UnitText {
-    std::string text;
-    std::optional<Unit> unit;
-    std::string refusal;
-};
 
 /// The unit of a cell and where it stands.
 struct UnitCell {
@@ -37,23 +29,24 @@ struct AreaUnits {
 
 class UnitCells {
 public:
-    explicit UnitCells(const Book& book);
+    /// \param texts is where texts are read, now and later; it must live as long.
+    UnitCells(const Book& book, UnitTexts& texts);
 
     /// The unit of a number or of a cell that shows an error; nothing where none is given.
     [[nodiscard]] std::optional<UnitCell> of(const Spot& spot) const;
     [[nodiscard]] AreaUnits of_area(const Area& area) const;
 
-    /// A text read as a unit; remembered, so that each text is read once.
-    [[nodiscard]] const UnitText& read(const std::string& text) const;
+    /// A text read as a unit.
+    [[nodiscard]] const UnitText& read(const std::string& text) const { return texts_.read(text); }
 
 private:
-    struct Place {
+    struct UnitPlace {
         const UnitText* text = nullptr;
         std::int32_t row = 0;
         std::int32_t column = 0;
     };
     /// Numbers of one column that follow each other and are in one unit.
-    struct Run {
+    struct UnitRun {
         std::int32_t first_row = 0;
         std::int32_t last_row = 0;
         std::uint32_t cell = 0;  ///< the first of them
@@ -62,15 +55,12 @@ private:
     void find_units(std::int32_t sheet, std::int32_t column);
     [[nodiscard]] const UnitText* as_unit(std::int32_t sheet, const BookCell* cell) const;
     [[nodiscard]] bool is_head(std::int32_t sheet, const BookCell& cell) const;
-    void look_at_run(const Area& area, const Run& run, AreaUnits& found) const;
+    void look_at_run(const Area& area, const UnitRun& run, AreaUnits& found) const;
 
     const Book& book_;
-    mutable std::unordered_map<std::string, UnitText> texts_;
-    std::vector<std::vector<Place>> places_;           ///< by sheet, as its cells
-    std::vector<std::vector<std::vector<Run>>> runs_;  ///< by sheet and column
+    UnitTexts& texts_;
+    std::vector<std::vector<UnitPlace>> places_;           ///< by sheet, as its cells
+    std::vector<std::vector<std::vector<UnitRun>>> runs_;  ///< by sheet and column
 };
-
-/// Whether two units measure the same thing in the same size.
-[[nodiscard]] bool same_unit(const Unit& a, const Unit& b);
 
 }  // namespace undercroft::audit

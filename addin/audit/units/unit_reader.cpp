@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "addin/audit/units/calc_units.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/cell_error.hpp"
 #include "units/text.hpp"
@@ -9,26 +10,12 @@
 namespace undercroft::audit {
 
 using addin::Node;
-using Kind = Measured::Kind;
-
-std::string text_of(UnitVerdict verdict) {
-    switch (verdict) {
-        case UnitVerdict::consistent:
-            return "consistent";
-        case UnitVerdict::inconsistent:
-            return "inconsistent";
-        case UnitVerdict::cannot_tell:
-            return "cannot tell";
-        case UnitVerdict::not_given:
-            return "no unit given";
-    }
-    return "cannot tell";
-}
+using addin::NodeKind;
 
 UnitReader::UnitReader(const UnitSources& sources, const FormulaGroup& group, const Spot& at)
-    : sources_(sources), root_(&group.tree), base_(group.base), at_(at) {}
+    : sources_(sources), root_(&group.tree()), base_(group.base), at_(at) {}
 
-void UnitReader::note(UnitSlip::Kind kind, const std::string& says, const std::optional<Spot>& cell) {
+void UnitReader::note(SlipKind kind, const std::string& says, const std::optional<Spot>& cell) {
     slips_.push_back({kind, says, cell});
 }
 
@@ -40,38 +27,38 @@ void UnitReader::doubt(const std::string& why, const std::optional<Spot>& cell) 
     if (!doubts_) doubts_ = UnitAnswer{UnitVerdict::cannot_tell, why, cell};
 }
 
-Measured UnitReader::alike_or_clash(const Measured& a, const Measured& b, const std::string& verb) {
+Term UnitReader::alike_or_clash(const Term& a, const Term& b, const std::string& verb) {
     Combined combined = alike(a, b, verb);
-    if (!combined.clash.empty()) note(UnitSlip::Kind::clash, combined.clash, b.cell ? b.cell : a.cell);
+    if (!combined.clash.empty()) note(SlipKind::clash, combined.clash, b.cell ? b.cell : a.cell);
     return std::move(combined.value);
 }
 
-Measured UnitReader::of(const Node& node) {
+Term UnitReader::of(const Node& node) {
     switch (node.kind) {
-        case Node::Kind::number:
+        case NodeKind::number:
             return literal_number(node.number);
-        case Node::Kind::text:
+        case NodeKind::text:
             return some_text();
-        case Node::Kind::missing:
+        case NodeKind::missing:
             return literal_number(0);
-        case Node::Kind::error:
+        case NodeKind::error:
             return unknown_unit("the formula holds " + node.text);
-        case Node::Kind::reference: {
+        case NodeKind::reference: {
             const std::optional<Area> area = area_of_node(node);
             if (!area) return unknown_unit(node.text + " is not in this workbook, or is more than one range");
             return area->is_single() ? of_cell(area->first()) : of_area(*area);
         }
-        case Node::Kind::name:
+        case NodeKind::name:
             return of_name(node);
-        case Node::Kind::operation:
+        case NodeKind::operation:
             return of_operation(node);
-        case Node::Kind::call: {
+        case NodeKind::call: {
             const addin::Function* function = addin::find_function(node.text);
-            return function != nullptr ? of_own_call(node, *function) : of_calc_call(node);
+            return function != nullptr ? of_own_call(node, *function) : unit_of_calc_call(*this, node);
         }
-        case Node::Kind::array: {
+        case NodeKind::array: {
             bool numbers = true;
-            walk(node, [&](const Node& item) { numbers = numbers && item.kind != Node::Kind::text; });
+            walk(node, [&](const Node& item) { numbers = numbers && item.kind != NodeKind::text; });
             return numbers ? pure_number("an array of numbers") : some_text();
         }
     }
@@ -79,17 +66,17 @@ Measured UnitReader::of(const Node& node) {
 }
 
 std::optional<Area> UnitReader::area_of_node(const Node& node) const {
-    if (node.kind == Node::Kind::name) {
+    if (node.kind == NodeKind::name) {
         const NameMeaning* meaning = sources_.names.find(node.text, at_.sheet);
-        if (meaning == nullptr || !meaning->readable || meaning->tree.kind != Node::Kind::reference)
+        if (meaning == nullptr || !meaning->readable || meaning->tree.kind != NodeKind::reference)
             return std::nullopt;
         return area_of(sources_.book, meaning->tree.reference, meaning->defined->base, at_);
     }
-    if (node.kind != Node::Kind::reference || !node.reference.last_sheet.empty()) return std::nullopt;
+    if (node.kind != NodeKind::reference || !node.reference.last_sheet.empty()) return std::nullopt;
     return area_of(sources_.book, node.reference, base_, at_);
 }
 
-Measured UnitReader::of_name(const Node& node) {
+Term UnitReader::of_name(const Node& node) {
     if (const std::optional<Area> area = area_of_node(node))
         return area->is_single() ? of_cell(area->first()) : of_area(*area);
     const NameMeaning* meaning = sources_.names.find(node.text, at_.sheet);
@@ -101,13 +88,13 @@ Measured UnitReader::of_name(const Node& node) {
     ++depth_;
     const Spot outside = base_;
     base_ = meaning->defined->base;
-    Measured value = of(meaning->tree);
+    Term value = of(meaning->tree);
     base_ = outside;
     --depth_;
     return value;
 }
 
-Measured UnitReader::of_cell(const Spot& spot) {
+Term UnitReader::of_cell(const Spot& spot) {
     const BookCell* cell = sources_.book.find(spot);
     if (cell == nullptr || cell->shows_nothing()) return bare_number(text(spot) + " is blank", spot);
     if (cell->text() != nullptr) return some_text();
@@ -120,12 +107,12 @@ Measured UnitReader::of_cell(const Spot& spot) {
     return in_unit(*unit->text->unit, unit->text->text, text(spot), spot);
 }
 
-Measured UnitReader::of_area(const Area& area) {
+Term UnitReader::of_area(const Area& area) {
     const AreaUnits found = sources_.units.of_area(area);
     if (!found.has_numbers) return bare_number(text(area) + " holds no number", area.first());
     if (found.other && found.unit) {
-        Measured mixed;
-        mixed.kind = Kind::mixed;
+        Term mixed;
+        mixed.kind = TermKind::mixed;
         mixed.cell = found.other->at;
         mixed.why = text(area) + " holds numbers in " + found.unit->text->text + " (" + text(found.unit->at) +
                     ") and in " + found.other->text->text + " (" + text(found.other->at) + ")";
@@ -137,18 +124,16 @@ Measured UnitReader::of_area(const Area& area) {
     return in_unit(*found.unit->text->unit, found.unit->text->text, text(area), area.first());
 }
 
-// --- operators ------------------------------------------------------------------------------------------
-
-Measured UnitReader::of_power(const Node& node) {
-    const Measured base = of(node.children[0]);
-    const Measured exponent = of(node.children[1]);
-    if (base.kind != Kind::unit) {
-        if (base.kind == Kind::number && exponent.kind == Kind::number) {
+Term UnitReader::of_power(const Node& node) {
+    const Term base = of(node.children[0]);
+    const Term exponent = of(node.children[1]);
+    if (base.kind != TermKind::unit) {
+        if (base.kind == TermKind::number && exponent.kind == TermKind::number) {
             if (base.literal && exponent.literal)
                 return literal_number(std::pow(*base.literal, *exponent.literal));
             return pure_number("a power");
         }
-        return base.kind == Kind::number ? exponent : base;
+        return base.kind == TermKind::number ? exponent : base;
     }
     if (!exponent.literal) return unknown_unit("a quantity to a power that is computed", base.cell);
     const double sixths = *exponent.literal * Dimension::parts;
@@ -157,34 +142,33 @@ Measured UnitReader::of_power(const Node& node) {
     return power(base, static_cast<int>(std::round(sixths)), Dimension::parts);
 }
 
-Measured UnitReader::of_operation(const Node& node) {
+Term UnitReader::of_operation(const Node& node) {
     const std::string& sign = node.text;
     if (node.children.size() == 1) {
-        Measured value = of(node.children[0]);
+        Term value = of(node.children[0]);
         if (sign == "%") return product(value, literal_number(0.01));
         if (sign == "-" && value.literal) value.literal = -*value.literal;
         return value;
     }
     if (sign == "^") return of_power(node);
-    const Measured left = of(node.children[0]);
-    const Measured right = of(node.children[1]);
+    const Term left = of(node.children[0]);
+    const Term right = of(node.children[1]);
     if (sign == "&") return some_text();
     if (sign == "*") return product(left, right);
     if (sign == "/") return quotient(left, right);
     if (sign == "+" || sign == "-") {
-        if (left.kind == Kind::text || right.kind == Kind::text)
+        if (left.kind == TermKind::text || right.kind == TermKind::text)
             return unknown_unit("it computes with a text");
-        Measured value = alike_or_clash(left, right, "adds");
+        Term value = alike_or_clash(left, right, "adds");
         if (sign == "-" && left.literal && right.literal) value.literal = *left.literal - *right.literal;
         return value;
     }
-    const bool compares =
-        sign == "=" || sign == "<>" || sign == "<" || sign == ">" || sign == "<=" || sign == ">=";
-    if (!compares) return unknown_unit("ranges that are joined or meet");
-    if (left.kind == Kind::text || right.kind == Kind::text) return truth_of(false);
-    const Measured value = alike_or_clash(left, right, "compares");
-    if (value.kind == Kind::unknown || value.kind == Kind::bare || value.kind == Kind::mixed) return value;
-    return truth_of(value.kind == Kind::unit || value.from_units);
+    if (!is_comparison(node)) return unknown_unit("ranges that are joined or meet");
+    if (left.kind == TermKind::text || right.kind == TermKind::text) return truth_of(false);
+    const Term value = alike_or_clash(left, right, "compares");
+    if (value.kind == TermKind::unknown || value.kind == TermKind::bare || value.kind == TermKind::mixed)
+        return value;
+    return truth_of(value.kind == TermKind::unit || value.from_units);
 }
 
 }  // namespace undercroft::audit

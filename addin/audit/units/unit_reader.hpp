@@ -1,6 +1,5 @@
 /// \file unit_reader.hpp
-/// The units of one formula, followed through its operators and functions: consistent, inconsistent, cannot
-/// tell, or no unit given. Never a guess.
+/// The units of one formula, followed from part to part.
 #pragma once
 
 #include <optional>
@@ -9,75 +8,40 @@
 
 #include "addin/audit/book/formulas.hpp"
 #include "addin/audit/book/names.hpp"
-#include "addin/audit/units/measured.hpp"
+#include "addin/audit/units/term.hpp"
+#include "addin/audit/units/unit_answer.hpp"
 #include "addin/audit/units/unit_cells.hpp"
 #include "addin/catalogue/function.hpp"
 
 namespace undercroft::audit {
 
-enum class UnitVerdict { consistent, inconsistent, cannot_tell, not_given };
-
-/// `consistent`, `inconsistent`, `cannot tell`, `no unit given`
-[[nodiscard]] std::string text_of(UnitVerdict verdict);
-
-struct UnitAnswer {
-    UnitVerdict verdict = UnitVerdict::cannot_tell;
-    std::string reason;
-    std::optional<Spot> cell;
-};
-
-/// Something about units that a checker must see.
-struct UnitSlip {
-    enum class Kind {
-        clash,        ///< different units are added, compared or handed over
-        passed_bare,  ///< a number is handed over without its unit, and is read in another
-        left_out,     ///< a unit stands beside a number, but the formula does not look at it
-        bare_number,  ///< a literal stands for a quantity
-    };
-    Kind kind = Kind::clash;
-    std::string says;
-    std::optional<Spot> cell;
-};
-
-struct UnitReading {
-    UnitAnswer answer;
-    std::vector<UnitSlip> slips;
-};
-
 /// What the reader looks things up in.
 struct UnitSources {
     const Book& book;
     const Names& names;
+    const Formulas& formulas;
     const UnitCells& units;
-    /// How many more formulas that show an error may be computed again for their reason.
-    mutable int reasons_left = 500;
 };
 
-/// The units of the group's formula in the cell at `at`.
-[[nodiscard]] UnitReading read_units(const UnitSources& sources, const FormulaGroup& group, const Spot& at);
-
-// --- for the files that share the work --------------------------------------------------------------------
-
+/// Follows the units of one formula through its operators and functions.
 class UnitReader {
 public:
     UnitReader(const UnitSources& sources, const FormulaGroup& group, const Spot& at);
 
     /// The unit of a part of the formula; slips are noted on the way.
-    [[nodiscard]] Measured of(const addin::Node& node);
+    [[nodiscard]] Term of(const addin::Node& node);
 
     /// A function of ours: each argument held against what its parameter wants.
-    [[nodiscard]] Measured of_own_call(const addin::Node& call, const addin::Function& function);
-    /// A function of Calc.
-    [[nodiscard]] Measured of_calc_call(const addin::Node& call);
+    [[nodiscard]] Term of_own_call(const addin::Node& call, const addin::Function& function);
 
     /// The cells that a reference or name stands for, where that is one area.
     [[nodiscard]] std::optional<Area> area_of_node(const addin::Node& node) const;
-    [[nodiscard]] Measured of_area(const Area& area);
-    [[nodiscard]] Measured of_cell(const Spot& spot);
+    [[nodiscard]] Term of_area(const Area& area);
+    [[nodiscard]] Term of_cell(const Spot& spot);
 
-    void note(UnitSlip::Kind kind, const std::string& says, const std::optional<Spot>& cell = {});
+    void note(SlipKind kind, const std::string& says, const std::optional<Spot>& cell = {});
     /// `a` and `b` must be alike; notes a clash when they are not.
-    [[nodiscard]] Measured alike_or_clash(const Measured& a, const Measured& b, const std::string& verb);
+    [[nodiscard]] Term alike_or_clash(const Term& a, const Term& b, const std::string& verb);
 
     [[nodiscard]] const UnitSources& sources() const { return sources_; }
     [[nodiscard]] const Spot& at() const { return at_; }
@@ -98,9 +62,9 @@ public:
     [[nodiscard]] const std::optional<UnitAnswer>& doubts() const { return doubts_; }
 
 private:
-    [[nodiscard]] Measured of_operation(const addin::Node& node);
-    [[nodiscard]] Measured of_power(const addin::Node& node);
-    [[nodiscard]] Measured of_name(const addin::Node& node);
+    [[nodiscard]] Term of_operation(const addin::Node& node);
+    [[nodiscard]] Term of_power(const addin::Node& node);
+    [[nodiscard]] Term of_name(const addin::Node& node);
 
     const UnitSources& sources_;
     const addin::Node* root_;  ///< the whole formula

@@ -5,12 +5,9 @@
 
 #include <string>
 
-#include "addin/audit/findings/workings.hpp"
+#include "addin/audit/findings/audited_book.hpp"
 
 namespace undercroft::audit {
-
-/// The formula with our functions by the names that a person types.
-[[nodiscard]] std::string as_typed(const std::string& formula);
 
 struct FormulaLine {
     std::string label;
@@ -21,7 +18,7 @@ struct FormulaLine {
     std::string inputs;  ///< `bed_length = 39.99 m (Takeoff.G5:H5); ...`
 };
 
-[[nodiscard]] FormulaLine line_of(const Workings& workings, const FormulaCell& formula);
+[[nodiscard]] FormulaLine line_of(const AuditedBook& audited, const FormulaCell& formula);
 
 /// What a cell shows, with six digits.
 [[nodiscard]] std::string shown_value(const BookCell& cell);

@@ -1,37 +1,30 @@
-#include "addin/audit/findings/results.hpp"
-
 #include <algorithm>
 #include <cmath>
 #include <map>
 #include <set>
 
 #include "addin/audit/book/unsteady.hpp"
+#include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/grouped.hpp"
 #include "addin/catalogue/catalogue.hpp"
-#include "addin/properties.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::audit {
 
 using addin::Node;
+using addin::NodeKind;
 
 namespace {
 
-bool is_of_version(const Node& node) {
-    const addin::Function* function =
-        node.kind == Node::Kind::call ? addin::find_function(node.text) : nullptr;
-    return function != nullptr && function->role == addin::Role::tells_version;
-}
-
 bool asks_version(const FormulaGroup& group) {
     bool found = false;
-    if (!group.unreadable.empty()) return false;
-    walk(group.tree, [&](const Node& node) { found = found || is_of_version(node); });
+    if (!group.unreadable().empty()) return false;
+    walk(group.tree(), [&](const Node& node) { found = found || tells_version(node); });
     return found;
 }
 
 bool is_unsteady(const FormulaGroup& group) {
-    return group.unreadable.empty() && (changes_by_itself(group.tree) || asks_surroundings(group.tree));
+    return group.unreadable().empty() && (changes_by_itself(group.tree()) || asks_surroundings(group.tree()));
 }
 
 /// Files hold fewer digits than Calc computes with, and a search amplifies what is lost; an edit shows.
@@ -69,14 +62,14 @@ Area on_sheet(const FormulaCell& formula) {
 /// Formulas that rest on the clock or on chance, or on such a formula.
 class Unsteady {
 public:
-    explicit Unsteady(const Workings& workings) : workings_(workings) {
-        for (const FormulaGroup& group : workings.formulas.groups())
+    explicit Unsteady(const AuditedBook& audited) : audited_(audited) {
+        for (const FormulaGroup& group : audited.formulas.groups())
             if (is_unsteady(group))
-                for (const std::uint32_t member : group.members) add(workings.formulas.all()[member]);
+                for (const std::uint32_t member : group.members) add(audited.formulas.all()[member]);
         if (rows_.empty()) return;
         // Formulas mostly rest on those before them, or on those after them: a sweep each way, until no more
         // come.
-        const auto& all = workings.formulas.all();
+        const auto& all = audited.formulas.all();
         for (int sweep = 0; sweep < most_sweeps; sweep += 2) {
             bool more = false;
             for (auto formula = all.begin(); formula != all.end(); ++formula) more = look(*formula) || more;
@@ -93,7 +86,7 @@ private:
     static constexpr int most_sweeps = 100;
 
     void add(const FormulaCell& formula) {
-        workings_.book.each_cell(on_sheet(formula), [&](const BookCell& cell) {
+        audited_.book.each_cell(on_sheet(formula), [&](const BookCell& cell) {
             rows_[{formula.at.sheet, cell.column}].insert(cell.row);
         });
     }
@@ -107,61 +100,38 @@ private:
     }
     bool look(const FormulaCell& formula) {
         if (holds(formula.at)) return false;
-        const std::vector<Use> uses = workings_.uses(formula);
+        const std::vector<Use> uses = audited_.uses(formula);
         if (std::none_of(uses.begin(), uses.end(), [&](const Use& use) { return touches(use.area); }))
             return false;
         add(formula);
         return true;
     }
 
-    const Workings& workings_;
+    const AuditedBook& audited_;
     std::map<std::pair<std::int32_t, std::int32_t>, std::set<std::int32_t>> rows_;  ///< by sheet and column
 };
 
 }  // namespace
 
-void find_stale(const Workings& workings, const StoredValues& stored, Findings& findings) {
-    const Unsteady unsteady(workings);
-    std::vector<bool> tells_version;  // these change with the functions, which is told on its own
-    for (const FormulaGroup& group : workings.formulas.groups()) tells_version.push_back(asks_version(group));
+void find_stale_results(const AuditedBook& audited, const StoredValues& stored, Findings& findings) {
+    const Unsteady unsteady(audited);
+    std::vector<bool> of_version;  // these change with the functions, which is told on its own
+    for (const FormulaGroup& group : audited.formulas.groups()) of_version.push_back(asks_version(group));
     Grouped grouped(findings);
-    for (const FormulaCell& formula : workings.formulas.all()) {
-        if (unsteady.holds(formula.at) || tells_version[formula.group]) continue;
-        const BookSheet& sheet = workings.sheet(formula.at.sheet);
-        workings.book.each_cell(on_sheet(formula), [&](const BookCell& now) {
+    for (const FormulaCell& formula : audited.formulas.all()) {
+        if (unsteady.holds(formula.at) || of_version[formula.group]) continue;
+        const BookSheet& sheet = audited.sheet(formula.at.sheet);
+        audited.book.each_cell(on_sheet(formula), [&](const BookCell& now) {
             const StoredValue* value = stored.find(sheet.name, now.row, now.column);
             const std::string says = value == nullptr ? "" : difference(*value, now);
             if (says.empty()) return;
-            grouped.add(Kind::stale, Severity::error, formula.group, 0,
+            grouped.add(FindingKind::stale, Severity::error, formula.group, 0,
                         {formula.at.sheet, now.row, now.column},
                         says +
                             " when it is computed anew; save the workbook again, and find out who or what "
                             "changed the value.");
         });
     }
-}
-
-void find_other_version(const Workings& workings, const StoredValues& stored, const std::string& installed,
-                        Findings& findings) {
-    bool told_by_cell = false;
-    for (const FormulaCell& formula : workings.formulas.all()) {
-        const FormulaGroup& group = workings.formulas.group_of(formula);
-        if (!group.unreadable.empty() || !is_of_version(group.tree)) continue;
-        const StoredValue* value =
-            stored.find(workings.sheet(formula.at.sheet).name, formula.at.row, formula.at.column);
-        const std::string* version = value == nullptr ? nullptr : std::get_if<std::string>(&value->value);
-        if (version == nullptr || version->empty()) continue;
-        told_by_cell = true;
-        if (*version != installed)
-            findings.add(Kind::version, Severity::warning, formula.at,
-                         "the file was computed by version " + *version + " of the functions, and " +
-                             installed + " is installed; compare the results, and save the workbook again.");
-    }
-    const auto property = workings.book.properties.find(std::string(functions_property));
-    if (told_by_cell || property == workings.book.properties.end() || property->second == installed) return;
-    findings.add(Kind::version, Severity::warning, std::vector<Spot>{},
-                 "the workbook was made for version " + property->second + " of the functions, and " +
-                     installed + " is installed; compare the results.");
 }
 
 }  // namespace undercroft::audit

@@ -1,4 +1,4 @@
-/// \file workings.hpp
+/// \file audited_book.hpp
 /// A workbook with all that the audit works out about it once and every check then looks at.
 #pragma once
 
@@ -8,16 +8,18 @@
 #include "addin/audit/book/formulas.hpp"
 #include "addin/audit/book/labels.hpp"
 #include "addin/audit/book/names.hpp"
+#include "addin/audit/book/unit_text.hpp"
 #include "addin/audit/book/uses.hpp"
+#include "addin/audit/units/unit_answer.hpp"
 #include "addin/audit/units/unit_cells.hpp"
-#include "addin/audit/units/unit_reader.hpp"
 
 namespace undercroft::audit {
 
-struct Workings {
-    explicit Workings(const Book& audited);
-    Workings(const Workings&) = delete;
-    Workings& operator=(const Workings&) = delete;
+struct AuditedBook {
+    /// \param texts is where texts are read as units, now and by every check; it must live as long.
+    AuditedBook(const Book& audited, UnitTexts& texts);
+    AuditedBook(const AuditedBook&) = delete;
+    AuditedBook& operator=(const AuditedBook&) = delete;
 
     [[nodiscard]] std::vector<Use> uses(const FormulaCell& formula) const {
         return uses_of(book, names, formulas.group_of(formula), formula.at);
@@ -25,7 +27,7 @@ struct Workings {
     [[nodiscard]] const UnitReading& reading_of(const FormulaCell& formula) const {
         return readings[static_cast<std::size_t>(&formula - formulas.all().data())];
     }
-    /// The cell as the formula on `sheet` would write it.
+    /// The cell as a formula on `sheet` would write it.
     [[nodiscard]] std::string text(std::int32_t sheet, const Spot& spot) const {
         return book.text_from(sheet, spot);
     }
@@ -33,12 +35,9 @@ struct Workings {
         return book.sheets[static_cast<std::size_t>(place)];
     }
     [[nodiscard]] const CellFormat& format(const Spot& spot) const { return book.format_of(spot); }
-    /// A cell that a person can change although the sheet is protected, or any where it is not.
-    [[nodiscard]] bool is_free(const Spot& spot) const {
-        return !sheet(spot.sheet).is_protected || !format(spot).locked;
-    }
 
     const Book& book;
+    UnitTexts& texts;
     Names names;
     Formulas formulas;
     UnitCells units;

@@ -1,32 +1,29 @@
-#include "addin/audit/units/measured.hpp"
+#include "addin/audit/units/term.hpp"
 
 #include <cmath>
 
-#include "addin/audit/units/unit_cells.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::audit {
 
-using Kind = Measured::Kind;
-
-Measured literal_number(double value) {
-    Measured made;
+Term literal_number(double value) {
+    Term made;
     made.literal = value;
     made.what = "the number " + exact_text(value);
     return made;
 }
 
-Measured pure_number(const std::string& what) {
-    Measured made;
+Term pure_number(const std::string& what) {
+    Term made;
     made.what = what;
     return made;
 }
 
-Measured in_unit(const Unit& unit, const std::string& text, const std::string& what,
-                 const std::optional<Spot>& cell) {
-    Measured made;
-    made.kind = Kind::unit;
+Term in_unit(const Unit& unit, const std::string& text, const std::string& what,
+             const std::optional<Spot>& cell) {
+    Term made;
+    made.kind = TermKind::unit;
     made.unit = unit;
     made.unit_text = text;
     made.what = what + " in " + text;
@@ -34,70 +31,64 @@ Measured in_unit(const Unit& unit, const std::string& text, const std::string& w
     return made;
 }
 
-Measured bare_number(const std::string& why, const std::optional<Spot>& cell) {
-    Measured made;
-    made.kind = Kind::bare;
+Term bare_number(const std::string& why, const std::optional<Spot>& cell) {
+    Term made;
+    made.kind = TermKind::bare;
     made.why = why;
     made.what = "a number without a unit";
     made.cell = cell;
     return made;
 }
 
-Measured unknown_unit(const std::string& why, const std::optional<Spot>& cell) {
-    Measured made;
-    made.kind = Kind::unknown;
+Term unknown_unit(const std::string& why, const std::optional<Spot>& cell) {
+    Term made;
+    made.kind = TermKind::unknown;
     made.why = why;
     made.cell = cell;
     return made;
 }
 
-Measured some_text() {
-    Measured made;
-    made.kind = Kind::text;
+Term some_text() {
+    Term made;
+    made.kind = TermKind::text;
     made.what = "a text";
     return made;
 }
 
-Measured truth_of(bool from_units) {
-    Measured made;
-    made.kind = Kind::truth;
+Term truth_of(bool from_units) {
+    Term made;
+    made.kind = TermKind::truth;
     made.what = "TRUE or FALSE";
     made.from_units = from_units;
     return made;
 }
 
-Dimension physical(const Dimension& dimension) {
-    Dimension left = dimension;
-    for (const Base ratio : {Base::count, Base::batter, Base::gradient})
-        left = left.times(Dimension::of(ratio, -left.sixths(ratio), Dimension::parts));
-    return left;
-}
-
 bool is_plain(const Dimension& dimension) {
-    return physical(dimension).is_number();
+    return dimension.without_ratios().is_number();
 }
 
 namespace {
 
 /// The one that decides when a part is not known: what cannot be followed before what has no unit.
-const Measured* weaker(const Measured& a, const Measured& b) {
-    for (const Kind kind : {Kind::unknown, Kind::mixed, Kind::bare, Kind::text})
-        for (const Measured* part : {&a, &b})
+const Term* weaker(const Term& a, const Term& b) {
+    for (const TermKind kind : {TermKind::unknown, TermKind::mixed, TermKind::bare, TermKind::text})
+        for (const Term* part : {&a, &b})
             if (part->kind == kind) return part;
     return nullptr;
 }
 
-bool plain_unit(const Measured& part) {
-    return part.kind == Kind::unit && is_plain(part.unit.dimension) && part.unit.scale.to_coherent(1) == 1;
+bool plain_unit(const Term& part) {
+    return part.kind == TermKind::unit && is_plain(part.unit.dimension) &&
+           part.unit.scale.to_coherent(1) == 1;
 }
 
-std::string joined(const std::string& a, const char* sign, const std::string& b) {
+std::string both_units(const std::string& a, const char* sign, const std::string& b) {
     return a.find('/') == std::string::npos && b.find('/') == std::string::npos
                ? a + sign + b
                : "(" + a + ")" + sign + "(" + b + ")";
 }
 
-std::vector<double> all_factors(const Measured& a, const Measured& b, bool divides) {
+std::vector<double> all_factors(const Term& a, const Term& b, bool divides) {
     std::vector<double> factors = a.factors;
     if (a.literal) factors.push_back(*a.literal);
     for (const double factor : b.factors) factors.push_back(divides ? 1 / factor : factor);
@@ -113,21 +104,21 @@ bool exponents_too_large(const Dimension& a, const Dimension& b) {
     return false;
 }
 
-Measured multiplied(const Measured& a, const Measured& b, bool divides) {
-    if (const Measured* weak = weaker(a, b)) {
-        if (weak->kind == Kind::text) return unknown_unit("it computes with a text");
+Term multiplied(const Term& a, const Term& b, bool divides) {
+    if (const Term* weak = weaker(a, b)) {
+        if (weak->kind == TermKind::text) return unknown_unit("it computes with a text");
         return *weak;
     }
-    Measured made = a.kind == Kind::unit ? a : b;
+    Term made = a.kind == TermKind::unit ? a : b;
     made.literal.reset();
     made.cell.reset();
     made.from_units = a.from_units || b.from_units;
     made.factors = all_factors(a, b, divides);
-    if (a.kind == Kind::unit || b.kind == Kind::unit) {
+    if (a.kind == TermKind::unit || b.kind == TermKind::unit) {
         const Unit one;
-        const Unit& left = a.kind == Kind::unit ? a.unit : one;
-        const Unit& right = b.kind == Kind::unit ? b.unit : one;
-        made.kind = Kind::unit;
+        const Unit& left = a.kind == TermKind::unit ? a.unit : one;
+        const Unit& right = b.kind == TermKind::unit ? b.unit : one;
+        made.kind = TermKind::unit;
         if (exponents_too_large(left.dimension, right.dimension))
             return unknown_unit("a unit to a very high power");
         try {
@@ -139,23 +130,23 @@ Measured multiplied(const Measured& a, const Measured& b, bool divides) {
         const Scale by = divides ? Scale{right.scale.denominator, right.scale.numerator} : right.scale;
         made.unit.scale = left.scale.times(by);
         made.unit.percent = false;
-        const std::string left_text = a.kind == Kind::unit ? a.unit_text : "1";
-        if (b.kind != Kind::unit)
+        const std::string left_text = a.kind == TermKind::unit ? a.unit_text : "1";
+        if (b.kind != TermKind::unit)
             made.unit_text = a.unit_text;
-        else if (a.kind != Kind::unit && !divides)
+        else if (a.kind != TermKind::unit && !divides)
             made.unit_text = b.unit_text;
         else
-            made.unit_text = joined(left_text, divides ? "/" : " ", b.unit_text);
+            made.unit_text = both_units(left_text, divides ? "/" : " ", b.unit_text);
         const double size = made.unit.scale.to_coherent(1);
         if (made.unit.dimension.is_number() && std::abs(size - 1) < 1e-12) {  // the units cancel
-            made.kind = Kind::number;
+            made.kind = TermKind::number;
             made.from_units = true;
         }
         made.what = divides ? "a quotient in " + made.unit_text : "a product in " + made.unit_text;
-        if (made.kind == Kind::number) made.what = "a ratio";
+        if (made.kind == TermKind::number) made.what = "a ratio";
         return made;
     }
-    made.kind = Kind::number;
+    made.kind = TermKind::number;
     if (a.literal && b.literal) {
         made.literal = divides ? *a.literal / *b.literal : *a.literal * *b.literal;
         made.factors.clear();
@@ -166,35 +157,35 @@ Measured multiplied(const Measured& a, const Measured& b, bool divides) {
 
 }  // namespace
 
-Measured product(const Measured& a, const Measured& b) {
+Term product(const Term& a, const Term& b) {
     return multiplied(a, b, false);
 }
-Measured quotient(const Measured& a, const Measured& b) {
+Term quotient(const Term& a, const Term& b) {
     return multiplied(a, b, true);
 }
 
-Combined alike(const Measured& a, const Measured& b, const std::string& verb) {
-    if (const Measured* weak = weaker(a, b)) {
-        if (weak->kind == Kind::mixed) return {*weak, weak->why};
+Combined alike(const Term& a, const Term& b, const std::string& verb) {
+    if (const Term* weak = weaker(a, b)) {
+        if (weak->kind == TermKind::mixed) return {*weak, weak->why};
         return {*weak, {}};
     }
-    const bool both_units = a.kind == Kind::unit && b.kind == Kind::unit;
+    const bool both_units = a.kind == TermKind::unit && b.kind == TermKind::unit;
     if (both_units) {
         const bool same = same_unit(a.unit, b.unit) || (plain_unit(a) && plain_unit(b));
-        Measured value = a;
+        Term value = a;
         value.factors.clear();
         if (same) return {value, {}};
         return {value, "it " + verb + " " + a.what + " and " + b.what};
     }
-    if (a.kind != Kind::unit && b.kind != Kind::unit) {
-        Measured value = pure_number("a number");
+    if (a.kind != TermKind::unit && b.kind != TermKind::unit) {
+        Term value = pure_number("a number");
         value.from_units = a.from_units || b.from_units;
         if (a.literal && b.literal && verb == "adds") value.literal = *a.literal + *b.literal;
         return {value, {}};
     }
-    const Measured& unit = a.kind == Kind::unit ? a : b;
-    const Measured& number = a.kind == Kind::unit ? b : a;
-    Measured value = unit;
+    const Term& unit = a.kind == TermKind::unit ? a : b;
+    const Term& number = a.kind == TermKind::unit ? b : a;
+    Term value = unit;
     value.factors.clear();
     if (number.is_zero() || plain_unit(unit)) return {value, {}};
     if (number.literal)
@@ -204,15 +195,15 @@ Combined alike(const Measured& a, const Measured& b, const std::string& verb) {
     return {bare_number(number.what + " stands without a unit beside " + unit.what, number.cell), {}};
 }
 
-Measured power(const Measured& base, int numerator, int denominator) {
-    if (base.kind != Kind::unit) {
-        Measured value = base;
+Term power(const Term& base, int numerator, int denominator) {
+    if (base.kind != TermKind::unit) {
+        Term value = base;
         value.factors.clear();
         if (value.literal)
             value.literal = std::pow(*value.literal, static_cast<double>(numerator) / denominator);
         return value;
     }
-    Measured value = base;
+    Term value = base;
     value.factors.clear();
     value.cell.reset();
     try {

@@ -1,0 +1,23 @@
+/// \file subject.hpp
+/// What is audited, and what it is held against.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "addin/audit/book/book.hpp"
+#include "addin/audit/book/fingerprint.hpp"
+#include "addin/audit/book/stored_values.hpp"
+
+namespace undercroft::audit {
+
+struct Subject {
+    const Book& book;
+    const StoredValues* stored = nullptr;    ///< results as the file held them, where it is known
+    const Book* against = nullptr;           ///< the template, where there is one to compare with
+    Digest digest = {};                      ///< without one there is no fingerprint
+    std::string installed_version = {};      ///< of our functions
+    std::vector<Signature> signatures = {};  ///< as they stand on the Audit sheet, oldest first
+};
+
+}  // namespace undercroft::audit

@@ -1,0 +1,111 @@
+#include <optional>
+
+#include "addin/audit/findings/findings.hpp"
+
+namespace undercroft::audit {
+
+namespace {
+
+constexpr std::size_t longest_label = 60;
+
+/// `row 7`, `rows 7 to 9`; rows from 0.
+std::string rows_text(std::int32_t first, std::int32_t last) {
+    if (first == last) return "row " + std::to_string(first + 1);
+    return "rows " + std::to_string(first + 1) + " to " + std::to_string(last + 1);
+}
+
+std::string in_brackets(const std::string& label) {
+    return label.empty() ? std::string() : " (" + label.substr(0, longest_label) + ")";
+}
+
+/// The end of the rows that follow each other from `i` on.
+std::size_t end_of_block(const std::vector<std::int32_t>& rows, std::size_t i) {
+    std::size_t end = i + 1;
+    while (end < rows.size() && rows[end] == rows[end - 1] + 1) ++end;
+    return end;
+}
+
+/// Rows of a sheet of the template that are gone, although they held something.
+std::vector<std::int32_t> missing_rows(const TemplateMatch& match, std::int32_t s) {
+    const BookSheet& sheet = match.from().sheets[static_cast<std::size_t>(s)];
+    std::vector<std::int32_t> missing;
+    for (const BookCell& cell : sheet.cells) {
+        if (is_inside_array(sheet, cell) || match.rows(s).row(cell.row) >= 0) continue;
+        if (missing.empty() || missing.back() != cell.row) missing.push_back(cell.row);
+    }
+    return missing;
+}
+
+void find_missing(const TemplateMatch& match, const Labels& template_labels, std::int32_t s,
+                  Findings& findings, Drift& drift) {
+    const std::vector<std::int32_t> missing = missing_rows(match, s);
+    drift.rows_missing += missing.size();
+    for (std::size_t i = 0; i < missing.size();) {
+        const std::size_t end = end_of_block(missing, i);
+        const std::string label = template_labels.of_row({s, missing[i], match.from().columns(s)});
+        findings.add(
+            FindingKind::template_rows, Severity::error,
+            rows_text(missing[i], missing[end - 1]) + " of the template's sheet " +
+                match.from().sheets[static_cast<std::size_t>(s)].name + in_brackets(label) +
+                (end - i == 1 ? " is missing; put it back, or say in a note why it is not needed."
+                              : " are missing; put them back, or say in a note why they are not needed."));
+        i = end;
+    }
+}
+
+/// What a row holds of its own.
+struct OwnCells {
+    std::optional<Spot> first;
+    bool has_formula = false;
+};
+
+OwnCells own_cells(const Book& book, std::int32_t sheet, std::int32_t row) {
+    OwnCells own;
+    for (std::int32_t column = 0; column < book.columns(sheet); ++column) {
+        const Spot at{sheet, row, column};
+        const BookCell* cell = book.find(at);
+        if (cell == nullptr || is_inside_array(book.sheets[static_cast<std::size_t>(sheet)], *cell)) continue;
+        if (!own.first) own.first = at;
+        own.has_formula = own.has_formula || cell->is_formula();
+    }
+    return own;
+}
+
+void find_added(const AuditedBook& audited, std::int32_t place, const std::vector<std::int32_t>& added,
+                Findings& findings, Drift& drift) {
+    for (std::size_t i = 0; i < added.size();) {
+        const std::size_t end = end_of_block(added, i);
+        const std::int32_t first_row = added[i];
+        std::vector<Spot> firsts;
+        bool has_formula = false;
+        for (; i < end; ++i) {
+            const OwnCells own = own_cells(audited.book, place, added[i]);
+            if (own.first) firsts.push_back(*own.first);
+            has_formula = has_formula || own.has_formula;
+        }
+        if (firsts.empty()) continue;
+        drift.rows_added += firsts.size();
+        const bool is_one = firsts.size() == 1;
+        const std::int32_t last_row = firsts.back().row;
+        const std::string label =
+            audited.labels.of_row({place, firsts.front().row, audited.book.columns(place)});
+        findings.add(FindingKind::template_rows, Severity::warning, std::move(firsts),
+                     rows_text(is_one ? last_row : first_row, last_row) + in_brackets(label) +
+                         (is_one ? " is not in the template" : " are not in the template") +
+                         (has_formula ? "; read the formulas." : "; read what is there."));
+    }
+}
+
+}  // namespace
+
+void find_changed_rows(const AuditedBook& audited, const TemplateMatch& match, Findings& findings,
+                       Drift& drift) {
+    const Labels template_labels(match.from(), audited.texts);
+    for (std::int32_t s = 0; s < static_cast<std::int32_t>(match.from().sheets.size()); ++s) {
+        if (match.sheet(s) < 0) continue;
+        find_missing(match, template_labels, s, findings, drift);
+        find_added(audited, match.sheet(s), match.rows(s).added, findings, drift);
+    }
+}
+
+}  // namespace undercroft::audit

@@ -1,0 +1,75 @@
+/// \file term.hpp
+/// The parts of a formula with the units they are in, as far as the workbook says: what adding, multiplying
+/// and raising to a power make of units. The numbers themselves are never converted, since Calc does not
+/// either.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "addin/audit/book/book.hpp"
+#include "units/unit.hpp"
+
+namespace undercroft::audit {
+
+/// What is known of the unit of a part of a formula.
+enum class TermKind {
+    number,   ///< without a unit by its nature: a literal, a count of cells, a ratio
+    unit,     ///< in `unit`
+    bare,     ///< a cell's number that stands without a unit, `why` says which
+    truth,    ///< TRUE or FALSE
+    text,     ///< no number
+    mixed,    ///< a range in different units
+    unknown,  ///< cannot be followed, `why` says why
+};
+
+/// A part of a formula with the unit that its number is in.
+struct Term {
+    using Kind = TermKind;
+    TermKind kind = TermKind::number;
+    Unit unit;
+    std::string unit_text;
+    std::string what;               ///< "G5 in mm", "the number 5": for sentences
+    std::string why;                ///< of bare, mixed and unknown
+    std::optional<Spot> cell;       ///< where it came from
+    std::optional<double> literal;  ///< it is this number, written in the formula
+    std::vector<double> factors;    ///< literals that it was multiplied with
+    bool from_units = false;        ///< a number or truth that came of quantities with units
+
+    [[nodiscard]] bool is_zero() const { return literal && *literal == 0; }
+};
+
+[[nodiscard]] Term literal_number(double value);
+[[nodiscard]] Term pure_number(const std::string& what);
+[[nodiscard]] Term in_unit(const Unit& unit, const std::string& text, const std::string& what,
+                           const std::optional<Spot>& cell = {});
+[[nodiscard]] Term bare_number(const std::string& why, const std::optional<Spot>& cell);
+[[nodiscard]] Term unknown_unit(const std::string& why, const std::optional<Spot>& cell = {});
+[[nodiscard]] Term some_text();
+[[nodiscard]] Term truth_of(bool from_units);
+
+/// What came of an operation, and the sentence about a clash where there was one.
+struct Combined {
+    Term value;
+    std::string clash;
+};
+
+/// Two that are added, compared, or stand for each other as the branches of an IF. `verb` is "adds" or
+/// "compares".
+[[nodiscard]] Combined alike(const Term& a, const Term& b, const std::string& verb);
+[[nodiscard]] Term product(const Term& a, const Term& b);
+[[nodiscard]] Term quotient(const Term& a, const Term& b);
+/// To the power numerator/denominator.
+[[nodiscard]] Term power(const Term& base, int numerator, int denominator);
+
+/// Counts, shares and slopes are plain numbers to arithmetic.
+[[nodiscard]] bool is_plain(const Dimension& dimension);
+
+// Names that the reading of our own functions still uses.
+using Measured = Term;
+[[nodiscard]] inline Dimension physical(const Dimension& dimension) {
+    return dimension.without_ratios();
+}
+
+}  // namespace undercroft::audit
