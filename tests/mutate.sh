@@ -1,14 +1,26 @@
 #!/bin/sh
-# Breaks the functions of calc/ in one place at a time - a sign, a factor, a bound - and lists the breaks that no
-# test without an office notices. Works on copies in build/mutate/; the sources are not touched.
+# Breaks functions in one place at a time - a sign, a factor, a bound - and lists the breaks that no test without an
+# office notices. Works on copies in build/mutate/, with a build of its own; the sources are not touched.
 #   sh tests/mutate.sh [EVERY [FILE...]]     every EVERYth break (1: all) of the files (all of calc/)
 set -eu
 cd "$(dirname "$0")/.."
 scratch=build/mutate
+tree=build/mutate-build
+
+# What looks after a file: TESTS TAGS, the test programs and which of their tests.
+tests_of() {
+  case $1 in
+    sheets/builder/*) echo "builder_test *" ;;
+    *) echo "calc_test,addin_test ~[sweep]~[differential]" ;;
+  esac
+}
+programs_of() { tests_of "$1" | cut -d ' ' -f 1 | tr ',' ' '; }
+tags_of() { tests_of "$1" | cut -d ' ' -f 2-; }
+name_of() { printf '%s' "${1%.cpp}" | tr / -; }
 
 # One break: FILE NUMBER. Its mutant is line NUMBER of the list of the file.
 if [ "${1:-}" = --one ]; then
-  name=$(basename "$2" .cpp)
+  name=$(name_of "$2")
   made=$scratch/$name-$3
   result=$scratch/results/$name-$3
   mutant=$(sed -n "$3p" "$scratch/$name.mutants")
@@ -17,13 +29,13 @@ if [ "${1:-}" = --one ]; then
   MUTANT=$(printf '%s' "$mutant" | cut -f 3-) awk -v place="$place" \
     'NR == place { print ENVIRON["MUTANT"]; next } { print }' "$2" > "$made/$name.cpp"
   say() { printf '%s\t%s:%s\n' "$1" "$2" "$mutant" > "$result"; rm -rf "$made"; exit 0; }
-  g++ -std=c++20 -I. -O0 -w -c "$made/$name.cpp" -o "$made/mutant.o" 2> /dev/null || say "no build" "$2"
-  for program in calc_test addin_test; do
+  g++ -std=c++20 -I. -DUNDERCROFT_VERSION='"0.0.0"' -O0 -w -c "$made/$name.cpp" -o "$made/mutant.o" 2> /dev/null || say "no build" "$2"
+  for program in $(programs_of "$2"); do
     # The mutant stands before the library, so that the library's own object is not taken.
-    link=$(sed "s| -o $program | $PWD/$made/mutant.o -o $PWD/$made/$program |" build/tests/CMakeFiles/$program.dir/link.txt)
-    (cd build/tests && eval "$link") > /dev/null 2>&1 || say "no link" "$2"
+    link=$(sed "s| -o $program | $PWD/$made/mutant.o -o $PWD/$made/$program |" $tree/tests/CMakeFiles/$program.dir/link.txt)
+    (cd $tree/tests && eval "$link") > /dev/null 2>&1 || say "no link" "$2"
     status=0
-    timeout 120 "$made/$program" --abort "~[sweep]~[differential]" > /dev/null 2>&1 || status=$?
+    timeout 120 "$made/$program" --abort "$(tags_of "$2")" > /dev/null 2>&1 || status=$?
     [ $status != 124 ] || say "endless" "$2"
     [ $status = 0 ] || say "noticed" "$2"
   done
@@ -33,15 +45,18 @@ fi
 every=${1:-1}
 [ $# -gt 0 ] && shift
 [ $# -gt 0 ] || set -- $(find calc -name "*.cpp" | sort)
-cmake -B build > /dev/null
-cmake --build build -j "$(nproc)" --target calc_test addin_test > /dev/null
-for program in calc_test addin_test; do
-  build/tests/$program "~[sweep]~[differential]" > /dev/null || { echo "the tests do not pass unbroken" >&2; exit 1; }
+programs=$(for file in "$@"; do programs_of "$file"; done | tr ' ' '\n' | sort -u)
+cmake -B $tree -G "Unix Makefiles" > /dev/null
+cmake --build $tree -j "$(nproc)" --target $programs > /dev/null
+for file in "$@"; do
+  for program in $(programs_of "$file"); do echo "$program $(tags_of "$file")"; done
+done | sort -u | while read -r program tags; do
+  $tree/tests/$program "$tags" > /dev/null || { echo "the tests of $program do not pass unbroken" >&2; exit 1; }
 done
 rm -rf $scratch
 mkdir -p $scratch/results
 for file in "$@"; do
-  name=$(basename "$file" .cpp)
+  name=$(name_of "$file")
   awk -f tests/mutants.awk "$file" > "$scratch/$name.mutants"
   awk -v every="$every" -v file="$file" 'NR % every == 0 || every == 1 { print file, NR }' "$scratch/$name.mutants"
 done > $scratch/list
