@@ -14,7 +14,7 @@ struct Sheet {
     std::string name;
     std::string title;
     bool wide = false;       ///< landscape, with more columns
-    bool unprinted = false;  ///< only its head is printed
+    bool unprinted = false;  ///< kept from the printer
     std::vector<Row> rows;
 };
 

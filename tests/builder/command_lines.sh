@@ -25,8 +25,8 @@ for tool in "$@"; do
   case $name in
     build_sheets) expect 2 'EXAMPLES: File does not exist: /none' "$tool" / /none /tmp ;;
     generate_addin)
-      expect 2 '--print: all not in' "$tool" --print all
-      expect 2 'excludes' "$tool" / --print names ;;
+      expect 2 'wanted: DIR or --renew' "$tool"
+      expect 2 'excludes' "$tool" / --renew / ;;
     sheet_office)
       expect 2 'each workbook wants the file that it becomes' "$tool" / --last Routing --last Drawing one.fods
       expect 2 'EXTENSIONS: Directory does not exist: /none' "$tool" /none a b ;;
