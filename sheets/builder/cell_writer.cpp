@@ -99,6 +99,7 @@ void CellWriter::require_least(int at, const std::string& least) {
 void CellWriter::require_one_of(int at, const std::vector<std::string>& options) {
     const std::string cell = "[." + cell_text(at, value_column) + "]";
     std::vector<std::string> any;
+    any.reserve(options.size());
     for (const std::string& option : options) any.push_back(cell + "=" + quoted(option));
     grid_.slips[{at, value_column}] = {Slip::Kind::not_listed,
                                        "ISERROR(1/OR(" + boost::algorithm::join(any, ";") + "))"};

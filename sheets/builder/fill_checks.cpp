@@ -16,7 +16,7 @@ bool may_be_open(const std::string& formula) {
 }  // namespace
 
 SheetCell& put_verdict(CellWriter& writer, int at, int column, const std::string& stored) {
-    writer.grid().checks.push_back({at, column});
+    writer.grid().checks.emplace_back(at, column);
     if (may_be_open(stored)) writer.grid().waits = true;
     return writer.put_formula(at, column, "Verdict", stored);
 }

@@ -58,6 +58,7 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
         set(made, "table:name", validation.name);
         if (!validation.choices.empty()) {
             std::vector<std::string> list;
+            list.reserve(validation.choices.size());
             for (const std::string& choice : validation.choices) list.push_back(quoted(choice));
             set(made, "table:condition",
                 "of:cell-content-is-in-list(" + boost::algorithm::join(list, ";") + ")");

@@ -59,6 +59,9 @@ TEST_CASE("cells of every kind are written, each with its style") {
     const xml_document document =
         parsed(workbook_of({"sheet Pit | P\ninput a_b | A | rho_s | 0.1 m\ntable t_t | T | 2 | x; y | "
                             "UC.T(a_b; @)\nresult r_r | R | | m | UC.R(a_b; @)\n"}));
+    const xml_node two = file_cell(parsed(workbook_of({"sheet Pit | P\ntext t_t | T | | x | Note\n"})), "Pit", "G5");
+    CHECK(value(two, "table:number-columns-spanned") == "2");
+    CHECK(std::string(two.next_sibling().name()) == "table:covered-table-cell");
     const xml_node number = file_cell(document, "Pit", "G5");
     CHECK(value(number, "office:value-type") == "float");
     CHECK(value(number, "office:value") == "0.1");
