@@ -1,6 +1,5 @@
-// Writes what is generated from the catalogue into a folder of the build, or anew what is committed of it:
-//   generate_addin DIR
-//   generate_addin --renew PROJECT
+// Writes what is generated from the catalogue into a folder of the build, or anew what is committed of it.
+#include <CLI/CLI.hpp>
 #include <exception>
 #include <fstream>
 #include <iostream>
@@ -51,15 +50,30 @@ void renew(const std::string& project) {
 }  // namespace
 
 int main(int argc, char** argv) try {
-    const std::string first = argc > 1 ? argv[1] : "";
-    if (argc == 3 && first == "--renew") {
-        renew(argv[2]);
-    } else if (argc == 2 && !first.starts_with("-")) {
-        write_build(first);
-    } else {
-        std::cerr << "usage: generate_addin DIR | generate_addin --renew PROJECT\n";
-        return 2;
+    CLI::App app(
+        "Writes what is generated from the catalogue: the interface, registration and stubs of the "
+        "component, the "
+        "reference, the worked examples.",
+        "generate_addin");
+    std::string folder;
+    std::string project;
+    app.add_option("DIR", folder, "a folder of the build that gets what the component and the package need")
+        ->check(CLI::ExistingDirectory);
+    app.add_option("--renew", project, "the project's folder: writes anew what is committed")
+        ->check(CLI::ExistingDirectory)
+        ->excludes("DIR");
+    app.callback([&] {
+        if (folder.empty() && project.empty()) throw CLI::ValidationError("wanted: DIR or --renew");
+    });
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& end) {
+        return app.exit(end) == 0 ? 0 : 2;
     }
+    if (project.empty())
+        write_build(folder);
+    else
+        renew(project);
     return 0;
 } catch (const std::exception& error) {
     std::cerr << error.what() << "\n";

@@ -1,11 +1,10 @@
 #include "sheets/builder/cell_writer.hpp"
 
-#include <charconv>
+#include <boost/algorithm/string/join.hpp>
 #include <cmath>
 #include <stdexcept>
 
 #include "sheets/builder/formula_text.hpp"
-#include "sheets/builder/lines.hpp"
 #include "sheets/builder/unit_choices.hpp"
 
 namespace undercroft::sheets {
@@ -50,13 +49,13 @@ SheetCell& CellWriter::put_formula(int row, int column, const std::string& style
     return cell;
 }
 
-SheetCell& CellWriter::put_unit(const Row& row, int at, int column, const std::string& style,
+SheetCell& CellWriter::put_unit(int line, int at, int column, const std::string& style,
                                 const std::string& unit) {
     SheetCell& cell = put_text(at, column, style, unit);
     try {
         cell.validation = add_validation({{}, unit_choices(unit), {}, {}, Validation::Wants::unit});
     } catch (const std::runtime_error& error) {
-        mistake(row, error.what());
+        mistake(line, error.what());
     }
     return cell;
 }
@@ -92,14 +91,18 @@ void CellWriter::put_reason(int at, const std::vector<int>& columns) {
 // ISERROR only looks at the cell: an audit still finds an entry that nothing computes with.
 void CellWriter::require_least(int at, const std::string& least) {
     const std::string cell = "[." + cell_text(at, value_column) + "]";
-    grid_.slips[{at, value_column}] = "ISERROR(SQRT(" + cell + (least == "0" ? "" : "-" + least) + "))";
+    const bool zero = least == "0";
+    grid_.slips[{at, value_column}] = {zero ? Slip::Kind::below_zero : Slip::Kind::below_least,
+                                       "ISERROR(SQRT(" + cell + (zero ? "" : "-" + least) + "))"};
 }
 
 void CellWriter::require_one_of(int at, const std::vector<std::string>& options) {
     const std::string cell = "[." + cell_text(at, value_column) + "]";
-    std::string any;
-    for (const std::string& option : options) any += (any.empty() ? "" : ";") + cell + "=\"" + option + "\"";
-    grid_.slips[{at, value_column}] = "ISERROR(1/OR(" + any + "))";
+    std::vector<std::string> any;
+    any.reserve(options.size());
+    for (const std::string& option : options) any.push_back(cell + "=" + quoted(option));
+    grid_.slips[{at, value_column}] = {Slip::Kind::not_listed,
+                                       "ISERROR(1/OR(" + boost::algorithm::join(any, ";") + "))"};
 }
 
 void CellWriter::set_height(int at, int lines) {
@@ -108,8 +111,7 @@ void CellWriter::set_height(int at, int lines) {
 
 std::string CellWriter::cell_reference(const std::string& sheet_name, int row, int column) const {
     if (sheet_name == sheet_.name) return "[." + cell_text(row, column) + "]";
-    const bool plain = sheet_name.find(' ') == std::string::npos;
-    return "[$" + (plain ? sheet_name : "'" + sheet_name + "'") + "." + cell_text(row, column, true) + "]";
+    return "[$" + sheet_name + "." + cell_text(row, column, true) + "]";
 }
 
 std::string CellWriter::meaning(const std::string& word, const RowWords& of_row) const {
@@ -119,17 +121,17 @@ std::string CellWriter::meaning(const std::string& word, const RowWords& of_row)
     if (place == nullptr) return {};
     if (dot == std::string::npos) return word;
     const std::string part = word.substr(dot + 1);
-    if (part == "value") return cell_reference(place->sheet, place->row, place->column);
+    if (part == "value" && !place->unit_above) return cell_reference(place->sheet, place->row, place->column);
     if (part == "unit" && place->is_pair) return cell_reference(place->sheet, place->row, place->last_column);
     if (part == "unit" && place->unit_above) return cell_reference(place->sheet, place->row, place->column);
     return {};
 }
 
-std::string CellWriter::stored(const Row& row, const std::string& formula, const RowWords& of_row) const {
+std::string CellWriter::stored(int line, const std::string& formula, const RowWords& of_row) const {
     try {
         return stored_formula(formula, [&](const std::string& word) { return meaning(word, of_row); });
     } catch (const std::runtime_error& error) {
-        mistake(row, error.what());
+        mistake(line, error.what());
     }
 }
 
@@ -144,15 +146,6 @@ std::string CellWriter::add_validation(const Validation& wanted) {
     return made.name;
 }
 
-NumberAndUnit CellWriter::number_and_unit(const Row& row, const std::string& text) const {
-    NumberAndUnit made;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), made.number);
-    if (error != std::errc{}) mistake(row, "'" + text + "' is no number with a unit");
-    made.unit = trimmed(std::string_view(end, static_cast<std::size_t>(text.data() + text.size() - end)));
-    if (made.unit.empty()) mistake(row, "'" + text + "' has no unit");
-    return made;
-}
-
 std::string CellWriter::number_style(const std::string& base, const std::string& unit) {
     if (unit == "each") return base + "Count";
     return unit == "%" ? base + "Share" : base;
@@ -160,8 +153,8 @@ std::string CellWriter::number_style(const std::string& base, const std::string&
 
 /// A link looks like its source: what was typed in shows as typed.
 std::string CellWriter::link_style(const Place& source) const {
-    const bool computed = source.definition != nullptr && source.definition->kind == Row::Kind::result;
-    return computed ? number_style("Link", source.definition->value.in(system_)) : "LinkTyped";
+    const auto* result = source.definition == nullptr ? nullptr : source.definition->as<rows::Result>();
+    return result == nullptr ? "LinkTyped" : number_style("Link", result->unit.in(system_));
 }
 
 SheetCell& CellWriter::put_link(const Place& source, int at, int column) {
@@ -170,9 +163,9 @@ SheetCell& CellWriter::put_link(const Place& source, int at, int column) {
                        cell_reference(source.sheet, source.row, source.last_column));
 }
 
-const Place& CellWriter::place_of(const Row& row, const std::string& key) const {
+const Place& CellWriter::place_of(int line, const std::string& key) const {
     const Place* place = layout_.find(key);
-    if (place == nullptr) mistake(row, "'" + key + "' is no key of this workbook");
+    if (place == nullptr) mistake(line, "'" + key + "' is no key of this workbook");
     return *place;
 }
 

@@ -1,5 +1,6 @@
 /// \file cell_writer.hpp
-/// Puts cells onto one sheet of a workbook: texts, numbers, formulas with their keys resolved, choices.
+/// Puts cells onto one sheet of a workbook: texts, numbers, formulas with their keys resolved, choices. Where
+/// a mistake may be found, it is told the line of the sheet's text.
 #pragma once
 
 #include <map>
@@ -18,11 +19,6 @@ inline constexpr double small_character_cm = 0.145;  ///< at 8 pt
 [[nodiscard]] int lines_of_text(const std::string& text, int columns,
                                 double width_of_character = character_cm);
 
-struct NumberAndUnit {
-    double number = 0;
-    std::string unit;
-};
-
 /// What words such as `@` stand for on the row that is being filled.
 using RowWords = std::map<std::string, std::string>;
 
@@ -37,8 +33,7 @@ public:
     /// A formula as files hold it, without the `of:=`.
     SheetCell& put_formula(int row, int column, const std::string& style, const std::string& stored);
     /// A unit with the list of its kind to pick from.
-    SheetCell& put_unit(const Row& row, int at, int column, const std::string& style,
-                        const std::string& unit);
+    SheetCell& put_unit(int line, int at, int column, const std::string& style, const std::string& unit);
 
     /// Reference, description, symbol, note, and the reason where a computed cell shows an error.
     void put_common(const Row& row, int at, bool has_reason);
@@ -57,21 +52,17 @@ public:
     /// A word of a formula as files hold it; empty when it means nothing.
     [[nodiscard]] std::string meaning(const std::string& word, const RowWords& of_row = {}) const;
     /// A formula of the sheet text as files hold it.
-    [[nodiscard]] std::string stored(const Row& row, const std::string& formula,
-                                     const RowWords& of_row = {}) const;
+    [[nodiscard]] std::string stored(int line, const std::string& formula, const RowWords& of_row = {}) const;
 
     [[nodiscard]] std::string add_validation(const Validation& wanted);
-    [[nodiscard]] NumberAndUnit number_and_unit(const Row& row, const std::string& text) const;
     /// A style for numbers in this unit: counts whole, percentages with one decimal.
     [[nodiscard]] static std::string number_style(const std::string& base, const std::string& unit);
     [[nodiscard]] std::string link_style(const Place& source) const;
     /// A link to a pair: its number, and its unit beside it. \return the cell of the unit.
     SheetCell& put_link(const Place& source, int at, int column);
 
-    [[nodiscard]] const Place& place_of(const Row& row, const std::string& key) const;
-    [[noreturn]] void mistake(const Row& row, const std::string& why) const {
-        sheet_mistake(sheet_, row.line, why);
-    }
+    [[nodiscard]] const Place& place_of(int line, const std::string& key) const;
+    [[noreturn]] void mistake(int line, const std::string& why) const { sheet_mistake(sheet_, line, why); }
 
     [[nodiscard]] const Sheet& sheet() const { return sheet_; }
     [[nodiscard]] const Layout& layout() const { return layout_; }

@@ -18,6 +18,7 @@ SheetGrid blank_grid(const Sheet& sheet, int rows) {
     grid.column_widths_cm.assign(static_cast<std::size_t>(last_column(sheet) + 1), column_cm);
     grid.column_widths_cm[ref_column] = 1.3;
     grid.column_widths_cm.push_back(11);  // reasons, beside the printed page
+    grid.column_widths_cm.insert(grid.column_widths_cm.end(), count_columns, column_cm);
     return grid;
 }
 

@@ -13,83 +13,70 @@ std::string values_of(const Place& table, int column) {
            cell_text(table.last_row, column);
 }
 
-const Place& table_of(const CellWriter& writer, const Row& row, const std::string& key) {
-    const Place& table = writer.place_of(row, key);
-    if (table.definition == nullptr || table.definition->columns.empty())
-        writer.mistake(row, "'" + key + "' is no table");
+const Place& table_of(const CellWriter& writer, int line, const std::string& key) {
+    const Place& table = writer.place_of(line, key);
+    if (table.definition == nullptr || columns_of(*table.definition) == nullptr)
+        writer.mistake(line, "'" + key + "' is no table");
     return table;
 }
 
-int column_of(const CellWriter& writer, const Row& row, const Place& table, const std::string& title) {
-    int column = table.column;
-    for (const ListColumn& c : table.definition->columns) {
-        if (c.title == title) return column;
-        column += c.span;
+int column_of(const CellWriter& writer, int line, const Place& table, const std::string& title) {
+    int at = table.column;
+    for (const Column& column : *columns_of(*table.definition)) {
+        if (column.title == title) return at;
+        at += column.span;
     }
-    writer.mistake(row, "the table has no column '" + title + "'");
-}
-
-constexpr std::string_view on_right = "right ";
-constexpr std::string_view logarithmic = "log ";
-
-/// The column's title, and whether the word stood before it.
-std::pair<std::string, bool> without(std::string_view word, const std::string& title) {
-    const bool has = title.starts_with(word);
-    return {has ? title.substr(word.size()) : title, has};
+    writer.mistake(line, "the table has no column '" + title + "'");
 }
 
 }  // namespace
 
-void fill_chart(CellWriter& writer, const Row& row, int at) {
-    const Place& table = table_of(writer, row, row.source_table);
+void fill_chart(CellWriter& writer, const Row& row, const rows::Chart& wanted, int at) {
+    const Place& table = table_of(writer, row.line, wanted.table);
     Chart chart;
     chart.title = row.description;
-    chart.x_title = row.x_title.in(writer.system());
-    chart.y_title = row.y_title.in(writer.system());
-    chart.right_title = row.right_title.in(writer.system());
-    chart.row = row.beside ? table.row - 1 : at;
-    chart.column = row.beside ? table.last_column + 1 : description_column;
+    chart.x_title = wanted.x_title.in(writer.system());
+    chart.y_title = wanted.y_title.in(writer.system());
+    chart.right_title = wanted.right_title.in(writer.system());
+    chart.row = wanted.beside ? table.row - 1 : at;
+    chart.column = wanted.beside ? table.last_column + 1 : description_column;
     constexpr int least_rows = 12;
     constexpr int most_rows = 20;
-    const int rows = row.beside ? std::clamp(table.last_row - table.row + 2, least_rows, most_rows) : 18;
+    const int rows = wanted.beside ? std::clamp(table.last_row - table.row + 2, least_rows, most_rows) : 18;
     chart.end_row = chart.row + rows;
     chart.end_column = last_column(writer.sheet());
     chart.width_cm = column_cm * (chart.end_column - chart.column + 1) - 0.2;
     chart.height_cm = rows * 0.5;
-    const auto [x_title, log_x] = without(logarithmic, row.plot[0]);
-    chart.log_x = log_x;
-    const int x = column_of(writer, row, table, x_title);
-    for (std::size_t i = 1; i < row.plot.size(); ++i) {
-        const auto [scaled_title, log_y] = without(logarithmic, row.plot[i]);
-        chart.log_y = chart.log_y || log_y;
-        const auto [y_title, right] = without(on_right, scaled_title);
-        const int y = column_of(writer, row, table, y_title);
+    chart.log_x = wanted.x.logarithmic;
+    const int x = column_of(writer, row.line, table, wanted.x.column);
+    for (const rows::Curve& curve : wanted.curves) {
+        chart.log_y = chart.log_y || curve.logarithmic;
+        const int y = column_of(writer, row.line, table, curve.column);
         chart.series.push_back({values_of(table, x),
                                 values_of(table, y),
                                 table.sheet + "." + cell_text(table.row - 1, y),
                                 {},
-                                right});
+                                curve.on_right});
     }
     writer.grid().charts.push_back(chart);
 }
 
-void fill_picture(CellWriter& writer, const Row& row, int at) {
+void fill_picture(CellWriter& writer, const Row& row, const rows::Picture& picture, int at) {
+    const Paper& paper = picture.paper;
     Chart chart;
     chart.title = row.description;
-    chart.picture = PaperAxes{row.paper[0], row.paper[1], row.paper[2], row.paper[3]};
+    chart.picture = paper;
     chart.row = at;
     chart.column = description_column;
-    chart.end_row = at + Layout::picture_rows(row) - 1;
+    chart.end_row = at + Layout::picture_rows(paper) - 1;
     chart.end_column = last_column(writer.sheet());
     chart.width_cm = column_cm * (chart.end_column - chart.column + 1) - 0.2;
-    chart.height_cm = (row.paper[3] - row.paper[2]) / 10 + 2.6;
-    for (const std::string& item : row.plot) {
-        const std::size_t space = item.find(' ');
-        if (space == std::string::npos) writer.mistake(row, "wanted: LOOK TABLE, not '" + item + "'");
-        const Place& table = table_of(writer, row, item.substr(space + 1));
+    chart.height_cm = (paper.y_to - paper.y_from) / 10 + 2.6;
+    for (const rows::Outline& outline : picture.outlines) {
+        const Place& table = table_of(writer, row.line, outline.table);
         chart.series.push_back({values_of(table, table.column), values_of(table, table.column + 1),
                                 table.sheet + "." + cell_text(table.row - 2, description_column),
-                                item.substr(0, space), false});
+                                outline.look, false});
     }
     writer.grid().charts.push_back(chart);
 }

@@ -1,5 +1,6 @@
 #include "sheets/builder/formula_text.hpp"
 
+#include <boost/algorithm/string/replace.hpp>
 #include <stdexcept>
 
 namespace undercroft::sheets {
@@ -83,6 +84,10 @@ std::string stored_formula(std::string_view formula, const Meaning& meaning) {
             stored += means;
         });
     return stored;
+}
+
+std::string quoted(const std::string& text) {
+    return "\"" + boost::algorithm::replace_all_copy(text, "\"", "\"\"") + "\"";
 }
 
 std::vector<std::string> keys_in(std::string_view formula) {

@@ -17,7 +17,11 @@ using Meaning = std::function<std::string(const std::string& word)>;
 /// \throws std::runtime_error for a word that means nothing.
 [[nodiscard]] std::string stored_formula(std::string_view formula, const Meaning& meaning);
 
+/// A text as a formula holds it: in quotes, those inside it doubled.
+[[nodiscard]] std::string quoted(const std::string& text);
+
 /// The keys that a formula uses.
+/// \throws std::runtime_error for a text that is not closed.
 [[nodiscard]] std::vector<std::string> keys_in(std::string_view formula);
 
 }  // namespace undercroft::sheets

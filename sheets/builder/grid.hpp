@@ -8,6 +8,9 @@
 #include <utility>
 #include <vector>
 
+#include "sheets/builder/cell_text.hpp"
+#include "sheets/builder/paper.hpp"
+
 namespace undercroft::sheets {
 
 struct SheetCell {
@@ -33,20 +36,19 @@ struct Validation {
     std::string least = "0";  ///< of a number
 };
 
+/// When an entry cannot be right.
+struct Slip {
+    enum class Kind { below_zero, below_least, not_listed };
+    Kind kind = Kind::below_zero;
+    std::string when;  ///< a formula that is true while it is
+};
+
 struct Series {
     std::string x;  ///< `Storage.B20:Storage.B43`
     std::string y;
     std::string label;      ///< cell of its name
     std::string look;       ///< a name of chart.cpp's looks; empty for the next of a graph's
     bool on_right = false;  ///< read on the axis to the right
-};
-
-/// Axes of a picture to scale: millimetres of paper, the same both ways.
-struct PaperAxes {
-    double x_from = 0;
-    double x_to = 0;
-    double y_from = 0;
-    double y_to = 0;
 };
 
 struct Chart {
@@ -62,8 +64,8 @@ struct Chart {
     double height_cm = 8;
     bool log_x = false;
     bool log_y = false;
-    std::string right_title;           ///< of the axis to the right, when a series is read there
-    std::optional<PaperAxes> picture;  ///< a picture to scale instead of a graph
+    std::string right_title;       ///< of the axis to the right, when a series is read there
+    std::optional<Paper> picture;  ///< a picture to scale instead of a graph
 };
 
 struct SheetGrid {
@@ -72,10 +74,10 @@ struct SheetGrid {
     std::map<int, double> row_heights_cm;            ///< where they differ from the standard
     std::vector<double> column_widths_cm;
     std::vector<Chart> charts;
-    std::vector<std::string> checks;                   ///< addresses of the cells that pass or fail
-    std::map<std::pair<int, int>, std::string> slips;  ///< by typed cell, when what it holds cannot be right
-    bool waits = false;                                ///< some checks may be open, neither passed nor failed
-    std::vector<int> page_breaks;                      ///< rows that begin a page
+    std::vector<std::pair<int, int>> checks;    ///< the cells that pass or fail
+    std::map<std::pair<int, int>, Slip> slips;  ///< by typed cell
+    bool waits = false;                         ///< some checks may be open, neither passed nor failed
+    std::vector<int> page_breaks;               ///< rows that begin a page
     int rows = 0;
     int print_columns = 0;  ///< the columns that are printed
     bool printed = true;
@@ -97,9 +99,6 @@ struct WorkbookGrid {
     std::vector<NamedRange> names;
     std::vector<Validation> validations;
 };
-
-/// `$G$12`, `G12`; rows and columns from 0.
-[[nodiscard]] std::string cell_text(int row, int column, bool fixed = false);
 
 /// The workbook as a flat OpenDocument spreadsheet.
 [[nodiscard]] std::string flat_document(const WorkbookGrid& workbook);

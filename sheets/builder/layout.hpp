@@ -26,6 +26,9 @@ inline constexpr double column_cm = 1.8;
 [[nodiscard]] int last_column(const Sheet& sheet);
 /// Beside the printed page: why a cell shows an error.
 [[nodiscard]] int reason_column(const Sheet& sheet);
+/// To the right of the reasons: counts of what is open, row by row, in columns of their own.
+inline constexpr int count_columns = 4;
+[[nodiscard]] int first_count_column(const Sheet& sheet);
 
 /// Where a key's cells are.
 struct Place {
@@ -52,22 +55,17 @@ public:
     [[nodiscard]] int height_of(const Sheet& sheet) const { return heights_.at(sheet.name); }
     [[nodiscard]] const std::vector<NamedRange>& names() const { return names_; }
 
-    /// Rows of values that a table fills.
-    [[nodiscard]] static int table_height(const Sheet& sheet, const Row& row);
-    /// Columns of the sheet that a table, grid or list takes.
-    [[nodiscard]] static int width_of(const Row& row);
-    /// Columns at the left of a list that hold wording: its key stands for those to the right of them.
-    [[nodiscard]] static int columns_of_words(const Row& row);
-    /// Rows that a picture covers.
-    [[nodiscard]] static int picture_rows(const Row& row);
+    /// Rows of the sheet that a picture covers.
+    [[nodiscard]] static int picture_rows(const Paper& paper);
     /// Name of the cell that counts the open checks of a sheet.
     [[nodiscard]] static std::string open_key(const Sheet& sheet);
 
 private:
     void lay_out(const Sheet& sheet);
+    void add_place(const Sheet& sheet, const Row& row, int at);
     void add_columns(const Row& row, const Place& whole);
     void add(const std::string& key, const Place& place);
-    [[nodiscard]] int rows_of(const Sheet& sheet, const Row& row) const;
+    [[nodiscard]] int rows_of(const Row& row) const;
 
     const Selection& selection_;
     System system_;

@@ -1,12 +1,19 @@
 #include "sheets/builder/lines.hpp"
 
+#include <algorithm>
+#include <boost/algorithm/string/trim.hpp>
+
 namespace undercroft::sheets {
 
 std::string trimmed(std::string_view text) {
-    const std::size_t begin = text.find_first_not_of(" \t\r");
-    if (begin == std::string_view::npos) return {};
-    const std::size_t end = text.find_last_not_of(" \t\r");
-    return std::string(text.substr(begin, end - begin + 1));
+    return boost::algorithm::trim_copy(std::string(text));
+}
+
+std::string take_word(std::string& text) {
+    const std::size_t end = std::min(text.find_first_of(" \t"), text.size());
+    const std::string word = text.substr(0, end);
+    text = trimmed(std::string_view(text).substr(end));
+    return word;
 }
 
 std::vector<std::string> fields_of(std::string_view text, char separator) {

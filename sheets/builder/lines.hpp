@@ -25,6 +25,9 @@ struct Line {
 /// Text without the spaces at its ends.
 [[nodiscard]] std::string trimmed(std::string_view text);
 
+/// The word at the start of a text, removed from it with the spaces behind it.
+[[nodiscard]] std::string take_word(std::string& text);
+
 /// The fields between separators, trimmed. A separator inside double quotes, braces or parentheses does not
 /// count.
 [[nodiscard]] std::vector<std::string> fields_of(std::string_view text, char separator = '|');

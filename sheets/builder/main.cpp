@@ -1,69 +1,37 @@
-// Builds the workbooks from their text:
-//   build_sheets TEXT_FOLDER EXAMPLES OUTPUT_FOLDER
-// writes OUTPUT_FOLDER/NAME.fods (SI) and NAME-us.fods for each workbook of TEXT_FOLDER/workbooks.txt, and
-// worked-examples.fods from the file of worked examples.
-#include <algorithm>
+// Builds the workbooks from their text: NAME.fods (SI) and NAME-us.fods for each workbook of
+// TEXT_FOLDER/workbooks.txt, and worked-examples.fods from the file of worked examples.
 #include <filesystem>
-#include <fstream>
 #include <iostream>
-#include <sstream>
 
+#include "sheets/builder/command_line.hpp"
 #include "sheets/builder/compose.hpp"
+#include "sheets/builder/files.hpp"
 #include "sheets/builder/worked_examples_book.hpp"
-
-namespace {
-
-std::string read(const std::filesystem::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    if (!file) throw std::runtime_error("cannot read " + path.string());
-    std::stringstream text;
-    text << file.rdbuf();
-    return text.str();
-}
-
-void write(const std::filesystem::path& path, const std::string& text) {
-    std::ofstream file(path, std::ios::binary);
-    file << text;
-    if (!file.flush()) throw std::runtime_error("cannot write " + path.string());
-}
-
-std::vector<undercroft::sheets::Sheet> read_sheets(const std::filesystem::path& folder) {
-    std::vector<std::filesystem::path> paths;
-    for (const auto& entry : std::filesystem::directory_iterator(folder))
-        if (entry.path().extension() == ".txt" && entry.path().filename() != "workbooks.txt")
-            paths.push_back(entry.path());
-    std::sort(paths.begin(), paths.end());
-    std::vector<undercroft::sheets::Sheet> sheets;
-    for (const auto& path : paths) {
-        try {
-            sheets.push_back(undercroft::sheets::read_sheet(read(path)));
-        } catch (const std::exception& error) {
-            throw std::runtime_error(path.string() + ": " + error.what());
-        }
-    }
-    return sheets;
-}
-
-}  // namespace
 
 int main(int argc, char** argv) try {
     using namespace undercroft::sheets;
-    if (argc != 4) {
-        std::cerr << "usage: build_sheets TEXT_FOLDER EXAMPLES OUTPUT_FOLDER\n";
-        return 2;
-    }
-    const std::filesystem::path folder(argv[1]);
-    const std::filesystem::path output(argv[3]);
+    CLI::App app("Builds the template workbooks from their text, as flat OpenDocument spreadsheets.",
+                 "build_sheets");
+    std::filesystem::path texts;
+    std::filesystem::path examples;
+    std::filesystem::path output;
+    app.add_option("TEXT_FOLDER", texts, "the sheets as text, and workbooks.txt")
+        ->required()
+        ->check(CLI::ExistingDirectory);
+    app.add_option("EXAMPLES", examples, "the file of worked examples")->required()->check(CLI::ExistingFile);
+    app.add_option("OUTPUT_FOLDER", output, "where the workbooks go")->required();
+    if (const auto status = read_command_line(app, argc, argv)) return *status;
+
     std::filesystem::create_directories(output);
-    const std::vector<Sheet> sheets = read_sheets(folder);
-    for (const WorkbookText& workbook : read_workbooks(read(folder / "workbooks.txt"))) {
+    const std::vector<Sheet> sheets = read_sheets(texts);
+    for (const WorkbookText& workbook : read_workbooks_of(texts)) {
         for (const System system : {System::si, System::us}) {
             const WorkbookGrid grid = compose(workbook, sheets, system);
-            write(output / (grid.name + ".fods"), flat_document(grid));
+            write_file(output / (grid.name + ".fods"), flat_document(grid));
         }
     }
-    write(output / "worked-examples.fods",
-          flat_document(worked_examples_book(read_worked_examples(read(argv[2])))));
+    const WorkedExamples read = read_worked_examples(read_file(examples));
+    write_file(output / "worked-examples.fods", flat_document(worked_examples_book(read)));
     return 0;
 } catch (const std::exception& error) {
     std::cerr << error.what() << "\n";

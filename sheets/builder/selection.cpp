@@ -13,43 +13,73 @@ void sheet_mistake(const Sheet& sheet, int line, const std::string& why) {
 
 namespace {
 
+/// Of this sheet only the rows stand that others use.
+constexpr std::string_view site = "Site";
+
 bool defines_always(const Row& row) {
-    using Kind = Row::Kind;
-    return !row.key.empty() && row.kind != Kind::given && row.kind != Kind::chart &&
-           row.kind != Kind::picture;
+    return !row.key.empty() && !row.is<rows::Given>() && !row.is<rows::Chart>() && !row.is<rows::Picture>();
 }
 
-/// The keys that a row's cells are computed from.
-std::vector<std::string> keys_used(const Row& row, System system) {
-    std::vector<std::string> keys = keys_in(row.formula.in(system));
-    if (row.kind == Row::Kind::table)
-        for (const std::string& key : keys_in(row.height)) keys.push_back(key);
-    for (const ListColumn& column : row.columns)
-        for (const std::string& key : keys_in(column.formula)) keys.push_back(key);
-    if (row.kind == Row::Kind::list)
-        for (const auto& item : row.items)
-            for (const ListCell& cell : item)
-                if (const std::string& text = cell.text.in(system); text.starts_with("="))
-                    for (const std::string& key : keys_in(text)) keys.push_back(key);
-    return keys;
+/// The keys that the cells of a kind of row are computed from.
+class KeysUsed {
+public:
+    explicit KeysUsed(System system) : system_(system) {}
+
+    void operator()(const rows::Result& result) { add(result.formula); }
+    void operator()(const rows::Words& words) { add(words.formula); }
+    void operator()(const rows::Table& table) { add(table.formula); }
+    void operator()(const rows::Check& check) {
+        std::visit(Overloaded{[this](const std::string& formula) { add(formula); },
+                              [this](const rows::Comparison& comparison) {
+                                  keys_.push_back(comparison.left);
+                                  keys_.push_back(comparison.right);
+                              }},
+                   check.demand.in(system_));
+    }
+    void operator()(const rows::List& list) {
+        for (const Column& column : list.columns) add(column.formula);
+        for (const rows::Item& item : list.items)
+            for (const DualText& cell : item.cells)
+                if (cell.in(system_).starts_with("=")) add(cell);
+    }
+    void operator()(const rows::Chart& chart) { keys_.push_back(chart.table); }
+    void operator()(const rows::Picture& picture) {
+        for (const rows::Outline& outline : picture.outlines) keys_.push_back(outline.table);
+    }
+    template <class Kind>
+    void operator()(const Kind&) {}  // typed in, or no cells of its own
+
+    [[nodiscard]] std::vector<std::string> keys() && { return std::move(keys_); }
+
+private:
+    void add(const DualText& formula) { add(formula.in(system_)); }
+    void add(const std::string& formula) {
+        for (std::string& key : keys_in(formula)) keys_.push_back(std::move(key));
+    }
+
+    System system_;
+    std::vector<std::string> keys_;
+};
+
+std::vector<std::string> keys_used(const Sheet& sheet, const Row& row, System system) {
+    try {
+        KeysUsed used(system);
+        std::visit(used, row.kind);
+        return std::move(used).keys();
+    } catch (const std::runtime_error& error) {
+        sheet_mistake(sheet, row.line, error.what());
+    }
 }
 
 /// A heading with nothing but remarks under it says nothing.
 void drop_empty_sections(Sheet& sheet) {
     std::vector<Row> kept;
-    for (std::size_t i = 0; i < sheet.rows.size();) {
-        if (sheet.rows[i].kind != Row::Kind::section) {
-            kept.push_back(sheet.rows[i++]);
-            continue;
-        }
-        std::size_t end = i + 1;
-        bool says = false;
-        for (; end < sheet.rows.size() && sheet.rows[end].kind != Row::Kind::section; ++end)
-            says = says || !sheet.rows[end].key.empty();
-        if (says)
-            kept.insert(kept.end(), sheet.rows.begin() + static_cast<std::ptrdiff_t>(i),
-                        sheet.rows.begin() + static_cast<std::ptrdiff_t>(end));
-        i = end;
+    const auto is_section = [](const Row& row) { return row.is<rows::Section>(); };
+    for (auto row = sheet.rows.begin(); row != sheet.rows.end();) {
+        const auto end = std::find_if(row + 1, sheet.rows.end(), is_section);
+        const bool says = std::any_of(row, end, [](const Row& under) { return !under.key.empty(); });
+        if (says || !is_section(*row)) kept.insert(kept.end(), row, end);
+        row = end;
     }
     sheet.rows = std::move(kept);
 }
@@ -81,46 +111,43 @@ void Selection::find_definitions() {
                 sheet_mistake(sheet, row.line, "the key " + row.key + " stands twice");
     for (const Sheet& sheet : sheets_)
         for (const Row& row : sheet.rows)
-            if (row.kind == Row::Kind::given && definitions_.insert(row.key).second)
+            if (row.is<rows::Given>() && definitions_.insert(row.key).second)
                 first_given_[row.key] = {sheet.name, row.line};
 }
 
 bool Selection::is_link(const Sheet& sheet, const Row& row) const {
-    if (row.kind != Row::Kind::given) return false;
+    if (!row.is<rows::Given>()) return false;
     const auto first = first_given_.find(row.key);
     return first == first_given_.end() || first->second != std::pair(sheet.name, row.line);
 }
 
 bool Selection::defines(const Sheet& sheet, const Row& row) const {
-    return defines_always(row) || (row.kind == Row::Kind::given && !is_link(sheet, row));
+    return defines_always(row) || (row.is<rows::Given>() && !is_link(sheet, row));
 }
 
 void Selection::keep_what_is_used() {
     std::set<std::string> used;
-    const auto use = [&](const Row& row) {
-        for (const std::string& key : keys_used(row, system_)) used.insert(key);
+    const auto use = [&](const Sheet& sheet, const Row& row) {
+        for (const std::string& key : keys_used(sheet, row, system_)) used.insert(key);
     };
     for (const Sheet& sheet : sheets_) {
-        if (sheet.name == "Site") continue;
+        if (sheet.name == site) continue;
         for (const Row& row : sheet.rows) {
-            use(row);
-            if (row.kind == Row::Kind::given) used.insert(row.key);
-            if (row.kind == Row::Kind::chart) used.insert(row.source_table);
+            use(sheet, row);
+            if (row.is<rows::Given>()) used.insert(row.key);
         }
     }
     for (Sheet& sheet : sheets_) {
-        if (sheet.name != "Site") continue;
+        if (sheet.name != site) continue;
         // What a row of Site uses is used, too; a check of Site stands where all that it compares stands.
-        for (bool grown = true; grown;) {
-            grown = false;
-            const std::size_t before = used.size();
+        for (std::size_t before = 0; before != used.size();) {
+            before = used.size();
             for (const Row& row : sheet.rows)
-                if (used.contains(row.key)) use(row);
-            grown = used.size() != before;
+                if (used.contains(row.key)) use(sheet, row);
         }
         const auto needed = [&](const Row& row) {
-            if (row.kind == Row::Kind::check) {
-                const auto keys = keys_used(row, system_);
+            if (row.is<rows::Check>()) {
+                const auto keys = keys_used(sheet, row, system_);
                 return std::all_of(keys.begin(), keys.end(),
                                    [&](const std::string& key) { return used.contains(key); });
             }

@@ -1,17 +1,12 @@
 #include "sheets/builder/styles.hpp"
 
-#include <string>
 #include <string_view>
+
+#include "sheets/builder/number_formats.hpp"
 
 namespace undercroft::sheets {
 
 namespace {
-
-using pugi::xml_node;
-
-void set(xml_node node, const char* name, const std::string& value) {
-    node.append_attribute(name) = value.c_str();
-}
 
 // The colours. Ink and slate for text, sand for what is typed in, and a light ground for headings.
 constexpr const char* ink = "#1c2b30";
@@ -26,66 +21,6 @@ constexpr const char* pass_ground = "#d8ecdc";
 constexpr const char* pass_ink = "#17502a";
 constexpr const char* fail_ground = "#f6cfc9";
 constexpr const char* fail_ink = "#7d1410";
-
-/// A number format with that many decimals.
-xml_node number_format(xml_node styles, const char* name, int decimals, bool part) {
-    xml_node style = styles.append_child("number:number-style");
-    set(style, "style:name", name);
-    if (part) set(style, "style:volatile", "true");
-    xml_node number = style.append_child("number:number");
-    set(number, "number:decimal-places", std::to_string(decimals));
-    set(number, "number:min-decimal-places", std::to_string(decimals));
-    set(number, "number:min-integer-digits", "1");
-    return style;
-}
-
-/// A space before the last three digits: no comma, which could be read as a decimal sign.
-void space_thousands(xml_node style) {
-    xml_node space = style.child("number:number").append_child("number:embedded-text");
-    set(space, "number:position", "3");
-    space.text().set(" ");
-}
-
-void map_format(xml_node style, const std::string& condition, const char* to) {
-    xml_node map = style.append_child("style:map");
-    set(map, "style:condition", condition);
-    set(map, "style:apply-style-name", to);
-}
-
-void word_format(xml_node styles, const char* name, const char* word) {
-    xml_node style = styles.append_child("number:number-style");
-    set(style, "style:name", name);
-    set(style, "style:volatile", "true");
-    style.append_child("number:text").text().set(word);
-}
-
-void add_number_formats(xml_node styles) {
-    // Four or five digits whatever the size: 12 345, 123.45, 1.234. Of a format in parts Calc shows the sign
-    // in the first only, so the first is the one that all numbers below 0 fall into.
-    number_format(styles, "SensibleP0", 3, true);
-    number_format(styles, "SensibleP1", 2, true);
-    xml_node sensible = number_format(styles, "Sensible", 0, false);
-    space_thousands(sensible);
-    map_format(sensible, "value()<10", "SensibleP0");
-    map_format(sensible, "value()<10000", "SensibleP1");
-    number_format(styles, "OneDecimal", 1, false);
-    number_format(styles, "Whole", 0, false);
-    xml_node percent = styles.append_child("number:percentage-style");
-    set(percent, "style:name", "Percent");
-    xml_node number = percent.append_child("number:number");
-    set(number, "number:decimal-places", "1");
-    set(number, "number:min-integer-digits", "1");
-    percent.append_child("number:text").text().set(" %");
-    word_format(styles, "VerdictP0", "PASS");
-    word_format(styles, "VerdictP1", "FAIL");
-    xml_node verdict = number_format(styles, "VerdictFormat", 0, false);
-    map_format(verdict, "value()=1", "VerdictP0");
-    map_format(verdict, "value()=0", "VerdictP1");
-    word_format(styles, "OpenP0", "none open");
-    xml_node open = number_format(styles, "OpenFormat", 0, false);
-    open.append_child("number:text").text().set(" open");
-    map_format(open, "value()=0", "OpenP0");
-}
 
 struct Look {
     const char* name;
@@ -104,9 +39,7 @@ struct Look {
 };
 
 void add_look(xml_node styles, const Look& look) {
-    xml_node style = styles.append_child("style:style");
-    set(style, "style:name", look.name);
-    set(style, "style:family", "table-cell");
+    xml_node style = add_style(styles, look.name, "table-cell");
     if (look.parent != nullptr) set(style, "style:parent-style-name", look.parent);
     if (look.format != nullptr) set(style, "style:data-style-name", look.format);
     xml_node cell = style.append_child("style:table-cell-properties");
@@ -153,9 +86,7 @@ void add_cell_styles(xml_node styles) {
                              .wrap = true,
                              .entry = true,
                              .edge = sand_edge};
-    xml_node standard = styles.append_child("style:style");
-    set(standard, "style:name", "Default");
-    set(standard, "style:family", "table-cell");
+    xml_node standard = add_style(styles, "Default", "table-cell");
     xml_node text = standard.append_child("style:text-properties");
     set(text, "style:font-name", "Liberation Sans");
     set(text, "fo:font-family", "'Liberation Sans', Arial, sans-serif");
@@ -331,56 +262,6 @@ void add_cell_styles(xml_node styles) {
 void add_styles(xml_node styles) {
     add_number_formats(styles);
     add_cell_styles(styles);
-}
-
-void add_page_styles(xml_node automatic, xml_node master, bool letter) {
-    const std::pair<const char*, bool> pages[] = {{"Upright", false}, {"Wide", true}};
-    for (const auto& [name, wide] : pages) {
-        const std::string layout = std::string("Layout") + name;
-        xml_node page = automatic.append_child("style:page-layout");
-        set(page, "style:name", layout);
-        xml_node properties = page.append_child("style:page-layout-properties");
-        const char* shorter = letter ? "21.59cm" : "21cm";
-        const char* longer = letter ? "27.94cm" : "29.7cm";
-        set(properties, "fo:page-width", wide ? longer : shorter);
-        set(properties, "fo:page-height", wide ? shorter : longer);
-        set(properties, "style:print-orientation", wide ? "landscape" : "portrait");
-        set(properties, "fo:margin-top", "1.2cm");
-        set(properties, "fo:margin-bottom", "1.2cm");
-        set(properties, "fo:margin-left", "1.5cm");
-        set(properties, "fo:margin-right", "1.2cm");
-        set(properties, "style:first-page-number", "continue");
-        set(properties, "style:scale-to-X", "1");
-        set(properties, "style:scale-to-Y", "0");
-        set(properties, "style:table-centering", "none");
-        set(properties, "style:print", "objects charts drawings zero-values");
-        for (const char* part : {"style:header-style", "style:footer-style"}) {
-            xml_node band = page.append_child(part).append_child("style:header-footer-properties");
-            set(band, "fo:min-height", "0.6cm");
-            set(band, "fo:margin-left", "0cm");
-            set(band, "fo:margin-right", "0cm");
-            set(band, part == std::string("style:header-style") ? "fo:margin-bottom" : "fo:margin-top",
-                "0.2cm");
-        }
-        xml_node made = master.append_child("style:master-page");
-        set(made, "style:name", name);
-        set(made, "style:page-layout-name", layout);
-        const auto paragraph = [](xml_node region) { return region.append_child("text:p"); };
-        xml_node header = made.append_child("style:header");
-        xml_node file = paragraph(header.append_child("style:region-left")).append_child("text:file-name");
-        set(file, "text:display", "name-and-extension");
-        file.text().set("file");
-        xml_node right = paragraph(header.append_child("style:region-right"));
-        right.append_child("text:sheet-name").text().set("sheet");
-        xml_node footer = made.append_child("style:footer");
-        xml_node left = paragraph(footer.append_child("style:region-left"));
-        left.append_child(pugi::node_pcdata).set_value("Local codes and a licensed engineer govern.");
-        xml_node pages_of = paragraph(footer.append_child("style:region-right"));
-        pages_of.append_child(pugi::node_pcdata).set_value("page ");
-        pages_of.append_child("text:page-number").text().set("1");
-        pages_of.append_child(pugi::node_pcdata).set_value(" of ");
-        pages_of.append_child("text:page-count").text().set("1");
-    }
 }
 
 }  // namespace undercroft::sheets

@@ -54,8 +54,4 @@ std::vector<std::string> unit_choices(const std::string& unit) {
     return choices;
 }
 
-std::string unit_kind(const std::string& unit) {
-    return name_of(read(unit).dimension);
-}
-
 }  // namespace undercroft::sheets

@@ -11,7 +11,4 @@ namespace undercroft::sheets {
 /// \throws std::runtime_error when the text is no unit.
 [[nodiscard]] std::vector<std::string> unit_choices(const std::string& unit);
 
-/// The trade's name of its dimension: "a length".
-[[nodiscard]] std::string unit_kind(const std::string& unit);
-
 }  // namespace undercroft::sheets

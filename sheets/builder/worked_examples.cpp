@@ -1,18 +1,11 @@
 #include "sheets/builder/worked_examples.hpp"
 
-#include <charconv>
 #include <cmath>
 
 #include "sheets/builder/lines.hpp"
+#include "sheets/builder/numbers.hpp"
 
 namespace undercroft::sheets {
-
-std::optional<double> number_in(std::string_view text) {
-    double value = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
-    return value;
-}
 
 namespace {
 

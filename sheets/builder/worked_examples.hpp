@@ -7,6 +7,8 @@
 #include <string_view>
 #include <vector>
 
+#include "sheets/builder/numbers.hpp"  // of the cells of a published table
+
 namespace undercroft::sheets {
 
 struct WorkedExample {
@@ -29,9 +31,6 @@ struct ExampleTable {
     std::string title;
     std::vector<std::vector<std::string>> rows;
 };
-
-/// A cell of such a table that is a number.
-[[nodiscard]] std::optional<double> number_in(std::string_view text);
 
 struct WorkedExamples {
     std::vector<ExampleTable> tables;

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "sheets/builder/formula_text.hpp"
+#include "sheets/builder/numbers.hpp"
 
 namespace undercroft::sheets {
 
@@ -147,7 +148,7 @@ private:
         }
         text(at, tag, "Note", example.tag);
         text(at, source, "Note", example.source);
-        sheet_.checks.push_back(cell_text(at, verdict));
+        sheet_.checks.emplace_back(at, verdict);
         const auto lines = [](const std::string& words, double width_cm) {
             return std::ceil(static_cast<double>(words.size()) * 0.136 / (width_cm - 0.3));
         };

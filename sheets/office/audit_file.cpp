@@ -1,17 +1,13 @@
-// Audits a workbook in a headless Calc with our extension; the file itself is never changed:
-//   audit_file EXTENSIONS FILE... [--against TEMPLATE] [--csv TABLE.csv] [--out COPY.ods [--print COPY.pdf]]
-// COPY.ods and COPY.pdf get the workbook, every cell computed anew, with the sheet Audit. Exit status 0 when
-// nothing was found, 1 when something was, 2 when the audit of one could not be made.
+// Audits workbooks in a headless Calc with our extension; the files themselves are never changed.
 #include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/lang/DisposedException.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
 #include <com/sun/star/task/XJob.hpp>
 
 #include <algorithm>
-#include <fstream>
 #include <iostream>
-#include <map>
 
+#include "sheets/builder/files.hpp"
 #include "sheets/office/tool.hpp"
 
 namespace undercroft::sheets {
@@ -23,53 +19,27 @@ using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 
 struct Wanted {
+    std::filesystem::path extensions;
     std::vector<std::filesystem::path> files;
-    std::map<std::string, std::filesystem::path> options;
-
-    [[nodiscard]] std::filesystem::path option(const std::string& name) const {
-        const auto found = options.find(name);
-        return found == options.end() ? std::filesystem::path() : found->second;
-    }
+    std::filesystem::path against;  ///< these are empty where they are not wanted
+    std::filesystem::path table;
+    std::filesystem::path copy;
+    std::filesystem::path pages;
 };
 
-constexpr const char* usage =
-    "usage: audit_file EXTENSIONS FILE... [--against TEMPLATE] [--csv TABLE.csv] [--out COPY.ods "
-    "[--print COPY.pdf]]";
-
-Wanted read_arguments(int argc, char** argv) {
-    Wanted wanted;
-    for (int i = 2; i < argc; ++i) {
-        const std::string word = argv[i];
-        if (word == "--against" || word == "--csv" || word == "--out" || word == "--print") {
-            if (++i == argc) throw std::runtime_error(word + " needs a file\n" + usage);
-            wanted.options[word] = argv[i];
-        } else if (word.starts_with("--")) {
-            throw std::runtime_error("what is '" + word + "'?\n" + usage);
-        } else {
-            wanted.files.emplace_back(word);
-        }
+/// What each argument by itself does not say.
+void check_together(const Wanted& wanted) {
+    const std::pair<const char*, const std::filesystem::path*> outputs[] = {
+        {"--csv", &wanted.table}, {"--out", &wanted.copy}, {"--print", &wanted.pages}};
+    for (const auto& [name, path] : outputs) {
+        if (path->empty()) continue;
+        if (wanted.files.size() > 1) throw CLI::ValidationError(name, "goes with one file");
+        if (std::filesystem::exists(*path) && std::filesystem::equivalent(*path, wanted.files[0]))
+            throw CLI::ValidationError(name, "must not be the file under audit");
     }
-    if (wanted.files.empty()) throw std::runtime_error(usage);
-    if (!wanted.option("--print").empty() && wanted.option("--out").empty())
-        throw std::runtime_error("--print goes with --out");
-    for (const char* output : {"--csv", "--out", "--print"}) {
-        const auto path = wanted.option(output);
-        if (path.empty()) continue;
-        if (wanted.files.size() > 1) throw std::runtime_error(std::string(output) + " goes with one file");
-        if (std::filesystem::exists(path) && std::filesystem::equivalent(path, wanted.files[0]))
-            throw std::runtime_error(std::string(output) + " must not be the file under audit");
-    }
-    return wanted;
-}
-
-void write(const std::filesystem::path& path, const std::string& text) {
-    std::ofstream file(path, std::ios::binary);
-    file << text;
-    if (!file.flush()) throw std::runtime_error("cannot write " + path.string());
 }
 
 int audit(const Office& office, const Wanted& wanted, const std::filesystem::path& file) {
-    const std::filesystem::path against = wanted.option("--against");
     const Document document = office.open_copy(file);
     const Reference<css::task::XJob> job(office.context()->getServiceManager()->createInstanceWithContext(
                                              "undercroft.Audit", office.context()),
@@ -77,8 +47,9 @@ int audit(const Office& office, const Wanted& wanted, const std::filesystem::pat
     css::uno::Sequence<css::beans::NamedValue> arguments(4);
     arguments.getArray()[0] = {"Document", Any(document.model())};
     arguments.getArray()[1] = {"File", Any(file_url(file))};
-    arguments.getArray()[2] = {"Against", Any(against.empty() ? rtl::OUString() : file_url(against))};
-    arguments.getArray()[3] = {"Writes", Any(!wanted.option("--out").empty())};
+    arguments.getArray()[2] = {"Against",
+                               Any(wanted.against.empty() ? rtl::OUString() : file_url(wanted.against))};
+    arguments.getArray()[3] = {"Writes", Any(!wanted.copy.empty())};
     css::uno::Sequence<css::beans::NamedValue> answer;
     job->execute(arguments) >>= answer;
     sal_Int32 findings = -1;
@@ -91,34 +62,33 @@ int audit(const Office& office, const Wanted& wanted, const std::filesystem::pat
     }
     if (findings < 0) throw std::runtime_error("the audit gave no answer");
     std::cout << file.string() << "\n" << to_utf8(text);
-    if (const auto path = wanted.option("--csv"); !path.empty()) write(path, to_utf8(table));
-    if (const auto path = wanted.option("--out"); !path.empty()) {
+    if (!wanted.table.empty()) write_file(wanted.table, to_utf8(table));
+    if (!wanted.copy.empty()) {
         document.recalculate();
-        document.store(path);
+        document.store(wanted.copy);
         // The document that the audit wrote on has no pages to print; its copy has.
-        if (const auto pages = wanted.option("--print"); !pages.empty()) office.open(path).store(pages);
+        if (!wanted.pages.empty()) office.open(wanted.copy).store(wanted.pages);
     }
     return findings == 0 ? 0 : 1;
 }
 
-int audit_all(const std::filesystem::path& extensions, const Wanted& wanted) {
-    if (const auto against = wanted.option("--against");
-        !against.empty() && !std::filesystem::exists(against))
-        throw std::runtime_error("there is no file " + against.string());
-    const Office office(extensions);
+constexpr int not_audited = 2;
+
+int audit_all(const Wanted& wanted) {
+    const Office office(wanted.extensions);
     int worst = 0;
     for (const std::filesystem::path& file : wanted.files) {
         try {
             worst = std::max(worst, audit(office, wanted, file));
         } catch (const std::exception& error) {
             std::cerr << error.what() << "\n";
-            worst = 2;
+            worst = not_audited;
         } catch (const css::lang::DisposedException&) {
             throw std::runtime_error("the office stopped while it audited " + file.string());
         } catch (const css::uno::Exception& error) {
             std::cerr << "the audit of " << file.string() << " could not be made: " << to_utf8(error.Message)
                       << "\n";
-            worst = 2;
+            worst = not_audited;
         }
     }
     return worst;
@@ -130,10 +100,21 @@ int audit_all(const std::filesystem::path& extensions, const Wanted& wanted) {
 
 int main(int argc, char** argv) {
     using namespace undercroft::sheets;
-    constexpr int not_audited = 2;
-    const auto tool = [&] {
-        if (argc < 2) throw std::runtime_error(usage);
-        return audit_all(argv[1], read_arguments(argc, argv));
-    };
-    return run_tool(tool, not_audited);
+    CLI::App app(
+        "Audits workbooks in a headless Calc with our extension; the files themselves are never changed. "
+        "Ends "
+        "with 0 when nothing was found, 1 when something was, 2 when the audit of one could not be made.",
+        "audit_file");
+    Wanted wanted;
+    add_extensions(app, wanted.extensions);
+    app.add_option("FILE", wanted.files, "a workbook; several")->required();
+    app.add_option("--against", wanted.against, "the template that they are compared with")
+        ->check(CLI::ExistingFile);
+    app.add_option("--csv", wanted.table, "gets the findings as a table; goes with one file");
+    auto* copy = app.add_option("--out", wanted.copy,
+                                "gets the workbook, every cell computed anew, with the sheet Audit (.ods)");
+    app.add_option("--print", wanted.pages, "gets the pages of that copy (.pdf)")->needs(copy);
+    app.callback([&wanted] { check_together(wanted); });
+    return run_tool(
+        app, argc, argv, [&] { return audit_all(wanted); }, not_audited);
 }

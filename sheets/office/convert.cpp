@@ -1,7 +1,4 @@
-// Converts workbooks in a headless Calc with our extension, every cell computed anew:
-//   sheet_office EXTENSIONS [--last SHEET]... FROM TO [FROM TO ...]
-// Sheets named with --last go behind all others, in that order.
-// Exit status 1 when a formula cell holds an error, with the cell and the reason.
+// Converts workbooks in a headless Calc with our extension, every cell computed anew.
 #include <iostream>
 #include <vector>
 
@@ -12,30 +9,34 @@ namespace undercroft::sheets {
 
 namespace {
 
+namespace fs = std::filesystem;
+
 constexpr int heading_rows = 4;  // of our sheets, which each page repeats
 
-int convert(int argc, char** argv) {
-    std::vector<const char*> last;
-    int first = 2;
-    for (; first + 1 < argc && std::string(argv[first]) == "--last"; first += 2)
-        last.push_back(argv[first + 1]);
-    if (argc < first + 2 || (argc - first) % 2 != 0) {
-        std::cerr << "usage: sheet_office EXTENSIONS [--last SHEET]... FROM TO [FROM TO ...]\n";
-        return 2;
-    }
-    const Office office(argv[1]);
+struct Wanted {
+    fs::path extensions;
+    std::vector<std::string> last;  ///< sheets
+    std::vector<fs::path> files;    ///< from, to, from, to ...
+};
+
+/// \return whether no cell shows an error.
+bool convert(const Office& office, const std::vector<std::string>& last, const fs::path& from,
+             const fs::path& to) {
+    const Document document = office.open(from);
+    for (const std::string& sheet : last) document.move_to_end(sheet);
+    document.recalculate();
+    if (to.extension() == ".ots") document.keep_rows_in_sight(heading_rows);
+    document.store(to);
+    const auto errors = errors_of(document);
+    print_errors(errors, std::cerr, from.string() + ": ");
+    return errors.empty();
+}
+
+int convert_all(const Wanted& wanted) {
+    const Office office(wanted.extensions);
     bool good = true;
-    for (int i = first; i + 1 < argc; i += 2) {
-        const Document document = office.open(argv[i]);
-        for (const char* sheet : last) document.move_to_end(sheet);
-        document.recalculate();
-        if (std::filesystem::path(argv[i + 1]).extension() == ".ots")
-            document.keep_rows_in_sight(heading_rows);
-        document.store(argv[i + 1]);
-        const auto errors = errors_of(document);
-        print_errors(errors, std::cerr, std::string(argv[i]) + ": ");
-        good = good && errors.empty();
-    }
+    for (std::size_t i = 0; i + 1 < wanted.files.size(); i += 2)
+        good = convert(office, wanted.last, wanted.files[i], wanted.files[i + 1]) && good;
     return good ? 0 : 1;
 }
 
@@ -44,5 +45,20 @@ int convert(int argc, char** argv) {
 }  // namespace undercroft::sheets
 
 int main(int argc, char** argv) {
-    return undercroft::sheets::run_tool([&] { return undercroft::sheets::convert(argc, argv); });
+    using namespace undercroft::sheets;
+    CLI::App app(
+        "Converts workbooks in a headless Calc with our extension, every cell computed anew. Ends with 1 "
+        "when a "
+        "formula cell shows an error, which is said with the cell and the reason.",
+        "sheet_office");
+    Wanted wanted;
+    add_extensions(app, wanted.extensions);
+    app.add_option("--last", wanted.last, "a sheet that goes behind all others; several in that order")
+        ->allow_extra_args(false);
+    app.add_option("FROM TO", wanted.files, "a workbook and the file it becomes; several pairs")->required();
+    app.callback([&wanted] {
+        if (wanted.files.size() % 2 != 0)
+            throw CLI::ValidationError("FROM TO", "each workbook wants the file that it becomes");
+    });
+    return run_tool(app, argc, argv, [&] { return convert_all(wanted); });
 }

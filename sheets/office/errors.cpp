@@ -6,6 +6,8 @@
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 
+#include "sheets/builder/cell_text.hpp"
+
 namespace undercroft::sheets {
 
 namespace {
@@ -18,13 +20,6 @@ struct Found {
     std::string address;
     std::string shows;
 };
-
-std::string address_of(sal_Int32 column, sal_Int32 row) {
-    std::string letters;
-    for (sal_Int32 n = column + 1; n > 0; n = (n - 1) / 26)
-        letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
-    return letters + std::to_string(row + 1);
-}
 
 /// Not a cell inside the range of an array formula that begins elsewhere.
 bool begins_formula(const Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 column, sal_Int32 row) {
@@ -50,7 +45,7 @@ std::vector<Found> find(const Document& document) {
                 for (sal_Int32 column = range.StartColumn; column <= range.EndColumn; ++column)
                     if (begins_formula(sheet, column, row))
                         found.push_back(
-                            {name, address_of(column, row), shown(sheet->getCellByPosition(column, row))});
+                            {name, cell_text(row, column), shown(sheet->getCellByPosition(column, row))});
     }
     return found;
 }

@@ -1,26 +1,20 @@
-// Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out:
-//   run_job EXTENSIONS TEXT_FOLDER JOB TEMPLATE_FOLDER OUTPUT_FOLDER WORKBOOK [WORKBOOK ...]
-// Each workbook is written as .ods and .pdf. What one workbook computes and a later one is given is handed
-// on, under OUTPUT_FOLDER/JOB/. Exit status 1 when a formula cell holds an error, or other checks fail than
-// the job says must fail.
+// Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out.
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/table/CellContentType.hpp>
 
-#include <algorithm>
-#include <charconv>
 #include <cstdio>
-#include <fstream>
 #include <iostream>
 #include <map>
+#include <optional>
 #include <set>
-#include <sstream>
 
+#include "sheets/builder/files.hpp"
 #include "sheets/builder/job_text.hpp"
-#include "sheets/builder/layout.hpp"
-#include "sheets/builder/lines.hpp"
-#include "sheets/builder/sheet_text.hpp"
+#include "sheets/builder/job_verdicts.hpp"
+#include "sheets/builder/numbers.hpp"
+#include "sheets/builder/typed_range.hpp"
 #include "sheets/office/errors.hpp"
 #include "sheets/office/tool.hpp"
 
@@ -30,22 +24,11 @@ namespace {
 
 using css::uno::Reference;
 
-std::string read(const std::filesystem::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    if (!file) throw std::runtime_error("cannot read " + path.string());
-    std::stringstream text;
-    text << file.rdbuf();
-    return text.str();
-}
-
-constexpr std::string_view us_ending = "-us";
-
-/// A number at the start of a text, and what stands behind it.
-bool split_number(const std::string& text, double& number, std::string& unit) {
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc{}) return false;
-    unit = trimmed(std::string(end, static_cast<std::size_t>(text.data() + text.size() - end)));
-    return true;
+/// The name of a workbook's text, which is the same for both systems of units.
+std::string text_of(const std::string& workbook) {
+    constexpr std::string_view us_ending = "-us";
+    const bool us = workbook.ends_with(us_ending);
+    return workbook.substr(0, workbook.size() - (us ? us_ending.size() : 0));
 }
 
 /// A quantity that one workbook computed.
@@ -58,13 +41,13 @@ struct Computed {
 class Runner {
 public:
     Runner(const JobText& job, const std::filesystem::path& texts) : job_(job) {
-        for (const WorkbookText& workbook : read_workbooks(read(texts / "workbooks.txt")))
-            workbooks_[workbook.name] = workbook;
-        for (const auto& entry : std::filesystem::directory_iterator(texts)) {
-            if (entry.path().extension() != ".txt" || entry.path().filename() == "workbooks.txt") continue;
-            Sheet sheet = read_sheet(read(entry.path()));
-            const std::string name = sheet.name;
-            sheets_.emplace(name, std::move(sheet));
+        for (WorkbookText& workbook : read_workbooks_of(texts)) {
+            std::string name = workbook.name;
+            workbooks_.emplace(std::move(name), std::move(workbook));
+        }
+        for (Sheet& sheet : read_sheets(texts)) {
+            std::string name = sheet.name;
+            sheets_.emplace(std::move(name), std::move(sheet));
         }
     }
 
@@ -106,28 +89,12 @@ public:
         return keys;
     }
 
-    /// Whether the checks that fail are those that the job says, and no others; says which differ.
-    [[nodiscard]] bool fails_as_it_must() const {
-        bool good = true;
-        const auto complain = [&good](const std::string& key, const char* why) {
-            std::cout << "  the check " << key << why << "\n";
-            good = false;
-        };
-        for (const auto& [key, verdict] : checks_)
-            if (verdict == "FAIL" && !job_.failing.contains(key)) complain(key, " fails");
-        for (const std::string& key : job_.failing)
-            if (const auto check = checks_.find(key); check == checks_.end() || check->second != "FAIL")
-                complain(key, " must fail in this job, and does not");
-        return good;
-    }
+    [[nodiscard]] const JobVerdicts& verdicts() const { return verdicts_; }
 
 private:
     template <class Visit>
     void each_row(const std::string& workbook, const Visit& visit) const {
-        // The text is the same for both systems of units.
-        const bool us = workbook.ends_with(us_ending);
-        const std::string text = workbook.substr(0, workbook.size() - (us ? us_ending.size() : 0));
-        for (const std::string& name : workbooks_.at(text).sheets)
+        for (const std::string& name : workbooks_.at(text_of(workbook)).sheets)
             for (const Row& row : sheets_.at(name).rows) visit(name, row);
     }
 
@@ -149,8 +116,7 @@ private:
         // What an earlier workbook computed and this one is given.
         each_row(workbook, [&](const std::string&, const Row& row) {
             const auto known = computed_.find(row.key);
-            if (row.kind != Row::Kind::given || job_.values.contains(row.key) || known == computed_.end())
-                return;
+            if (!row.is<rows::Given>() || job_.values.contains(row.key) || known == computed_.end()) return;
             if (!document.has_name(row.key)) return;  // a row for workbooks with another sheet
             if (is_formula(document.named(row.key))) return;
             document.named(row.key)->setValue(known->second.number);
@@ -159,52 +125,22 @@ private:
     }
 
     static void fill_value(const Document& document, const std::string& key, const std::string& value) {
-        double number = 0;
-        std::string unit;
         const Reference<css::table::XCell> cell = document.named(key);
-        if (cell->getType() == css::table::CellContentType_VALUE && split_number(value, number, unit)) {
-            cell->setValue(number);
-            document.named(key, 1)->setFormula(to_ustring(unit));
+        const std::optional<NumberAndUnit> quantity = leading_number(value);
+        if (cell->getType() == css::table::CellContentType_VALUE && quantity) {
+            cell->setValue(quantity->number);
+            document.named(key, 1)->setFormula(to_ustring(quantity->unit));
         } else {
             cell->setFormula(to_ustring("'" + value));  // as text, whatever it looks like
         }
     }
 
-    /// Where in a range each field of a typed row goes: the cell, and whether its unit stands beside it.
-    struct FieldPlace {
-        sal_Int32 column = 0;
-        bool is_pair = false;
-    };
-    struct FieldPlaces {
-        std::vector<FieldPlace> fields;
-        sal_Int32 first_row = 0;  ///< 1 for a grid: its first row holds the units and stays
-    };
-
-    static void add_field(FieldPlaces& places, const Row& row, const ListColumn& column, sal_Int32 at) {
-        if (column.formula.empty())
-            places.fields.push_back({at, row.kind == Row::Kind::list && !column.unit.si.empty()});
-    }
-
-    [[nodiscard]] FieldPlaces places_of(const std::string& workbook, const std::string& key) const {
-        FieldPlaces places;
+    [[nodiscard]] TypedRange range_of(const std::string& workbook, const std::string& key) const {
+        TypedRange found;
         each_row(workbook, [&](const std::string&, const Row& row) {
-            if (row.kind != Row::Kind::grid && row.kind != Row::Kind::list) return;
-            const sal_Int32 units = row.kind == Row::Kind::grid ? 1 : 0;
-            if (row.key == key) {
-                places.first_row = units;
-                sal_Int32 at = row.kind == Row::Kind::list ? -Layout::columns_of_words(row) : 0;
-                for (const ListColumn& column : row.columns) {
-                    if (at >= 0) add_field(places, row, column, at);
-                    at += column.span;
-                }
-            }
-            for (const ListColumn& column : row.columns)
-                if (!column.name.empty() && row.key + "_" + column.name == key) {
-                    places.first_row = units;
-                    add_field(places, row, column, 0);
-                }
+            if (auto range = typed_range(row, key)) found = std::move(*range);
         });
-        return places;
+        return found;
     }
 
     /// Types rows into a grid, a list or a column of one, from the first row down.
@@ -216,29 +152,29 @@ private:
         const Reference<css::sheet::XCellRangeReferrer> referrer(names->getByName(to_ustring(key)),
                                                                  css::uno::UNO_QUERY_THROW);
         const Reference<css::table::XCellRange> range = referrer->getReferredCells();
-        const FieldPlaces places = places_of(workbook, key);
+        const TypedRange typed = range_of(workbook, key);
         for (std::size_t r = 0; r < rows.size(); ++r) {
-            if (rows[r].size() > places.fields.size())
+            if (rows[r].size() > typed.fields.size())
                 throw std::runtime_error("the job's " + key + " has " + std::to_string(rows[r].size()) +
                                          " fields in a row; there are " +
-                                         std::to_string(places.fields.size()));
+                                         std::to_string(typed.fields.size()));
             for (std::size_t i = 0; i < rows[r].size(); ++i)
-                fill_cell(range, places.first_row + static_cast<sal_Int32>(r), places.fields[i], rows[r][i]);
+                fill_cell(range, typed.first_row + static_cast<sal_Int32>(r), typed.fields[i], rows[r][i]);
         }
     }
 
     /// "-" makes a cell blank and leaves the unit beside it; "=" leaves both as they are.
-    static void fill_cell(const Reference<css::table::XCellRange>& range, sal_Int32 row, FieldPlace place,
+    static void fill_cell(const Reference<css::table::XCellRange>& range, sal_Int32 row, TypedField field,
                           const std::string& text) {
         if (text == "=") return;
-        const Reference<css::table::XCell> cell = range->getCellByPosition(place.column, row);
-        double number = 0;
-        std::string unit;
+        const Reference<css::table::XCell> cell = range->getCellByPosition(field.column, row);
+        const std::optional<NumberAndUnit> quantity = leading_number(text);
         if (text == "-") {
             cell->setFormula({});
-        } else if (split_number(text, number, unit) && (place.is_pair || unit.empty())) {
-            cell->setValue(number);
-            if (!unit.empty()) range->getCellByPosition(place.column + 1, row)->setFormula(to_ustring(unit));
+        } else if (quantity && (field.is_pair || quantity->unit.empty())) {
+            cell->setValue(quantity->number);
+            if (!quantity->unit.empty())
+                range->getCellByPosition(field.column + 1, row)->setFormula(to_ustring(quantity->unit));
         } else {
             cell->setFormula(to_ustring("'" + text));  // as text, whatever it looks like
         }
@@ -246,9 +182,8 @@ private:
 
     void collect(const Document& document, const std::string& workbook) {
         each_row(workbook, [&](const std::string&, const Row& row) {
-            const bool pair =
-                row.kind == Row::Kind::result || row.kind == Row::Kind::given || row.kind == Row::Kind::input;
-            if (!pair || !document.has_name(row.key) || document.named(row.key)->getError() != 0) return;
+            if (!row.is_pair() || !document.has_name(row.key) || document.named(row.key)->getError() != 0)
+                return;
             computed_[row.key] = {document.named(row.key)->getValue(), shown(document.named(row.key, 1)),
                                   row.description};
         });
@@ -256,10 +191,10 @@ private:
 
     void print_checks(const Document& document, const std::string& workbook) {
         each_row(workbook, [&](const std::string& sheet, const Row& row) {
-            if (row.kind != Row::Kind::check || !document.has_name(row.key)) return;
+            if (!row.is<rows::Check>() || !document.has_name(row.key)) return;
             const std::string verdict = shown(document.named(row.key));
             std::printf("  %-11s %-11s %s\n", verdict.c_str(), sheet.c_str(), row.description.c_str());
-            checks_[row.key] = verdict;
+            verdicts_.add(workbook, row.key, verdict);
         });
         std::fflush(stdout);
     }
@@ -268,32 +203,45 @@ private:
     std::map<std::string, WorkbookText> workbooks_;
     std::map<std::string, Sheet> sheets_;
     std::map<std::string, Computed> computed_;
-    std::map<std::string, std::string> checks_;
+    JobVerdicts verdicts_;
     std::set<std::string> used_;
 };
 
-int run(int argc, char** argv) {
-    if (argc < 7) {
-        std::cerr << "usage: run_job EXTENSIONS TEXT_FOLDER JOB TEMPLATE_FOLDER OUTPUT_FOLDER WORKBOOK "
-                     "[WORKBOOK ...]\n";
-        return 2;
-    }
-    const std::filesystem::path job_file(argv[3]);
-    const JobText job = read_job(read(job_file), [&](const std::string& name) {
-        return read(job_file.parent_path() / (name + ".txt"));
+struct Wanted {
+    std::filesystem::path extensions;
+    std::filesystem::path texts;
+    std::filesystem::path job;
+    std::filesystem::path templates;
+    std::filesystem::path output;
+    std::vector<std::string> workbooks;
+};
+
+void check_workbooks(const Wanted& wanted) {
+    std::set<std::string> known;
+    for (const WorkbookText& workbook : read_workbooks_of(wanted.texts)) known.insert(workbook.name);
+    for (const std::string& workbook : wanted.workbooks)
+        if (!known.contains(text_of(workbook)))
+            throw CLI::ValidationError("WORKBOOK", "there is no workbook " + workbook);
+}
+
+int run(const Wanted& wanted) {
+    const JobText job = read_job(read_file(wanted.job), [&](const std::string& name) {
+        return read_file(wanted.job.parent_path() / (name + ".txt"));
     });
-    Runner runner(job, argv[2]);
-    const std::filesystem::path output = std::filesystem::path(argv[5]) / job_file.stem();
+    Runner runner(job, wanted.texts);
+    const std::filesystem::path output = wanted.output / wanted.job.stem();
     std::filesystem::create_directories(output);
     std::cout << "Starting a headless Calc with a profile of its own ..." << std::endl;
-    const Office office(argv[1]);
+    const Office office(wanted.extensions);
     std::size_t errors = 0;
-    for (int i = 6; i < argc; ++i) errors += runner.run(office, argv[i], argv[4], output);
+    for (const std::string& workbook : wanted.workbooks)
+        errors += runner.run(office, workbook, wanted.templates, output);
     runner.print_main_results();
-    const std::vector<std::string> unused = runner.unused();
-    for (const std::string& key : unused)
-        std::cout << "  the job's key " << key << " is in none of these workbooks\n";
-    return runner.fails_as_it_must() && errors == 0 && unused.empty() ? 0 : 1;
+    std::vector<std::string> complaints = runner.verdicts().complaints(job.failing);
+    for (const std::string& key : runner.unused())
+        complaints.push_back("the job's key " + key + " is in none of these workbooks");
+    for (const std::string& complaint : complaints) std::cout << "  " << complaint << "\n";
+    return complaints.empty() && errors == 0 ? 0 : 1;
 }
 
 }  // namespace
@@ -301,5 +249,27 @@ int run(int argc, char** argv) {
 }  // namespace undercroft::sheets
 
 int main(int argc, char** argv) {
-    return undercroft::sheets::run_tool([&] { return undercroft::sheets::run(argc, argv); });
+    using namespace undercroft::sheets;
+    CLI::App app(
+        "Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out. "
+        "What one workbook computes and a later one is given is handed on. Ends with 1 when a formula cell "
+        "shows an error, or other checks fail than the job says must fail.",
+        "run_job");
+    Wanted wanted;
+    add_extensions(app, wanted.extensions);
+    app.add_option("TEXT_FOLDER", wanted.texts, "the sheets as text")
+        ->required()
+        ->check(CLI::ExistingDirectory);
+    app.add_option("JOB", wanted.job, "the job's numbers, as sheets/demo/car-park.txt has them")
+        ->required()
+        ->check(CLI::ExistingFile);
+    app.add_option("TEMPLATE_FOLDER", wanted.templates, "the templates, built from that text")
+        ->required()
+        ->check(CLI::ExistingDirectory);
+    app.add_option("OUTPUT_FOLDER", wanted.output, "gets a folder of the job's name, with .ods and .pdf")
+        ->required();
+    app.add_option("WORKBOOK", wanted.workbooks, "such as storage or whole-job-us; several, in that order")
+        ->required();
+    app.callback([&wanted] { check_workbooks(wanted); });
+    return run_tool(app, argc, argv, [&] { return run(wanted); });
 }

@@ -1,7 +1,5 @@
 // Takes pictures of the program for the guide; needs a screen (sheets/pictures.sh brings one) and
-// ImageMagick:
-//   take_pictures EXTENSIONS FILE FOLDER NAME=SHEET!CELL[@PERCENT] [NAME=...]
-// NAME=menu takes our menu, opened.
+// ImageMagick.
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/frame/DispatchHelper.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>
@@ -78,19 +76,20 @@ private:
     Reference<css::frame::XController> controller_;
 };
 
-int take(int argc, char** argv) {
-    if (argc < 5) {
-        std::cerr << "usage: take_pictures EXTENSIONS FILE FOLDER NAME=SHEET!CELL[@PERCENT] ...\n";
-        return 2;
-    }
-    const std::filesystem::path folder(argv[3]);
-    const Office office(argv[1], Office::Screen::window);
-    const Document document = office.open_copy(argv[2]);
+struct Wanted {
+    std::filesystem::path extensions;
+    std::filesystem::path file;
+    std::filesystem::path folder;
+    std::vector<std::string> scenes;
+};
+
+int take(const Wanted& wanted) {
+    const Office office(wanted.extensions, Office::Screen::window);
+    const Document document = office.open_copy(wanted.file);
     wait(3000);
     const Stage stage(office, document);
     stage.dispatch(".uno:Sidebar");
-    for (int i = 4; i < argc; ++i) {
-        const std::string scene = argv[i];
+    for (const std::string& scene : wanted.scenes) {
         const std::string name = scene.substr(0, scene.find('='));
         const std::string place = scene.substr(scene.find('=') + 1);
         if (place == "menu") {
@@ -100,7 +99,7 @@ int take(int argc, char** argv) {
             if (place.starts_with("Audit!")) stage.dispatch("undercroft:audit");
             stage.show(place);
         }
-        shoot(folder / (name + ".png"));
+        shoot(wanted.folder / (name + ".png"));
         if (place == "menu") run("xdotool key Escape Escape");
         std::cout << "  " << name << ".png\n";
     }
@@ -112,5 +111,22 @@ int take(int argc, char** argv) {
 }  // namespace undercroft::sheets
 
 int main(int argc, char** argv) {
-    return undercroft::sheets::run_tool([&] { return undercroft::sheets::take(argc, argv); });
+    using namespace undercroft::sheets;
+    CLI::App app("Takes pictures of the program for the guide, on the screen that DISPLAY names.",
+                 "take_pictures");
+    Wanted wanted;
+    add_extensions(app, wanted.extensions);
+    app.add_option("FILE", wanted.file, "the workbook")->required()->check(CLI::ExistingFile);
+    app.add_option("FOLDER", wanted.folder, "where the pictures go")
+        ->required()
+        ->check(CLI::ExistingDirectory);
+    app.add_option("NAME=SCENE", wanted.scenes,
+                   "NAME=SHEET!CELL or NAME=SHEET!CELL@PERCENT; NAME=menu is our menu, opened")
+        ->required()
+        ->check([](const std::string& scene) {
+            const bool good = scene.find('=') != std::string::npos &&
+                              (scene.ends_with("=menu") || scene.find('!') != std::string::npos);
+            return good ? std::string() : "'" + scene + "' is no NAME=SHEET!CELL";
+        });
+    return run_tool(app, argc, argv, [&] { return take(wanted); });
 }

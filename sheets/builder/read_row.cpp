@@ -1,0 +1,154 @@
+#include "sheets/builder/read_row.hpp"
+
+#include <algorithm>
+#include <map>
+
+#include "sheets/builder/fields.hpp"
+#include "sheets/builder/read_tables.hpp"
+
+namespace undercroft::sheets {
+
+namespace {
+
+RowKind input(const Fields& fields) {
+    const auto value = [&](const std::string& text) {
+        return fields.quantity(trimmed(text.substr(0, text.find(">="))));
+    };
+    const auto least = [&](const std::string& text) -> std::string {
+        const std::size_t sign = text.find(">=");
+        if (sign == std::string::npos) return "0";
+        std::string number = trimmed(text.substr(sign + 2));
+        if (!number_in(number)) fields.mistake("'" + number + "' is no number");
+        return number;
+    };
+    const DualText both = fields.dual_at(3);
+    return rows::Input{each_reading(both, value), each_reading(both, least)};
+}
+
+RowKind given(const Fields& fields) {
+    return rows::Given{
+        each_reading(fields.dual_at(3), [&](const std::string& text) { return fields.quantity(text); })};
+}
+
+RowKind text(const Fields& fields) {
+    return rows::Text{fields.dual_at(3)};
+}
+
+RowKind choice(const Fields& fields) {
+    rows::Choice made{fields.dual_at(3), fields_of(fields.at(4), ',')};
+    for (const std::string& value : {made.value.si, made.value.us})
+        if (std::find(made.options.begin(), made.options.end(), value) == made.options.end())
+            fields.mistake("the default '" + value + "' is none of the options");
+    return made;
+}
+
+RowKind result(const Fields& fields) {
+    return rows::Result{fields.dual_at(3), fields.formula(4)};
+}
+
+RowKind words(const Fields& fields) {
+    return rows::Words{fields.formula(3)};
+}
+
+rows::Demand demand_in(const Fields& fields, const std::string& text) {
+    if (text.starts_with("=")) return text.substr(1);
+    using Sense = rows::Comparison::Sense;
+    for (const auto& [sign, sense] : {std::pair(">=", Sense::at_least), std::pair("<=", Sense::at_most)})
+        if (const std::size_t middle = text.find(sign); middle != std::string::npos)
+            return rows::Comparison{trimmed(text.substr(0, middle)), sense, trimmed(text.substr(middle + 2))};
+    fields.mistake("a check is A >= B, A <= B or = FORMULA");
+}
+
+RowKind check(const Fields& fields) {
+    return rows::Check{each_reading(
+        fields.dual_at(2), [&](const std::string& demanded) { return demand_in(fields, demanded); })};
+}
+
+/// A row of fields, which begin with its key and its description.
+struct Form {
+    std::string_view form;  ///< begins with the word of the row
+    std::size_t least;      ///< fields
+    std::size_t most;
+    bool has_symbol;  ///< its third field
+    bool has_note;    ///< its last field, which may be left out
+    RowKind (*read)(const Fields&);
+};
+
+constexpr Form forms[] = {
+    {"input KEY | DESCRIPTION | SYMBOL | VALUE UNIT >= LEAST | NOTE", 4, 5, true, true, input},
+    {"text KEY | DESCRIPTION | SYMBOL | TEXT | NOTE", 4, 5, true, true, text},
+    {"choice KEY | DESCRIPTION | SYMBOL | DEFAULT | OPTION, OPTION | NOTE", 5, 6, true, true, choice},
+    {"given KEY | DESCRIPTION | SYMBOL | VALUE UNIT | NOTE", 4, 5, true, true, given},
+    {"result KEY | DESCRIPTION | SYMBOL | UNIT | FORMULA | NOTE", 5, 6, true, true, result},
+    {"words KEY | DESCRIPTION | SYMBOL | FORMULA | NOTE", 4, 5, true, true, words},
+    {"check KEY | DESCRIPTION | A >= B or A <= B or = FORMULA | NOTE", 3, 4, false, true, check},
+    {"table KEY | TITLE | ROWS | COLUMN; COLUMN | FORMULA | NOTE", 5, 6, false, true, read_table},
+    {"grid KEY | TITLE | COLUMN, unit U; COLUMN | NOTE", 3, 4, false, true, read_grid},
+    {"list KEY | TITLE | COLUMN, span 2; COLUMN := FORMULA | NOTE", 3, 4, false, true, read_list},
+    {"chart KEY | TITLE | TABLE | X, Y, right Y | X TITLE | Y TITLE | RIGHT TITLE", 6, 7, false, false,
+     read_chart},
+    {"beside KEY | TITLE | TABLE | X, Y, right Y | X TITLE | Y TITLE | RIGHT TITLE", 6, 7, false, false,
+     read_chart_beside},
+    {"picture KEY | TITLE | X FROM TO Y FROM TO in mm | LOOK TABLE, LOOK TABLE", 4, 4, false, false,
+     read_picture}};
+
+Row row_of_fields(const Form& form, const Fields& fields) {
+    if (fields.count() < form.least || fields.count() > form.most)
+        fields.mistake("wanted: " + std::string(form.form));
+    Row row;
+    row.key = fields.key(0);
+    row.description = fields.at(1);
+    if (form.has_symbol) row.symbol = fields.at(2);
+    if (form.has_note) row.note = fields.at(form.most - 1);
+    row.kind = form.read(fields);
+    return row;
+}
+
+}  // namespace
+
+Row read_row(const std::string& word, const Line& line, const std::string& rest) {
+    static const std::map<std::string, RowKind> paragraphs = {
+        {"section", rows::Section{}}, {"remark", rows::Remark{}}, {"caution", rows::Caution{}}};
+    static const std::map<std::string, RowKind> bare_words = {
+        {"page", rows::Page{}}, {"summary", rows::Summary{}}, {"dashboard", rows::Dashboard{}}};
+    Row row;
+    if (const auto* form =
+            std::find_if(std::begin(forms), std::end(forms),
+                         [&word](const Form& known) { return known.form.starts_with(word + " "); });
+        form != std::end(forms)) {
+        row = row_of_fields(*form, Fields(line, rest));
+    } else if (const auto paragraph = paragraphs.find(word); paragraph != paragraphs.end()) {
+        if (rest.empty()) throw TextMistake(line.number, "a text is wanted behind '" + word + "'");
+        row.description = rest;
+        row.kind = paragraph->second;
+    } else if (const auto bare = bare_words.find(word); bare != bare_words.end()) {
+        if (!rest.empty()) throw TextMistake(line.number, "nothing may stand behind '" + word + "'");
+        row.kind = bare->second;
+    } else {
+        throw TextMistake(line.number, "'" + word + "' is no kind of row");
+    }
+    row.line = line.number;
+    return row;
+}
+
+bool add_item(Row& row, const Line& line, const std::string& rest) {
+    return std::visit(
+        [&](auto& kind) {
+            if constexpr (requires { kind.items; }) {
+                rows::Item item{line.number, {}};
+                if (!rest.empty())
+                    for (const std::string& field : fields_of(rest, ';')) item.cells.push_back(dual(field));
+                const std::size_t wanted = typed_columns(kind.columns);
+                if (item.cells.size() != wanted)
+                    throw TextMistake(line.number,
+                                      std::to_string(wanted) + " fields parted by ';' are wanted");
+                kind.items.push_back(std::move(item));
+                return true;
+            } else {
+                return false;
+            }
+        },
+        row.kind);
+}
+
+}  // namespace undercroft::sheets

@@ -1,0 +1,21 @@
+/// \file read_row.hpp
+/// One row of a sheet from its line. See sheets/text/README.md for the grammar.
+#pragma once
+
+#include <string>
+
+#include "sheets/builder/lines.hpp"
+#include "sheets/builder/row.hpp"
+
+namespace undercroft::sheets {
+
+/// \param word the kind of row, with which the line begins
+/// \param rest what stands behind it
+/// \throws TextMistake for what cannot be read.
+[[nodiscard]] Row read_row(const std::string& word, const Line& line, const std::string& rest);
+
+/// Adds an item to a grid or list. \return false for a row of another kind.
+/// \throws TextMistake for another number of fields than the row has columns to type in.
+[[nodiscard]] bool add_item(Row& row, const Line& line, const std::string& rest);
+
+}  // namespace undercroft::sheets
