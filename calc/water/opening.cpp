@@ -1,0 +1,66 @@
+#include "calc/water/opening.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "calc/require.hpp"
+#include "calc/water/circular_section.hpp"
+#include "calc/water/outlet.hpp"
+
+namespace undercroft::calc {
+
+namespace {
+
+void require_discharge_coefficient(const char* name, Share coefficient) {
+    require_positive(name, coefficient);
+    require_share(name, coefficient);
+}
+
+void require_tailwater(Length tailwater, Length depth) {
+    require(tailwater <= depth, shown("tailwater", tailwater), " must be at most the depth (", amount(depth),
+            "): above, water would flow back");
+}
+
+Speed speed_under(Length head) {
+    return sqrt(2.0 * standard_gravity * head);
+}
+
+}  // namespace
+
+Flow rectangular_orifice_flow(Length width, Length height, Length depth, Share coefficient,
+                              Length tailwater) {
+    require_positive("width", width);
+    require_positive("height", height);
+    require_not_negative("depth", depth);
+    require_discharge_coefficient("coefficient", coefficient);
+    require_tailwater(tailwater, depth);
+    const Length none = Length::from_value(0);
+    const Length below = std::max(tailwater, none);
+    const Length drowned = std::min(below, height);
+    const Length to_bottom = depth - drowned;  // of the part above the tailwater
+    const Length to_top = std::max(depth - height, none);
+    const Flow above_tailwater =
+        2.0 / 3.0 * coefficient * width * (to_bottom * speed_under(to_bottom) - to_top * speed_under(to_top));
+    return above_tailwater + coefficient * width * drowned * speed_under(depth - below);
+}
+
+Flow drowned_orifice_flow(Length diameter, Length depth, Share coefficient, Length tailwater) {
+    const Flow free_flow = part_full_orifice_flow(diameter, depth, coefficient);
+    require_tailwater(tailwater, depth);
+    if (tailwater.value() <= 0) return free_flow;
+    const Area wet = CircularSection{diameter}.area(std::min(depth, diameter));
+    return std::min(free_flow, Flow(coefficient * wet * speed_under(depth - tailwater)));
+}
+
+Flow riser_flow(Length diameter, Length head, WeirCoefficient weir_coefficient, Share orifice_coefficient) {
+    require_positive("diameter", diameter);
+    require_not_negative("head", head);
+    require_positive("weir coefficient", weir_coefficient);
+    require_discharge_coefficient("orifice coefficient", orifice_coefficient);
+    const Flow over_the_rim = weir_coefficient * std::numbers::pi * diameter * head * sqrt(head);
+    const Flow through = orifice_coefficient * std::numbers::pi / 4 * diameter * diameter * speed_under(head);
+    return std::min(over_the_rim, through);
+}
+
+}  // namespace undercroft::calc
