@@ -6,6 +6,7 @@
 
 #include "calc/require.hpp"
 #include "calc/water/circular_section.hpp"
+#include "calc/water/contracted_weir.hpp"
 #include "calc/water/outlet.hpp"
 
 namespace undercroft::calc {
@@ -18,8 +19,8 @@ void require_discharge_coefficient(const char* name, Share coefficient) {
 }
 
 void require_tailwater(Length tailwater, Length depth) {
-    require(tailwater <= depth, shown("tailwater", tailwater), " must be at most the depth (", amount(depth),
-            "): above, water would flow back");
+    require(tailwater <= depth, shown("tailwater", tailwater), " must be at most the water above (",
+            amount(depth), "): above, water would flow back");
 }
 
 Speed speed_under(Length head) {
@@ -53,14 +54,18 @@ Flow drowned_orifice_flow(Length diameter, Length depth, Share coefficient, Leng
     return std::min(free_flow, Flow(coefficient * wet * speed_under(depth - tailwater)));
 }
 
-Flow riser_flow(Length diameter, Length head, WeirCoefficient weir_coefficient, Share orifice_coefficient) {
+Flow riser_flow(Length diameter, Length head, WeirCoefficient weir_coefficient, Share orifice_coefficient,
+                Length tailwater) {
     require_positive("diameter", diameter);
     require_not_negative("head", head);
     require_positive("weir coefficient", weir_coefficient);
     require_discharge_coefficient("orifice coefficient", orifice_coefficient);
+    require_tailwater(tailwater, head);
+    if (head.value() == 0) return Flow::from_value(0);
     const Flow over_the_rim = weir_coefficient * std::numbers::pi * diameter * head * sqrt(head);
-    const Flow through = orifice_coefficient * std::numbers::pi / 4 * diameter * diameter * speed_under(head);
-    return std::min(over_the_rim, through);
+    const Length fall = head - std::max(tailwater, Length::from_value(0));
+    const Flow through = orifice_coefficient * std::numbers::pi / 4 * diameter * diameter * speed_under(fall);
+    return std::min(drowned_weir_flow(over_the_rim, head, tailwater, share(1.5)), through);
 }
 
 }  // namespace undercroft::calc

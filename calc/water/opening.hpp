@@ -30,9 +30,11 @@ namespace undercroft::calc {
 /// Cw pi D h^1.5 over the rim and the orifice flow Co pi/4 D^2 sqrt(2 g h) through the opening.
 ///
 /// FHWA HEC-22, 3rd ed. (2009), sec. 8.4.4; both meet at h = Co D sqrt(2g)/(4 Cw). The pipe below must carry
-/// it. \throws Refused(domain) for a diameter or weir coefficient not above 0, a head below 0, an orifice
-/// coefficient not above 0 or over 1.
+/// it: where it backs up above the rim, the weir is drowned by Villemonte and the orifice's head is the
+/// difference of levels. \param tailwater above the rim; 0 or less is free. \throws Refused(domain) for a
+/// diameter or weir coefficient not above 0, a head below 0, an orifice coefficient not above 0 or over 1, a
+/// tailwater above the head.
 [[nodiscard]] Flow riser_flow(Length diameter, Length head, WeirCoefficient weir_coefficient,
-                              Share orifice_coefficient);
+                              Share orifice_coefficient, Length tailwater);
 
 }  // namespace undercroft::calc

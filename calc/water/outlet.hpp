@@ -34,9 +34,10 @@ inline constexpr WeirCoefficient sharp_notch = WeirCoefficient::from_value(1.38)
 /// Flow of a sharp-crested weir: Q = C (L - 0.1 n h) h^1.5 with n end contractions.
 ///
 /// Francis formula as in FHWA HEC-22; C = 1.84 m^0.5/s or 3.33 ft^0.5/s. Francis gave it for heads up to a
-/// third of the crest length.
-/// \throws Refused(domain) for a crest length or coefficient not above 0, a head below 0, contractions that
-/// are no whole number, or a head over 6 L/n, from where the formula falls while the head rises.
+/// third of the crest length: beyond, with contractions, it gives too little (a third at 1.3 L), which
+/// understates what is released; contracted_weir_flow holds there. \throws Refused(domain) for a crest length
+/// or coefficient not above 0, a head below 0, contractions that are no whole number, or a head over L/3 with
+/// contractions.
 [[nodiscard]] Flow weir_flow(Length crest_length, Length head, WeirCoefficient coefficient,
                              Count end_contractions);
 

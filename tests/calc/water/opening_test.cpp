@@ -87,7 +87,9 @@ TEST_CASE("openings have no jump where the water or the tailwater passes an edge
 TEST_CASE("a riser is a weir first, an orifice then", "[published]") {
     // FHWA HEC-22, 3rd ed., sec. 8.4.4: the lesser of both; figures recomputed with C 1.84, Cd 0.6, g = 9.81.
     const WeirCoefficient c = WeirCoefficient::from_value(1.84);
-    const auto riser = [&](double d, double h) { return riser_flow(m(d), m(h), c, share(0.6)); };
+    const auto riser = [&](double d, double h, double tailwater = 0) {
+        return riser_flow(m(d), m(h), c, share(0.6), m(tailwater));
+    };
     const double to_standard = std::sqrt(g / 9.81);
     CHECK_THAT(riser(0.6, 0.10), is_near(m3_per_s(0.109677854), 1e-8));
     CHECK_THAT(riser(0.6, 0.20), is_near(m3_per_s(0.310215819), 1e-8));
@@ -100,6 +102,12 @@ TEST_CASE("a riser is a weir first, an orifice then", "[published]") {
         CHECK_THAT(riser(d, 4 * meet), is_near(Flow(2.0 * riser(d, meet)), 1e-8));
     }
     CHECK(riser(0.6, 0) == m3_per_s(0));
+    // Drowned: Villemonte's factor 0.8453860 at half the head (math), the orifice under the difference of
+    // levels.
+    CHECK_THAT(riser(0.6, 0.1, 0.05), is_near(m3_per_s(0.109677854 * 0.8453860), 1e-6));
+    CHECK_THAT(riser(0.6, 0.7, 0.2), is_near(riser(0.6, 0.5)));
+    CHECK(riser(0.6, 0.7, 0.7) == m3_per_s(0));
+    CHECK_THROWS_MATCHES(riser(0.6, 0.7, 0.8), Refused, refuses_domain("tailwater (0.8 m)"));
 }
 
 TEST_CASE("openings that are none are refused") {
@@ -107,20 +115,20 @@ TEST_CASE("openings that are none are refused") {
     CHECK_THROWS_MATCHES(rectangle(1, 0, 1), Refused, refuses_domain("height (0 m)"));
     CHECK_THROWS_MATCHES(rectangle(1, 1, -1), Refused, refuses_domain("depth (-1 m)"));
     CHECK_THROWS_MATCHES(rectangle(1, 1, 1, 1.1), Refused,
-                         refuses_domain("tailwater (1.1 m) must be at most the depth (1 m)"));
+                         refuses_domain("tailwater (1.1 m) must be at most the water above (1 m)"));
     CHECK_THROWS_MATCHES(rectangular_orifice_flow(m(1), m(1), m(1), share(1.1), m(0)), Refused,
                          refuses_domain("coefficient (1.1)"));
     CHECK_THROWS_MATCHES(drowned_orifice_flow(m(0.1), m(0.2), share(0.6), m(0.3)), Refused,
                          refuses_domain("tailwater (0.3 m)"));
     CHECK_THROWS_MATCHES(drowned_orifice_flow(m(0), m(0.2), share(0.6), m(0)), Refused,
                          refuses_domain("diameter (0 m)"));
-    CHECK_THROWS_MATCHES(riser_flow(m(0), m(1), WeirCoefficient::from_value(1.84), share(0.6)), Refused,
+    CHECK_THROWS_MATCHES(riser_flow(m(0), m(1), WeirCoefficient::from_value(1.84), share(0.6), m(0)), Refused,
                          refuses_domain("diameter (0 m)"));
-    CHECK_THROWS_MATCHES(riser_flow(m(1), m(-1), WeirCoefficient::from_value(1.84), share(0.6)), Refused,
-                         refuses_domain("head (-1 m)"));
-    CHECK_THROWS_MATCHES(riser_flow(m(1), m(1), WeirCoefficient::from_value(0), share(0.6)), Refused,
+    CHECK_THROWS_MATCHES(riser_flow(m(1), m(-1), WeirCoefficient::from_value(1.84), share(0.6), m(0)),
+                         Refused, refuses_domain("head (-1 m)"));
+    CHECK_THROWS_MATCHES(riser_flow(m(1), m(1), WeirCoefficient::from_value(0), share(0.6), m(0)), Refused,
                          refuses_domain("weir coefficient"));
-    CHECK_THROWS_MATCHES(riser_flow(m(1), m(1), WeirCoefficient::from_value(1.84), share(0)), Refused,
+    CHECK_THROWS_MATCHES(riser_flow(m(1), m(1), WeirCoefficient::from_value(1.84), share(0), m(0)), Refused,
                          refuses_domain("orifice coefficient (0)"));
 }
 
