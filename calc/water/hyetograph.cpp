@@ -1,0 +1,167 @@
+#include "calc/water/hyetograph.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+#include "calc/customary.hpp"
+#include "calc/interpolate.hpp"
+#include "calc/water/nrcs_storm.hpp"
+#include "calc/water/runoff.hpp"
+#include "calc/water/stops.hpp"
+
+namespace undercroft::calc {
+
+namespace {
+
+void require_times(Time duration, Time step) {
+    require_positive("duration", duration);
+    require_positive("step", step);
+    require(!is_above(step.value(), duration.value()), shown("step", step), " must be at most the duration (",
+            amount(duration), ")");
+}
+
+/// Cumulative shares from 0 at 0 to 1 at 1.
+Points checked_pattern(const StormPattern& pattern) {
+    require(pattern.size() >= 2, "the pattern needs at least two rows of time and cumulative share");
+    const Time last = std::get<0>(pattern.back());
+    Points points;
+    for (const auto& [time, cumulative] : pattern) {
+        if (points.x.empty())
+            require(time.value() == 0 && cumulative == share(0),
+                    "the pattern must begin with time 0 and 0 %");
+        else
+            require(is_above(time.value() / last.value(), points.x.back()), shown("time", time),
+                    " of the pattern must be later than that of the row before");
+        require(points.y.empty() || number(cumulative) >= points.y.back(),
+                shown("cumulative share", cumulative),
+                " of the pattern must not be below that of the row before");
+        points.x.push_back(time.value() / last.value());
+        points.y.push_back(number(cumulative));
+    }
+    require(std::abs(points.y.back() - 1) <= limit_tolerance, "the pattern must end at 100 %, not at ",
+            amount(share(points.y.back())));
+    points.y.back() = 1;
+    return points;
+}
+
+Hyetograph spread(Length depth, Time duration, Time step, const std::function<double(double)>& share_at) {
+    Hyetograph storm;
+    for (const Time& t : multiples(step, duration))
+        storm.emplace_back(t, t == duration ? depth : share_at(t / duration) * depth);
+    return storm;
+}
+
+/// The NRCS's type of rain that a shape is.
+std::optional<RainType> rain_type_of(StormShape shape) {
+    switch (shape) {
+        case StormShape::type_i:
+            return RainType::type_i;
+        case StormShape::type_ia:
+            return RainType::type_ia;
+        case StormShape::type_ii:
+            return RainType::type_ii;
+        case StormShape::type_iii:
+            return RainType::type_iii;
+        case StormShape::block:
+        case StormShape::alternating:
+            return std::nullopt;
+    }
+    refuse_value("unknown shape of a storm");
+}
+
+std::function<double(double)> shares_of(const StormCourse& course, Time duration) {
+    const auto by = [](const StormPattern& pattern) {
+        return [points = checked_pattern(pattern)](double at) { return linear(points, at); };
+    };
+    if (const StormPattern* pattern = std::get_if<StormPattern>(&course)) return by(*pattern);
+    const std::optional<RainType> type = rain_type_of(std::get<StormShape>(course));
+    if (!type) return [](double at) { return at; };
+    const Time day = 24.0 * hour;
+    require(std::abs((duration - day).value()) <= slack(duration.value(), day.value()),
+            shown("duration", duration), " must be 24 h (", amount(day), ") of an NRCS storm");
+    return by(nrcs_storm(*type));
+}
+
+bool is_alternating(const StormCourse& course) {
+    const StormShape* shape = std::get_if<StormShape>(&course);
+    return shape != nullptr && *shape == StormShape::alternating;
+}
+
+/// Each block's place in the storm, the greatest first: the middle, right of it, left of it ...
+std::vector<std::size_t> places_by_size(std::size_t blocks) {
+    std::vector<std::size_t> places = {(blocks - 1) / 2};
+    std::size_t left = places.front();
+    std::size_t right = places.front() + 1;
+    while (places.size() < blocks) {
+        if (right < blocks) places.push_back(right++);
+        if (left > 0) places.push_back(--left);
+    }
+    return places;
+}
+
+Hyetograph alternating_blocks(const RainCurve& rain, Time duration, Time step) {
+    const double n = duration / step;
+    require(is_whole(n), shown("duration", duration), " must be a whole number of steps (", amount(step),
+            ")");
+    require_rows(n);
+    const auto blocks = static_cast<std::size_t>(std::round(n));
+    std::vector<Length> depths = {Length::from_value(0)};
+    for (std::size_t k = 1; k <= blocks; ++k) {
+        const Time t = k == blocks ? duration : static_cast<double>(k) * step;
+        depths.push_back(rain.intensity(t) * t);
+        require(depths[k] >= depths[k - 1], "the rain table has less depth in ", amount(t), " than in ",
+                amount(step), " less: alternating blocks need depths that rise");
+    }
+    std::vector<Length> by_size;
+    for (std::size_t k = 1; k <= blocks; ++k) by_size.push_back(depths[k] - depths[k - 1]);
+    std::sort(by_size.begin(), by_size.end(), std::greater<>());
+    std::vector<Length> placed(blocks);
+    const std::vector<std::size_t> places = places_by_size(blocks);
+    for (std::size_t k = 0; k < blocks; ++k) placed[places[k]] = by_size[k];
+
+    Hyetograph storm = {{Time::from_value(0), Length::from_value(0)}};
+    for (std::size_t k = 0; k < blocks; ++k) {
+        const bool last = k + 1 == blocks;
+        storm.emplace_back(last ? duration : static_cast<double>(k + 1) * step,
+                           last ? depths.back() : std::get<1>(storm.back()) + placed[k]);
+    }
+    return storm;
+}
+
+}  // namespace
+
+Length rain_depth(const RainTable& rain, Time duration) {
+    return rain_intensity(rain, duration) * duration;
+}
+
+Hyetograph storm_of(const RainTable& rain, Time duration, Time step, const StormCourse& course) {
+    require_times(duration, step);
+    if (is_alternating(course)) return alternating_blocks(RainCurve(rain), duration, step);
+    return spread(rain_depth(rain, duration), duration, step, shares_of(course, duration));
+}
+
+Hyetograph storm_of_depth(Length depth, Time duration, Time step, const StormCourse& course) {
+    require_positive("depth", depth);
+    require_storm_depth("depth", depth);
+    require_times(duration, step);
+    require(!is_alternating(course), "alternating blocks need a rain table, not one depth");
+    return spread(depth, duration, step, shares_of(course, duration));
+}
+
+Speed rain_formula(Speed a, Time b, Share c, Time duration) {
+    require_positive("a", a);
+    require_not_negative("b", b);
+    require(c > share(0) && c <= share(1.5), shown("c", c), " must be above 0 and at most 1.5");
+    require_positive("duration", duration);
+    return a * std::pow((duration + b) / minute, -number(c));
+}
+
+RainTable rain_formula_table(Speed a, Time b, Share c, const std::vector<Time>& durations) {
+    RainTable rain;
+    for (const Time& duration : durations) rain.emplace_back(duration, rain_formula(a, b, c, duration));
+    (void)RainCurve(rain);  // refuses durations that do not rise
+    return rain;
+}
+
+}  // namespace undercroft::calc
