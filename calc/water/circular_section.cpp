@@ -1,9 +1,9 @@
 #include "calc/water/circular_section.hpp"
 
 #include <algorithm>
-#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
-#include <cstdint>
+
+#include "calc/solve.hpp"
 
 namespace undercroft::calc {
 
@@ -32,22 +32,19 @@ Length CircularSection::surface_width(Length depth) const {
 }
 
 Length critical_depth(const CircularSection& pipe, Flow flow) {
-    if (flow.value() <= 0) return Length::from_value(0);
+    if (flow <= zero) return zero;
     // In logarithms, as the sides differ by powers of ten near the invert and the crown.
-    const auto excess = [&](double depth) {
-        const Length y = Length::from_value(depth);
-        const double width = pipe.surface_width(y).value();
-        return 3 * std::log(pipe.area(y).value()) + std::log(standard_gravity.value() / width) -
-               2 * std::log(flow.value());
+    const auto excess = [&](Length depth) {
+        const Area area = pipe.area(depth);
+        const double froude_squared =
+            flow * flow * pipe.surface_width(depth) / (standard_gravity * area * area * area);
+        return -std::log(froude_squared);
     };
-    const double low = 1e-9 * pipe.diameter.value();
-    const double high = (1 - 1e-12) * pipe.diameter.value();
-    if (excess(low) >= 0) return Length::from_value(low);
-    if (excess(high) <= 0) return Length::from_value(high);
-    std::uintmax_t iterations = 100;
-    const boost::math::tools::eps_tolerance<double> tolerance(48);
-    const auto [below, above] = boost::math::tools::toms748_solve(excess, low, high, tolerance, iterations);
-    return Length::from_value((below + above) / 2);
+    const Length low = 1e-9 * pipe.diameter;
+    const Length high = (1 - 1e-12) * pipe.diameter;
+    if (excess(low) >= 0) return low;
+    if (excess(high) <= 0) return high;
+    return root_between(excess, low, high);
 }
 
 }  // namespace undercroft::calc

@@ -4,6 +4,7 @@
 
 #include "calc/customary.hpp"
 #include "calc/require.hpp"
+#include "calc/water/manning.hpp"
 
 namespace undercroft::calc {
 
@@ -35,7 +36,7 @@ Speed speed_at_full_slope(FlowSurface surface) {
 
 Speed shallow_flow_speed(FlowSurface surface, Gradient slope) {
     require_positive("slope", slope);
-    return std::sqrt(slope.value()) * speed_at_full_slope(surface);
+    return std::sqrt(slope / gradient(1)) * speed_at_full_slope(surface);
 }
 
 Time shallow_flow_time(FlowSurface surface, Length length, Gradient slope) {
@@ -50,10 +51,7 @@ Time channel_flow_time(Length length, Area flow_area, Length wetted_perimeter, G
     require_positive("wetted perimeter", wetted_perimeter);
     require_positive("slope", slope);
     require_positive("roughness", roughness);
-    const auto unit = bu::pow<bu::static_rational<1, 3>>(metre) / second;
-    const Length radius = flow_area / wetted_perimeter;
-    const Speed speed =
-        unit / number(roughness) * bu::pow<bu::static_rational<2, 3>>(radius) * std::sqrt(slope.value());
+    const Speed speed = manning_speed(flow_area / wetted_perimeter, slope, roughness);
     return length / speed;
 }
 

@@ -73,8 +73,8 @@ Frequency frequency_of(std::string_view text) {
 }
 
 std::string text_of(const Frequency& frequency) {
-    return frequency.rarity == Rarity::recurrence ? rounded_text(frequency.number) + " years"
-                                                  : rounded_text(100 * frequency.number) + " % AEP";
+    if (frequency.rarity == Rarity::exceedance) return rounded_text(100 * frequency.number) + " % AEP";
+    return rounded_text(frequency.number) + (frequency.number == 1 ? " year" : " years");
 }
 
 }  // namespace undercroft::calc

@@ -55,19 +55,18 @@ const Area square_mile = 5280.0 * foot * (5280.0 * foot);
 
 /// ft3/s per mi2 and in.
 double unit_peak(RainType type, double ratio, double hours) {
-    Points by_ratio;
+    Curve<double, double> by_ratio;
     for (const PeakRow& row : rows_of(type)) {
         const double log = std::log10(hours);
-        by_ratio.x.push_back(row.ratio);
-        by_ratio.y.push_back(std::pow(10, row.c0 + row.c1 * log + row.c2 * log * log));
+        by_ratio.add(row.ratio, std::pow(10, row.c0 + row.c1 * log + row.c2 * log * log));
     }
     return linear(by_ratio, std::clamp(ratio, by_ratio.x.front(), by_ratio.x.back()));
 }
 
 double pond_factor(Share ponds) {
-    require(ponds >= share(0) && number(ponds) <= 0.05 * (1 + limit_tolerance),
-            shown("share of ponds", ponds), " must be from 0 % to 5 %");
-    static const Points table = {{0, 0.002, 0.01, 0.03, 0.05}, {1.00, 0.97, 0.87, 0.75, 0.72}};
+    require(ponds >= share(0) && is_at_most(ponds, share(0.05)), shown("share of ponds", ponds),
+            " must be from 0 % to 5 %");
+    static const Curve<double, double> table = {{0, 0.002, 0.01, 0.03, 0.05}, {1.00, 0.97, 0.87, 0.75, 0.72}};
     return linear(table, number(ponds));
 }
 
@@ -84,7 +83,7 @@ Flow graphical_peak(Area area, Length rain_depth, Share curve_number, Time time_
     require_positive("rain depth", rain_depth);
     require_curve_number(curve_number, 40, 100);
     const double hours = time_of_concentration / hour;
-    require(hours >= 0.1 * (1 - limit_tolerance) && hours <= 10 * (1 + limit_tolerance),
+    require(is_at_least(hours, 0.1) && is_at_most(hours, 10.0),
             shown("time of concentration", time_of_concentration), " must be from 0.1 h (",
             amount(0.1 * hour), ") to 10 h (", amount(10.0 * hour), ")");
     const double reduced = pond_factor(ponds);
@@ -96,8 +95,8 @@ Flow graphical_peak(Area area, Length rain_depth, Share curve_number, Time time_
 }
 
 Share composite_curve_number(const Table<Area, Share>& surfaces) {
-    Area total = Area::from_value(0);
-    Area weighted = Area::from_value(0);
+    Area total = zero;
+    Area weighted = zero;
     for (const auto& [area, curve_number] : surfaces) {
         require_not_negative("area", area);
         require_curve_number(curve_number, 1, 100);
@@ -112,7 +111,7 @@ Share urban_curve_number(Share pervious_curve_number, Share impervious, Share un
     require_curve_number(pervious_curve_number, 1, 98);
     require_share("impervious share", impervious);
     require_share("unconnected ratio", unconnected);
-    require(unconnected == share(0) || number(impervious) <= 0.3 * (1 + limit_tolerance),
+    require(unconnected == share(0) || is_at_most(impervious, share(0.3)),
             shown("impervious share", impervious), " must be at most 30 % where some of it is unconnected");
     const double pervious = number(pervious_curve_number);
     return share(pervious + number(impervious) * (98 - pervious) * (1 - 0.5 * number(unconnected)));

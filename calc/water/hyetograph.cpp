@@ -17,38 +17,38 @@ namespace {
 void require_times(Time duration, Time step) {
     require_positive("duration", duration);
     require_positive("step", step);
-    require(!is_above(step.value(), duration.value()), shown("step", step), " must be at most the duration (",
+    require(!is_above(step, duration), shown("step", step), " must be at most the duration (",
             amount(duration), ")");
 }
 
-/// Cumulative shares from 0 at 0 to 1 at 1.
-Points checked_pattern(const StormPattern& pattern) {
+/// Cumulative share by the share of the time.
+using Course = Curve<double, double>;
+
+Course checked_pattern(const StormPattern& pattern) {
     require(pattern.size() >= 2, "the pattern needs at least two rows of time and cumulative share");
     const Time last = std::get<0>(pattern.back());
-    Points points;
+    Course course;
     for (const auto& [time, cumulative] : pattern) {
-        if (points.x.empty())
-            require(time.value() == 0 && cumulative == share(0),
-                    "the pattern must begin with time 0 and 0 %");
+        if (course.x.empty())
+            require(time == zero && cumulative == share(0), "the pattern must begin with time 0 and 0 %");
         else
-            require(is_above(time.value() / last.value(), points.x.back()), shown("time", time),
+            require(is_above<double>(time / last, course.x.back()), shown("time", time),
                     " of the pattern must be later than that of the row before");
-        require(points.y.empty() || number(cumulative) >= points.y.back(),
+        require(course.y.empty() || number(cumulative) >= course.y.back(),
                 shown("cumulative share", cumulative),
                 " of the pattern must not be below that of the row before");
-        points.x.push_back(time.value() / last.value());
-        points.y.push_back(number(cumulative));
+        course.add(time / last, number(cumulative));
     }
-    require(std::abs(points.y.back() - 1) <= limit_tolerance, "the pattern must end at 100 %, not at ",
-            amount(share(points.y.back())));
-    points.y.back() = 1;
-    return points;
+    require(is_at_least(course.y.back(), 1.0) && is_at_most(course.y.back(), 1.0),
+            "the pattern must end at 100 %, not at ", amount(share(course.y.back())));
+    course.y.back() = 1;
+    return course;
 }
 
-Hyetograph spread(Length depth, Time duration, Time step, const std::function<double(double)>& share_at) {
+Hyetograph spread(Length depth, Time duration, Time step, const Course& course) {
     Hyetograph storm;
     for (const Time& t : multiples(step, duration))
-        storm.emplace_back(t, t == duration ? depth : share_at(t / duration) * depth);
+        storm.emplace_back(t, t == duration ? depth : linear(course, t / duration) * depth);
     return storm;
 }
 
@@ -70,17 +70,14 @@ std::optional<RainType> rain_type_of(StormShape shape) {
     refuse_value("unknown shape of a storm");
 }
 
-std::function<double(double)> shares_of(const StormCourse& course, Time duration) {
-    const auto by = [](const StormPattern& pattern) {
-        return [points = checked_pattern(pattern)](double at) { return linear(points, at); };
-    };
-    if (const StormPattern* pattern = std::get_if<StormPattern>(&course)) return by(*pattern);
-    const std::optional<RainType> type = rain_type_of(std::get<StormShape>(course));
-    if (!type) return [](double at) { return at; };
+Course course_of(const StormCourse& storm, Time duration) {
+    if (const StormPattern* pattern = std::get_if<StormPattern>(&storm)) return checked_pattern(*pattern);
+    const std::optional<RainType> type = rain_type_of(std::get<StormShape>(storm));
+    if (!type) return {{0, 1}, {0, 1}};
     const Time day = 24.0 * hour;
-    require(std::abs((duration - day).value()) <= slack(duration.value(), day.value()),
-            shown("duration", duration), " must be 24 h (", amount(day), ") of an NRCS storm");
-    return by(nrcs_storm(*type));
+    require(is_at_least(duration, day) && is_at_most(duration, day), shown("duration", duration),
+            " must be 24 h (", amount(day), ") of an NRCS storm");
+    return checked_pattern(nrcs_storm(*type));
 }
 
 bool is_alternating(const StormCourse& course) {
@@ -106,7 +103,7 @@ Hyetograph alternating_blocks(const RainCurve& rain, Time duration, Time step) {
             ")");
     require_rows(n);
     const auto blocks = static_cast<std::size_t>(std::round(n));
-    std::vector<Length> depths = {Length::from_value(0)};
+    std::vector<Length> depths = {zero};
     for (std::size_t k = 1; k <= blocks; ++k) {
         const Time t = k == blocks ? duration : static_cast<double>(k) * step;
         depths.push_back(rain.intensity(t) * t);
@@ -120,7 +117,7 @@ Hyetograph alternating_blocks(const RainCurve& rain, Time duration, Time step) {
     const std::vector<std::size_t> places = places_by_size(blocks);
     for (std::size_t k = 0; k < blocks; ++k) placed[places[k]] = by_size[k];
 
-    Hyetograph storm = {{Time::from_value(0), Length::from_value(0)}};
+    Hyetograph storm = {{zero, zero}};
     for (std::size_t k = 0; k < blocks; ++k) {
         const bool last = k + 1 == blocks;
         storm.emplace_back(last ? duration : static_cast<double>(k + 1) * step,
@@ -138,7 +135,7 @@ Length rain_depth(const RainTable& rain, Time duration) {
 Hyetograph storm_of(const RainTable& rain, Time duration, Time step, const StormCourse& course) {
     require_times(duration, step);
     if (is_alternating(course)) return alternating_blocks(RainCurve(rain), duration, step);
-    return spread(rain_depth(rain, duration), duration, step, shares_of(course, duration));
+    return spread(rain_depth(rain, duration), duration, step, course_of(course, duration));
 }
 
 Hyetograph storm_of_depth(Length depth, Time duration, Time step, const StormCourse& course) {
@@ -146,7 +143,7 @@ Hyetograph storm_of_depth(Length depth, Time duration, Time step, const StormCou
     require_storm_depth("depth", depth);
     require_times(duration, step);
     require(!is_alternating(course), "alternating blocks need a rain table, not one depth");
-    return spread(depth, duration, step, shares_of(course, duration));
+    return spread(depth, duration, step, course_of(course, duration));
 }
 
 Speed rain_formula(Speed a, Time b, Share c, Time duration) {

@@ -36,11 +36,10 @@ Flow rectangular_orifice_flow(Length width, Length height, Length depth, Share c
     require_not_negative("depth", depth);
     require_discharge_coefficient("coefficient", coefficient);
     require_tailwater(tailwater, depth);
-    const Length none = Length::from_value(0);
-    const Length below = std::max(tailwater, none);
+    const Length below = std::max<Length>(tailwater, zero);
     const Length drowned = std::min(below, height);
     const Length to_bottom = depth - drowned;  // of the part above the tailwater
-    const Length to_top = std::max(depth - height, none);
+    const Length to_top = std::max<Length>(depth - height, zero);
     const Flow above_tailwater =
         2.0 / 3.0 * coefficient * width * (to_bottom * speed_under(to_bottom) - to_top * speed_under(to_top));
     return above_tailwater + coefficient * width * drowned * speed_under(depth - below);
@@ -49,7 +48,7 @@ Flow rectangular_orifice_flow(Length width, Length height, Length depth, Share c
 Flow drowned_orifice_flow(Length diameter, Length depth, Share coefficient, Length tailwater) {
     const Flow free_flow = part_full_orifice_flow(diameter, depth, coefficient);
     require_tailwater(tailwater, depth);
-    if (tailwater.value() <= 0) return free_flow;
+    if (tailwater <= zero) return free_flow;
     const Area wet = CircularSection{diameter}.area(std::min(depth, diameter));
     return std::min(free_flow, Flow(coefficient * wet * speed_under(depth - tailwater)));
 }
@@ -61,9 +60,9 @@ Flow riser_flow(Length diameter, Length head, WeirCoefficient weir_coefficient, 
     require_positive("weir coefficient", weir_coefficient);
     require_discharge_coefficient("orifice coefficient", orifice_coefficient);
     require_tailwater(tailwater, head);
-    if (head.value() == 0) return Flow::from_value(0);
+    if (head == zero) return zero;
     const Flow over_the_rim = weir_coefficient * std::numbers::pi * diameter * head * sqrt(head);
-    const Length fall = head - std::max(tailwater, Length::from_value(0));
+    const Length fall = head - std::max<Length>(tailwater, zero);
     const Flow through = orifice_coefficient * std::numbers::pi / 4 * diameter * diameter * speed_under(fall);
     return std::min(drowned_weir_flow(over_the_rim, head, tailwater, share(1.5)), through);
 }

@@ -1,10 +1,8 @@
 #include "calc/water/outfall.hpp"
 
 #include <algorithm>
-#include <boost/math/tools/toms748_solve.hpp>
-#include <cmath>
-#include <cstdint>
 
+#include "calc/solve.hpp"
 #include "calc/water/circular_section.hpp"
 #include "calc/water/stops.hpp"
 
@@ -13,7 +11,6 @@ namespace undercroft::calc {
 namespace {
 
 constexpr double least_full_headwater = 0.75;  // of the diameter: HDS-5's limit of its full-flow equation
-const Length none = Length::from_value(0);
 
 /// A pipe that was checked, between its headwater and its tailwater.
 class Outfall {
@@ -21,13 +18,13 @@ public:
     Outfall(const PipeReach& pipe, PipeInlet inlet, Length tailwater, std::optional<Share> entrance_loss)
         : pipe_(pipe),
           inlet_(inlet),
-          tailwater_(std::max(tailwater, none)),
+          tailwater_(std::max<Length>(tailwater, zero)),
           entrance_loss_(entrance_loss.value_or(entrance_loss_of(inlet))) {
         require_positive("diameter", pipe.diameter);
         require_positive("length", pipe.length);
         require_not_negative("slope", pipe.slope);
         require_positive("roughness", pipe.roughness);
-        require(std::isfinite(tailwater.value()), shown("tailwater", tailwater), " must be a number");
+        require(is_finite(tailwater), shown("tailwater", tailwater), " must be a number");
         require_share("entrance loss", entrance_loss_);
     }
 
@@ -42,20 +39,16 @@ public:
 
     /// Where the water stands without flow.
     [[nodiscard]] Length still_water() const {
-        return std::max(tailwater_ - vertical_rise(pipe_.slope, pipe_.length), none);
+        return std::max<Length>(tailwater_ - vertical_rise(pipe_.slope, pipe_.length), zero);
     }
 
     [[nodiscard]] Flow flow_under(Length headwater) const {
-        if (headwater <= still_water()) return Flow::from_value(0);
-        const auto excess = [&](double flow) {
-            return (heads(Flow::from_value(flow)).headwater - headwater).value();
-        };
-        double most = std::sqrt(standard_gravity.value() * std::pow(pipe_.diameter.value(), 5));
-        while (excess(most) < 0) most *= 2;
-        std::uintmax_t iterations = 100;
-        const boost::math::tools::eps_tolerance<double> tolerance(44);
-        const auto [low, high] = boost::math::tools::toms748_solve(excess, 0.0, most, tolerance, iterations);
-        return Flow::from_value(low);
+        if (headwater <= still_water()) return zero;
+        const auto excess = [&](Flow flow) { return heads(flow).headwater - headwater; };
+        const Area full = CircularSection{pipe_.diameter}.area(pipe_.diameter);
+        Flow most = full * sqrt(standard_gravity * pipe_.diameter);
+        while (excess(most) < zero) most *= 2.0;
+        return root_between(excess, Flow(zero), most);
     }
 
 private:
@@ -73,7 +66,7 @@ private:
         const Length critical = critical_depth({pipe_.diameter}, flow);
         const Length at_outlet = std::max(tailwater_, Length((critical + pipe_.diameter) / 2.0));
         return entrance_head(flow) + velocity_head(full_speed(flow)) +
-               friction_slope(pipe_, flow, pipe_.diameter) * pipe_.length + at_outlet -
+               vertical_rise(friction_slope(pipe_, flow, pipe_.diameter), pipe_.length) + at_outlet -
                vertical_rise(pipe_.slope, pipe_.length);
     }
 
@@ -106,7 +99,7 @@ RatingTable outfall_rating(Length depth, Count steps, Length level, Length diame
     require(n <= 1000, shown("steps", steps), " must be at most 1000");
     require_not_negative("level", level);
     const Length outlet_level = level - vertical_rise(slope, length);
-    const Length tailwater = tailwater_level ? *tailwater_level - outlet_level : none;
+    const Length tailwater = tailwater_level ? *tailwater_level - outlet_level : Length(zero);
     const Outfall outfall({diameter, length, slope, roughness}, inlet, tailwater, entrance_loss);
     std::vector<Length> depths = equal_steps(depth, n);
     add_kinks(depths, {level, level + outfall.still_water(), level + diameter});

@@ -63,7 +63,7 @@ Flow weir_flow(Length crest_length, Length head, WeirCoefficient coefficient, Co
     require_not_negative("head", head);
     require_positive("coefficient", coefficient);
     const double n = require_whole("end contractions", end_contractions);
-    if (n > 0 && head.value() > crest_length.value() / 3 + slack(head.value(), crest_length.value() / 3))
+    if (n > 0 && !is_at_most(head, Length(crest_length / 3.0)))
         refuse_because(shown("head", head), " must be at most a third of the crest length (",
                        amount(crest_length / 3.0),
                        ") where the weir is contracted: beyond, Francis's formula gives too little flow; "

@@ -32,7 +32,7 @@ Q column(const char* name, const Quantity& value) {
     try {
         return as<Q>(value);
     } catch (const Refused& refused) {
-        throw Refused(refused.cause(), std::string(name) + " (" + text_of(value) + ") " + refused.what());
+        throw refused.after(std::string(name) + " (" + text_of(value) + ") ");
     }
 }
 
@@ -78,7 +78,7 @@ Law rectangle(const Columns& row) {
 
 Law weir(const Columns& row) {
     const auto crest_length = column<Length>("size", row.size);
-    const auto c = column("coefficient", row.coefficient, WeirCoefficient::from_value(1.84));
+    const auto c = column("coefficient", row.coefficient, sharp_crest);
     const auto contractions = column("sides", row.sides, count(0));
     return {[=](Length above, Length tailwater) {
                 return drowned(weir_flow(crest_length, above, c, contractions), above, tailwater, 1.5);
@@ -102,7 +102,7 @@ Law contracted(const Columns& row, Length level) {
 
 Law notch(const Columns& row) {
     const auto angle = column<Angle>("size", row.size);
-    const auto c = column("coefficient", row.coefficient, WeirCoefficient::from_value(1.38));
+    const auto c = column("coefficient", row.coefficient, sharp_notch);
     refuse_column("sides", row.sides);
     return {[=](Length above, Length tailwater) {
                 return drowned(notch_flow(angle, above, c), above, tailwater, 2.5);
@@ -112,12 +112,12 @@ Law notch(const Columns& row) {
 
 Law riser(const Columns& row) {
     const auto diameter = column<Length>("size", row.size);
-    const auto weir_c = column("coefficient", row.coefficient, WeirCoefficient::from_value(1.84));
+    const auto weir_c = column("coefficient", row.coefficient, sharp_crest);
     const auto orifice_c = column("sides", row.sides, share(0.6));
     const auto flow = [=](Length above, Length tailwater) {
         return riser_flow(diameter, above, weir_c, orifice_c, tailwater);
     };
-    (void)flow(metre, Length::from_value(0));  // refuses coefficients that are none
+    (void)flow(metre, zero);  // refuses coefficients that are none
     const Length meet = number(orifice_c) * diameter * (sqrt(2.0 * standard_gravity) / (4.0 * weir_c));
     return {flow, {meet}};
 }
@@ -136,7 +136,7 @@ Law soakage(const Columns& row) {
     if (!row.coefficient) refuse_value("coefficient: the soakage rate is missing, such as 36 mm/h");
     const auto rate = column<Speed>("coefficient", *row.coefficient);
     require_positive("coefficient", rate);
-    const auto perimeter = column("sides", row.sides, Length::from_value(0));
+    const auto perimeter = column<Length>("sides", row.sides, zero);
     require_not_negative("sides", perimeter);
     return {[=](Length above, Length) { return switched(above) * rate * (base + perimeter * above); },
             {switching_rise},
@@ -169,7 +169,7 @@ Law law_of(OutletKind kind, const Columns& row, Length level) {
 
 Flow OutletLaw::flow_at(Length depth, Length tailwater_level) const {
     const Length above = depth - level;
-    if (above <= Length::from_value(0) || (drowns && tailwater_level >= depth)) return Flow::from_value(0);
+    if (above <= zero || (drowns && tailwater_level >= depth)) return zero;
     return number * flow(above, tailwater_level - level);
 }
 
@@ -180,7 +180,7 @@ OutletLaw outlet_law(const OutletTable::value_type& row, Length depth) {
     Law law = law_of(kind, {size, coefficient, sides}, level);
     // Refuses what no row would ask: above the water nothing is asked of a law.
     const Length hair = 1e-6 * metre;
-    (void)law.flow(std::max(depth - level, hair), Length::from_value(0));
+    (void)law.flow(std::max<Length>(depth - level, hair), zero);
     return {level, n, std::move(law.flow), std::move(law.kinks), law.drowns};
 }
 

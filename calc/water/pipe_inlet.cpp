@@ -43,7 +43,7 @@ Coefficients coefficients_of(PipeInlet inlet) {
 
 /// Specific head of the critical depth, over the diameter.
 double critical_head(const CircularSection& pipe, Flow flow) {
-    if (flow.value() == 0) return 0;
+    if (flow == zero) return 0;
     const Length depth = critical_depth(pipe, flow);
     const Speed speed = flow / pipe.area(depth);
     return (depth + speed * speed / (2.0 * standard_gravity)) / pipe.diameter;
@@ -63,7 +63,7 @@ Length inlet_control_headwater(Flow flow, Length diameter, Gradient slope, PipeI
     const CircularSection pipe{diameter};
     const auto unit = bu::sqrt(foot) / second;
     const double f = flow / (pipe.area(diameter) * bu::sqrt(diameter)) / unit;
-    const double by_slope = of.slope_factor * slope.value();
+    const double by_slope = of.slope_factor * (slope / gradient(1));
     const auto unsubmerged = [&](double number, Flow at) {
         return critical_head(pipe, at) + of.k * std::pow(number, of.m) + by_slope;
     };

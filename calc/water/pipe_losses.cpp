@@ -1,7 +1,5 @@
 #include "calc/water/pipe_losses.hpp"
 
-#include <numbers>
-
 #include "calc/interpolate.hpp"
 #include "calc/require.hpp"
 #include "calc/water/pipe_profile.hpp"
@@ -12,12 +10,12 @@ namespace undercroft::calc {
 namespace {
 
 double degrees_of(Angle angle) {
-    return angle.value() * 180 / std::numbers::pi;
+    return angle / degrees(1);
 }
 
 void require_turn(Angle turn) {
-    require(turn >= degrees(0) && turn.value() <= degrees(90).value() * (1 + limit_tolerance),
-            shown("turn", turn), " must be from 0 deg to 90 deg");
+    require(turn >= degrees(0) && is_at_most(turn, degrees(90)), shown("turn", turn),
+            " must be from 0 deg to 90 deg");
 }
 
 }  // namespace
@@ -27,7 +25,7 @@ Length pipe_friction(Flow flow, Length diameter, Length length, Share roughness)
     require_positive("diameter", diameter);
     require_positive("length", length);
     require_positive("roughness", roughness);
-    return friction_slope({diameter, length, gradient(0), roughness}, flow, diameter) * length;
+    return vertical_rise(friction_slope({diameter, length, gradient(0), roughness}, flow, diameter), length);
 }
 
 Length header_friction(Flow flow, Length diameter, Length length, Share roughness) {
@@ -47,8 +45,8 @@ Share bend_loss(Angle turn) {
 
 Share chamber_loss(ChamberKind kind, Angle turn) {
     require_turn(turn);
-    static const Points manhole = {{0, 22.5, 45, 60, 90}, {0.15, 0.45, 0.75, 0.85, 1.00}};
-    static const Points inlet = {{0, 90}, {0.50, 1.50}};
+    static const Curve<double, double> manhole = {{0, 22.5, 45, 60, 90}, {0.15, 0.45, 0.75, 0.85, 1.00}};
+    static const Curve<double, double> inlet = {{0, 90}, {0.50, 1.50}};
     return share(linear(kind == ChamberKind::manhole ? manhole : inlet, degrees_of(turn)));
 }
 

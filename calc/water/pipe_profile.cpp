@@ -5,6 +5,7 @@
 
 #include "calc/require.hpp"
 #include "calc/water/circular_section.hpp"
+#include "calc/water/manning.hpp"
 #include "calc/water/pipe.hpp"
 
 namespace undercroft::calc {
@@ -14,7 +15,10 @@ namespace {
 constexpr int depths_per_profile = 50;
 constexpr double fullest_flow = 0.938181;  // of the diameter: the depth of the greatest flow by Manning
 
-const auto manning_unit = bu::pow<bu::static_rational<1, 3>>(metre) / second;
+/// Length over which a slope rises so much.
+Length run_of(Length rise, Gradient slope) {
+    return rise / static_cast<double>(slope / gradient(1));
+}
 
 /// One flow in one pipe.
 class Profile {
@@ -35,30 +39,30 @@ private:
         const Speed speed = state(depth).speed;
         return depth + speed * speed / (2.0 * standard_gravity);
     }
-    [[nodiscard]] double rise_per_length(
-        Length depth) const {  // of the energy over the invert, going upstream
-        return friction_slope(pipe_, flow_, depth) - pipe_.slope.value();
+    /// Of the energy over the invert, going upstream.
+    [[nodiscard]] Gradient rise_of_energy(Length depth) const {
+        return friction_slope(pipe_, flow_, depth) - pipe_.slope;
     }
 
     /// The pressure line is straight, and may come down to the crown.
     [[nodiscard]] PipeState from_full(Length depth, Length left) const {
-        const double rise = rise_per_length(pipe_.diameter);
-        const Length there = depth + rise * left;
+        const Gradient rise = rise_of_energy(pipe_.diameter);
+        const Length there = depth + vertical_rise(rise, left);
         if (there >= pipe_.diameter) return state(there);
-        const Length full = (pipe_.diameter - depth) / rise;
+        const Length full = run_of(pipe_.diameter - depth, rise);
         return from_part_full(pipe_.diameter, left - full);
     }
 
     [[nodiscard]] PipeState from_part_full(Length depth, Length left) const {
-        const bool rises = rise_per_length(depth) > 0;
+        const bool rises = rise_of_energy(depth) > zero;
         const Length target = rises ? rising_target(depth) : std::max(normal_depth(), critical_);
         Length here = depth;
         for (int i = 1; i <= depths_per_profile; ++i) {
             const double to_go = 1 - static_cast<double>(i) / depths_per_profile;
             const Length next = target + to_go * to_go * (depth - target);
-            const double rise = (rise_per_length(here) + rise_per_length(next)) / 2;
-            const Length step = rise == 0 ? left : Length((energy(next) - energy(here)) / rise);
-            if (!(step >= Length::from_value(0)) || step >= left) {
+            const Gradient rise = (rise_of_energy(here) + rise_of_energy(next)) / 2.0;
+            const Length step = rise == zero ? left : run_of(energy(next) - energy(here), rise);
+            if (!(step >= zero) || step >= left) {
                 const double way = step > left ? static_cast<double>(left / step) : 1.0;
                 return state(here + way * (next - here));
             }
@@ -72,7 +76,7 @@ private:
     /// The lower one where there are two; the crown where the pipe carries the flow at no depth.
     [[nodiscard]] Length normal_depth() const {
         const auto& [diameter, length, slope, roughness] = pipe_;
-        if (slope.value() == 0 || flow_ > pipe_flow(diameter, slope, roughness, fullest_flow * diameter))
+        if (slope == zero || flow_ > pipe_flow(diameter, slope, roughness, fullest_flow * diameter))
             return diameter;
         return pipe_depth(flow_, diameter, slope, roughness);
     }
@@ -89,20 +93,16 @@ private:
 
 }  // namespace
 
-double friction_slope(const PipeReach& pipe, Flow flow, Length depth) {
+Gradient friction_slope(const PipeReach& pipe, Flow flow, Length depth) {
     const CircularSection section{pipe.diameter};
     const Length wet = std::min(depth, pipe.diameter);
     const Area area = section.area(wet);
-    const Length radius = area / section.wetted_perimeter(wet);
-    const double root =
-        flow * number(pipe.roughness) / (manning_unit * area * bu::pow<bu::static_rational<2, 3>>(radius));
-    return root * root;
+    return manning_slope(area / section.wetted_perimeter(wet), flow / area, pipe.roughness);
 }
 
 PipeState state_at_inlet(const PipeReach& pipe, Flow flow, Length depth_at_outlet) {
-    if (flow.value() <= 0)
-        return {std::max(depth_at_outlet - vertical_rise(pipe.slope, pipe.length), Length::from_value(0)),
-                Speed::from_value(0)};
+    if (flow <= zero)
+        return {std::max<Length>(depth_at_outlet - vertical_rise(pipe.slope, pipe.length), zero), zero};
     return Profile(pipe, flow).at_inlet(depth_at_outlet);
 }
 

@@ -22,7 +22,7 @@ struct PipeState {
 };
 
 /// Friction slope of a flow in a pipe filled to a depth: (Q n/(A R^(2/3)))^2 (m, s).
-[[nodiscard]] double friction_slope(const PipeReach& pipe, Flow flow, Length depth);
+[[nodiscard]] Gradient friction_slope(const PipeReach& pipe, Flow flow, Length depth);
 
 /// State at the upstream end by the direct step method, for a depth at the outlet of at least the critical
 /// one.

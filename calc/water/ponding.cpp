@@ -23,7 +23,7 @@ Time ponding_time(Speed conductivity, Length suction, Share moisture_deficit, Sp
     require_soil(conductivity, suction, moisture_deficit, rain);
     if (rain <= conductivity)
         no_answer("the ground never ponds: " + shown("rain", rain) + " must exceed the conductivity (" +
-                  text_of(as_quantity(conductivity)) + ")");
+                  in_words(conductivity) + ")");
     return conductivity * suction * moisture_deficit / (rain * (rain - conductivity));
 }
 
@@ -37,8 +37,8 @@ Length rain_infiltration(Speed conductivity, Length suction, Share moisture_defi
     // Ponded from the start, as much would be in the ground this long after.
     const Length soaked = suction * moisture_deficit;
     const Length at_ponding = rain * ponds;
-    const Time since = soaked.value() == 0
-                           ? Time::from_value(0)
+    const Time since = soaked == zero
+                           ? Time(zero)
                            : Time((at_ponding - soaked * std::log1p(at_ponding / soaked)) / conductivity);
     return std::min(fallen,
                     green_ampt_infiltration(conductivity, suction, moisture_deficit, time - ponds + since));

@@ -190,7 +190,7 @@ RainTable published_rain(const PublishedTable& published, const Frequency& frequ
     RainTable rain;
     double before = 0;
     for (std::size_t r = block.first; r < block.end; ++r) {
-        const Time duration = duration_in(published[r][0], unit_of_bare).value();
+        const Time duration = *duration_in(published[r][0], unit_of_bare);
         require_positive("duration", duration);
         const std::optional<double> value =
             column->place < published[r].size() ? number_in(published[r][column->place]) : std::nullopt;
@@ -206,9 +206,8 @@ RainTable published_rain(const PublishedTable& published, const Frequency& frequ
                 "row " + std::to_string(r + 1) +
                 " of the rain table has more intensity than the shorter duration before: are these depths?");
         before = *value;
-        const double coherent = unit.scale.to_coherent(*value);
-        const Speed intensity =
-            depths ? Length::from_value(coherent) / duration : Speed::from_value(coherent);
+        const Quantity quantity = Quantity::of(*value, unit);
+        const Speed intensity = depths ? Speed(as<Length>(quantity) / duration) : as<Speed>(quantity);
         rain.emplace_back(duration, number(factor) * intensity);
     }
     (void)RainCurve(rain);  // refuses what is no rain table

@@ -1,11 +1,10 @@
 #include "calc/water/rating.hpp"
 
 #include <algorithm>
-#include <boost/math/tools/toms748_solve.hpp>
-#include <cstdint>
 #include <string>
 
 #include "calc/interpolate.hpp"
+#include "calc/solve.hpp"
 #include "calc/water/outlet_law.hpp"
 #include "calc/water/stops.hpp"
 
@@ -15,28 +14,25 @@ namespace {
 
 constexpr std::size_t most_rating_rows = 10000;
 constexpr Length shortest_span = 2.0 * switching_rise;  // that a tolerance makes
-const Length none = Length::from_value(0);
 
 /// A table whose depths rise and whose flows are not below 0.
-Points checked_rating(const RatingTable& rating, const std::string& name) {
+Curve<Length, Flow> checked_rating(const RatingTable& rating, const std::string& name) {
     require(rating.size() >= 2, "the ", name, " needs at least two rows of depth and flow");
-    Points points;
+    Curve<Length, Flow> curve;
     for (const auto& [depth, flow] : rating) {
         require_not_negative("flow", flow);
-        require(
-            std::isfinite(depth.value()) && (points.x.empty() || is_above(depth.value(), points.x.back())),
-            name, ": ", shown("depth", depth), " must be above that of the row before");
-        points.x.push_back(depth.value());
-        points.y.push_back(flow.value());
+        require(is_finite(depth) && (curve.x.empty() || is_above(depth, curve.x.back())), name, ": ",
+                shown("depth", depth), " must be above that of the row before");
+        curve.add(depth, flow);
     }
-    return points;
+    return curve;
 }
 
 /// All outlets of a list, and what stands below them.
 class Works {
 public:
     Works(const OutletTable& outlets, Length depth, const Downstream& downstream)
-        : tailwater_(downstream.tailwater.value_or(none)) {
+        : tailwater_(downstream.tailwater.value_or(zero)) {
         for (std::size_t i = 0; i < outlets.size(); ++i) {
             try {
                 outlets_.push_back(outlet_law(outlets[i], depth));
@@ -44,7 +40,7 @@ public:
                 throw refused.at("outlet " + std::to_string(i + 1));
             }
         }
-        require(std::isfinite(tailwater_.value()), shown("tailwater", tailwater_), " must be a number");
+        require(is_finite(tailwater_), shown("tailwater", tailwater_), " must be a number");
         if (downstream.outfall) take_outfall(*downstream.outfall, depth);
     }
 
@@ -64,16 +60,16 @@ public:
 private:
     void take_outfall(const RatingTable& rating, Length depth) {
         outfall_ = checked_rating(rating, "outfall");
-        const double hair = slack(depth.value(), outfall_.x.back());
-        require(outfall_.x.front() <= hair && outfall_.x.back() >= depth.value() - hair, "the outfall (",
-                amount(std::get<0>(rating.front())), " to ", amount(std::get<0>(rating.back())),
+        const auto& [depths, flows] = outfall_;
+        require(depths.front() <= slack(depth, depths.back()) && is_at_least(depths.back(), depth),
+                "the outfall (", amount(depths.front()), " to ", amount(depths.back()),
                 ") must reach from 0 to the depth (", amount(depth), ")");
-        require(std::is_sorted(outfall_.y.begin(), outfall_.y.end()),
+        require(std::is_sorted(flows.begin(), flows.end()),
                 "the flow of the outfall must not fall while its depth rises");
     }
 
     [[nodiscard]] Flow flow(Length depth, Length below, bool that_drown) const {
-        Flow total = Flow::from_value(0);
+        Flow total = zero;
         for (const OutletLaw& outlet : outlets_)
             if (outlet.drowns == that_drown) total += outlet.flow_at(depth, below);
         return total;
@@ -81,21 +77,14 @@ private:
 
     /// Where the water below the outlets stands: at the tailwater, or as high as the outfall needs.
     [[nodiscard]] Length chamber_level(Length depth) const {
-        if (outfall_.x.empty() || tailwater_ >= depth) return tailwater_;
-        const auto excess = [&](double level) {
-            return flow(depth, Length::from_value(level), true).value() - linear(outfall_, level);
-        };
-        if (depth.value() <= 0 || excess(tailwater_.value()) <= 0) return tailwater_;
-        std::uintmax_t iterations = 100;
-        const boost::math::tools::eps_tolerance<double> tolerance(40);
-        const auto [low, high] = boost::math::tools::toms748_solve(excess, tailwater_.value(), depth.value(),
-                                                                   tolerance, iterations);
-        return Length::from_value((low + high) / 2);
+        if (outfall_.x.empty() || tailwater_ >= depth || depth <= zero) return tailwater_;
+        const auto excess = [&](Length level) { return flow(depth, level, true) - linear(outfall_, level); };
+        return excess(tailwater_) <= zero ? tailwater_ : root_between(excess, tailwater_, depth);
     }
 
     std::vector<OutletLaw> outlets_;
     Length tailwater_;
-    Points outfall_;
+    Curve<Length, Flow> outfall_;
 };
 
 /// Rows between two others, until straight lines are within the tolerance.
@@ -125,7 +114,7 @@ private:
         for (const double way : {0.25, 0.5, 0.75}) {
             const Flow lawful = works_.flow_at(low_depth + way * (high_depth - low_depth));
             const Flow straight = low_flow + way * (high_flow - low_flow);
-            if (std::abs((straight - lawful).value()) > tolerance_ * lawful.value()) return false;
+            if (abs(straight - lawful) > tolerance_ * lawful) return false;
         }
         return true;
     }
@@ -139,8 +128,7 @@ private:
 RatingTable outlet_rating(const OutletTable& outlets, Length depth, Count steps,
                           std::optional<Share> tolerance, const Downstream& downstream) {
     require_positive("depth", depth);
-    const double n = require_whole("steps", steps, 1);
-    require(n <= static_cast<double>(most_rating_rows), shown("steps", steps), " must be at most 10000");
+    const double n = require_steps(steps);
     if (tolerance)
         require(*tolerance >= share(1e-4) && *tolerance <= share(0.1), shown("tolerance", *tolerance),
                 " must be from 0.01 % to 10 %");
@@ -159,27 +147,23 @@ RatingTable outlet_rating(const OutletTable& outlets, Length depth, Count steps,
 }
 
 RatingTable rating_sum(const RatingTable& rating, const RatingTable& other, Length level) {
-    const Points first = checked_rating(rating, "rating");
-    Points second = checked_rating(other, "other rating");
-    require(std::isfinite(level.value()), shown("level", level), " must be a number");
-    for (double& x : second.x) x += level.value();
-    const double top = first.x.back();
+    const Curve<Length, Flow> first = checked_rating(rating, "rating");
+    Curve<Length, Flow> second = checked_rating(other, "other rating");
+    require(is_finite(level), shown("level", level), " must be a number");
+    for (Length& depth : second.x) depth += level;
+    const Length top = first.x.back();
+    const Length start = second.x.front();
     require(second.x.back() >= top - slack(top, second.x.back()), "the other rating ends at ",
-            amount(Length::from_value(second.x.back())), ", below the top of the rating (",
-            amount(Length::from_value(top)), ")");
-    std::vector<Length> depths;
-    for (const double x : first.x) depths.push_back(Length::from_value(x));
-    std::vector<Length> kinks;
-    for (const double x : second.x) kinks.push_back(Length::from_value(x));
+            amount(second.x.back()), ", below the top of the rating (", amount(top), ")");
+    std::vector<Length> depths = first.x;
+    add_kinks(depths, second.x);
     // Below its first row it lets nothing out, and starts over the switching rise.
-    if (second.y.front() > 0) kinks.insert(kinks.begin(), kinks.front() - switching_rise);
-    add_kinks(depths, kinks);
+    if (second.y.front() > zero) add_kinks(depths, {start - switching_rise});
     RatingTable sum;
-    for (const Length& d : depths) {
-        const bool out = d.value() < second.x.front() - slack(d.value(), second.x.front());
-        const double more =
-            out ? 0.0 : linear(second, std::clamp(d.value(), second.x.front(), second.x.back()));
-        sum.emplace_back(d, Flow::from_value(linear(first, d.value()) + more));
+    for (const Length& depth : depths) {
+        const bool out = depth < start - slack(depth, start);
+        const Flow more = out ? Flow(zero) : linear(second, std::max(depth, start));
+        sum.emplace_back(depth, linear(first, depth) + more);
     }
     return sum;
 }

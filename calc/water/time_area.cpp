@@ -12,42 +12,33 @@ namespace undercroft::calc {
 namespace {
 
 /// Rain that runs off since the start, straight between its points.
-Points excess_rain(const Hyetograph& storm, const RainLosses& losses) {
-    Points excess;
-    double to_fill = losses.initial.value();
-    const auto add = [&excess](double time, double more) {
-        excess.y.push_back(excess.y.empty() ? 0 : excess.y.back() + more);
-        excess.x.push_back(time);
-    };
-    add(std::get<0>(storm.front()).value(), 0);
+Curve<Time, Length> excess_rain(const Hyetograph& storm, const RainLosses& losses) {
+    Curve<Time, Length> excess = {{std::get<0>(storm.front())}, {zero}};
+    const auto add = [&excess](Time time, Length more) { excess.add(time, excess.y.back() + more); };
+    Length to_fill = losses.initial;
     for (std::size_t i = 1; i < storm.size(); ++i) {
-        const double end = std::get<0>(storm[i]).value();
-        const double rain = (std::get<1>(storm[i]) - std::get<1>(storm[i - 1])).value();
-        const double length = end - excess.x.back();
-        const double kept = std::min(to_fill, rain);
+        const Time start = std::get<0>(storm[i - 1]);
+        const Time end = std::get<0>(storm[i]);
+        const Length rain = std::get<1>(storm[i]) - std::get<1>(storm[i - 1]);
+        const Length kept = std::min(to_fill, rain);
         to_fill -= kept;
-        double left = length;
-        if (kept > 0) {
-            left = length * (1 - kept / rain);
-            if (left <= 0) {
-                add(end, 0);
-                continue;
-            }
-            add(end - left, 0);
-        }
-        add(end, std::max(rain - kept - losses.continuing.value() * left, 0.0));
+        const double wet_share = kept == zero ? 1.0 : 1 - static_cast<double>(kept / rain);
+        const Time wet = wet_share * (end - start);
+        if (kept > zero && wet > zero && is_above(end, end - wet) && is_above(end - wet, start))
+            add(end - wet, zero);
+        add(end, std::max<Length>(rain - kept - losses.continuing * wet, zero));
     }
     return excess;
 }
 
 void require_storm(const Hyetograph& storm) {
     require(storm.size() >= 2, "the storm needs at least two rows of time and cumulative rain");
-    require(std::get<1>(storm.front()).value() == 0, shown("cumulative rain", std::get<1>(storm.front())),
+    require(std::get<1>(storm.front()) == zero, shown("cumulative rain", std::get<1>(storm.front())),
             " must be 0 in the first row");
-    require(std::isfinite(std::get<0>(storm.front()).value()), "the first time of the storm is not finite");
+    require(is_finite(std::get<0>(storm.front())), "the first time of the storm is not finite");
     for (std::size_t i = 1; i < storm.size(); ++i) {
         const auto& [time, rain] = storm[i];
-        require(is_above(time.value(), std::get<0>(storm[i - 1]).value()), shown("time", time),
+        require(is_above(time, std::get<0>(storm[i - 1])), shown("time", time),
                 " must be later than that of the row before");
         require(rain >= std::get<1>(storm[i - 1]), shown("cumulative rain", rain),
                 " must not be below that of the row before");
@@ -59,34 +50,29 @@ void require_storm(const Hyetograph& storm) {
 
 Hydrograph time_area_hydrograph(Share coefficient, Area area, const Hyetograph& storm,
                                 Time time_of_concentration, const RainLosses& losses) {
-    require_runoff_coefficient(coefficient);
+    require_coefficient(coefficient);
     require_positive("area", area);
     require_positive("time of concentration", time_of_concentration);
     require_not_negative("initial loss", losses.initial);
     require_not_negative("continuing loss", losses.continuing);
     require_storm(storm);
-    const Points excess = excess_rain(storm, losses);
-    const double lag = time_of_concentration.value();
-    const double first = excess.x.front();
-    const double last = excess.x.back();
-    std::vector<Time> times;
+    const Curve<Time, Length> excess = excess_rain(storm, losses);
+    const Time first = excess.x.front();
+    const Time last = excess.x.back();
     std::vector<Time> later;
-    for (const double t : excess.x) {
-        times.push_back(Time::from_value(t));
-        later.push_back(Time::from_value(t + lag));
-    }
+    for (const Time& t : excess.x) later.push_back(t + time_of_concentration);
+    std::vector<Time> times = excess.x;
     times.push_back(later.back());
     add_kinks(times, later);
 
     Hydrograph hydrograph;
-    for (const Time& time : times) {
-        const double t = time.value();
-        const double fallen =
-            linear(excess, std::min(t, last)) - linear(excess, std::clamp(t - lag, first, last));
-        hydrograph.emplace_back(
-            time, coefficient * area * Length::from_value(std::max(fallen, 0.0)) / time_of_concentration);
+    for (const Time& t : times) {
+        const Length fallen = linear(excess, std::min(t, last)) -
+                              linear(excess, std::clamp(Time(t - time_of_concentration), first, last));
+        hydrograph.emplace_back(t,
+                                coefficient * area * std::max<Length>(fallen, zero) / time_of_concentration);
     }
-    std::get<1>(hydrograph.back()) = Flow::from_value(0);
+    std::get<1>(hydrograph.back()) = zero;
     return hydrograph;
 }
 

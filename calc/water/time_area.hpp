@@ -9,8 +9,8 @@ namespace undercroft::calc {
 
 /// What the ground keeps of the rain before any runs off, and after.
 struct RainLosses {
-    Length initial = Length::from_value(0);
-    Speed continuing = Speed::from_value(0);  ///< of the rain that falls once the initial loss is made up
+    Length initial = zero;
+    Speed continuing = zero;  ///< of the rain that falls once the initial loss is made up
 };
 
 /// Flow from a storm on a catchment of which ever more contributes, evenly over the time of concentration.

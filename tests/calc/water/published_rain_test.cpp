@@ -99,7 +99,7 @@ TEST_CASE("NOAA Atlas 14 as downloaded: depths in inches by years", "[published]
     CHECK(pick(with_limits, "100 years", "in") == hundred);
     // 10 % is 9.49 years: no column of this table.
     CHECK_THROWS_MATCHES(pick(table, "10 %", "in"), Refused,
-                         has_no_answer("no column of 10 % AEP: it has 1 years, 2 years, 5 years, 10 years"));
+                         has_no_answer("no column of 10 % AEP: it has 1 year, 2 years, 5 years, 10 years"));
     CHECK_THROWS_MATCHES(pick(table, "10 %", "in"), Refused,
                          has_no_answer("the nearest, 10 years, is 9.51626 % AEP"));
     CHECK_THROWS_MATCHES(pick(table, "30 years", "in"), Refused, has_no_answer("no column of 30 years"));
