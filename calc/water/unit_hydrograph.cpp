@@ -1,7 +1,6 @@
 #include "calc/water/unit_hydrograph.hpp"
 
-#include <cmath>
-#include <numeric>
+#include <vector>
 
 namespace undercroft::calc {
 
@@ -19,16 +18,36 @@ Time unit_hydrograph_peak_time(Time duration, Time time_of_concentration) {
     return duration / 2.0 + 0.6 * time_of_concentration;
 }
 
-std::vector<double> unit_hydrograph_shares(Time duration, Time time_of_concentration) {
-    const Curve<double, double>& table = dimensionless_unit_hydrograph();
-    const double spacing = duration / unit_hydrograph_peak_time(duration, time_of_concentration);
-    const auto steps = static_cast<std::size_t>(std::ceil(table.x.back() / spacing));
-    std::vector<double> shares;
-    for (std::size_t i = 0; i < steps; ++i) shares.push_back(linear(table, static_cast<double>(i) * spacing));
-    shares.push_back(0);  // at or past the end of the table
-    const double sum = std::accumulate(shares.begin(), shares.end(), 0.0);
-    for (double& s : shares) s /= sum;
-    return shares;
+namespace {
+
+/// Area under the table up to each of its rows.
+const std::vector<double>& areas() {
+    static const std::vector<double> areas = [] {
+        const auto& [x, y] = dimensionless_unit_hydrograph();
+        std::vector<double> sums = {0};
+        for (std::size_t i = 1; i < x.size(); ++i)
+            sums.push_back(sums.back() + (y[i - 1] + y[i]) / 2 * (x[i] - x[i - 1]));
+        return sums;
+    }();
+    return areas;
+}
+
+}  // namespace
+
+UnitHydrograph::UnitHydrograph(Time peak_time) : peak_time_(peak_time) {}
+
+double UnitHydrograph::passed(Time after) const {
+    const auto& [x, y] = dimensionless_unit_hydrograph();
+    const double at = after / peak_time_;
+    if (at <= 0) return 0;
+    if (at >= x.back()) return 1;
+    const std::size_t i = stretch_of(x, at);
+    const double here = between(y[i], y[i + 1], share_of_way(x[i], x[i + 1], at));
+    return (areas()[i] + (y[i] + here) / 2 * (at - x[i])) / areas().back();
+}
+
+Time UnitHydrograph::end() const {
+    return dimensionless_unit_hydrograph().x.back() * peak_time_;
 }
 
 }  // namespace undercroft::calc
