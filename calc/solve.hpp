@@ -3,6 +3,7 @@
 #pragma once
 
 #include <boost/math/tools/minima.hpp>
+#include <boost/math/tools/roots.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cstdint>
 #include <type_traits>
@@ -43,6 +44,19 @@ template <class Q, class F>
     const auto [below, above] = boost::math::tools::toms748_solve(
         detail::on_numbers<Q>(f), detail::in_si(low), detail::in_si(high), tolerance, iterations);
     return detail::from_si<Q>((below + above) / 2);
+}
+
+/// Where f is 0 between two places at which its signs differ, from a guess and with its slope: f gives both
+/// (Newton and Raphson).
+template <class Q, class F>
+[[nodiscard]] Q root_by_slope(const F& f, Q guess, Q low, Q high) {
+    constexpr int two_thirds_of_the_digits = 36;  // when a step is as small, the next is nothing
+    const auto on_numbers = [&f](double x) {
+        const auto [value, slope] = f(detail::from_si<Q>(x));
+        return std::pair(detail::in_si(value), detail::in_si(slope));
+    };
+    return detail::from_si<Q>(boost::math::tools::newton_raphson_iterate(
+        on_numbers, detail::in_si(guess), detail::in_si(low), detail::in_si(high), two_thirds_of_the_digits));
 }
 
 /// Where f is smallest between two places, with one dip between them, and how small (Brent's method).

@@ -20,13 +20,13 @@ enum class FlowSurface {
 
 /// Speed of shallow concentrated flow: v = k sqrt(S).
 ///
-/// Unpaved 16.1345 ft/s, paved 20.3282 ft/s: USDA TR-55 (1986), app. F. The others
-/// 0.76, 1.52, 2.13, 2.74, 3.05 and 4.57 m/s: FHWA HEC-22, 3rd ed. (2009), Table 3-3, which prints k for
-/// slopes in percent. \throws Refused(domain) for a slope not above 0.
+/// Unpaved 16.1345 ft/s, paved 20.3282 ft/s: USDA TR-55 (1986), app. F. The others 0.76, 1.52, 2.13, 2.74,
+/// 3.05 and 4.57 m/s: FHWA HEC-22, 3rd ed. (2009), Table 3-3, which prints k for slopes in percent.
+/// \throws Refused(domain) for a slope not above 0.
 [[nodiscard]] Speed shallow_flow_speed(FlowSurface surface, Gradient slope);
 
-/// Travel time of shallow concentrated flow: t = L/v. \throws Refused(domain) for a length or slope not above
-/// 0.
+/// Travel time of shallow concentrated flow: t = L/v.
+/// \throws Refused(domain) for a length or slope not above 0.
 [[nodiscard]] Time shallow_flow_time(FlowSurface surface, Length length, Gradient slope);
 
 /// Travel time in an open channel: t = L/v, v = R^(2/3) S^(1/2)/n (m, s), R = A/P.

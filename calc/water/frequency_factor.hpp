@@ -11,7 +11,8 @@ namespace undercroft::calc {
 /// straight between these, and 1.25 beyond.
 ///
 /// FHWA HEC-22, 3rd ed. (2009), sec. 3.2.2, whose page adds that FHWA does not endorse it: the local
-/// authority says. \throws Refused(domain) for no frequency.
+/// authority says.
+/// \throws Refused(domain) for no frequency.
 [[nodiscard]] Share frequency_factor(const Frequency& frequency);
 
 /// The coefficient with that factor, at most 1. \throws Refused(domain) as runoff_peak and frequency_factor.

@@ -146,6 +146,18 @@ Hyetograph storm_of_depth(Length depth, Time duration, Time step, const StormCou
     return spread(depth, duration, step, course_of(course, duration));
 }
 
+Hyetograph storm_by_pattern(Length depth, Time duration, const StormPattern& pattern) {
+    require_positive("depth", depth);
+    require_storm_depth("depth", depth);
+    require_positive("duration", duration);
+    const Course course = checked_pattern(pattern);
+    Hyetograph storm;
+    for (std::size_t i = 0; i < course.x.size(); ++i)
+        storm.emplace_back(course.x[i] * duration, course.y[i] * depth);
+    std::get<0>(storm.back()) = duration;
+    return storm;
+}
+
 Speed rain_formula(Speed a, Time b, Share c, Time duration) {
     require_positive("a", a);
     require_not_negative("b", b);

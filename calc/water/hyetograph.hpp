@@ -28,8 +28,8 @@ using StormPattern = Table<Time, Share>;
 /// How the rain of a storm falls: by a rule, or by a pattern typed or pasted.
 using StormCourse = std::variant<StormShape, StormPattern>;
 
-/// Depth of rain of a duration: its mean intensity (rain_intensity) times it. \throws Refused as
-/// rain_intensity.
+/// Depth of rain of a duration: its mean intensity (rain_intensity) times it.
+/// \throws Refused as rain_intensity.
 [[nodiscard]] Length rain_depth(const RainTable& rain, Time duration);
 
 /// A storm of a duration, every `step`, whose depth is that of the table to the last digit.
@@ -37,15 +37,20 @@ using StormCourse = std::variant<StormShape, StormPattern>;
 /// Alternating blocks: the depths of 1, 2, 3 ... steps, their differences sorted, the greatest in the middle
 /// (of an even number the first of both), then right, left, right ... Chow, Maidment and Mays, Applied
 /// Hydrology (1988), sec. 14.4 (from memory). A pattern is read at each step, such as the 24-hour
-/// distributions of USDA NEH Part 630, ch. 4. \throws Refused(domain) for a duration or step not above 0, a
-/// step longer than the duration, one that with alternating blocks does not divide the duration or is shorter
-/// than the table's shortest, a pattern that does not begin at 0 and 0 %, end at 100 % or whose times do not
-/// rise or shares fall; and as rain_depth.
+/// distributions of USDA NEH Part 630, ch. 4.
+/// \throws Refused(domain) for a duration or step not above 0, a step longer than the duration, one that with
+/// alternating blocks does not divide the duration or is shorter than the table's shortest, a pattern that
+/// does not begin at 0 and 0 %, end at 100 % or whose times do not rise or shares fall; and as rain_depth.
 [[nodiscard]] Hyetograph storm_of(const RainTable& rain, Time duration, Time step, const StormCourse& course);
 
-/// The same from a depth that is known, for block and pattern. \throws Refused(domain) as storm_of, for a
-/// depth not above 0, and for alternating blocks, which need the table.
+/// The same from a depth that is known, for block and pattern.
+/// \throws Refused(domain) as storm_of, for a depth not above 0, and for alternating blocks, which need the
+/// table.
 [[nodiscard]] Hyetograph storm_of_depth(Length depth, Time duration, Time step, const StormCourse& course);
+
+/// A storm of a depth by a pattern, with a row for each of the pattern's.
+/// \throws Refused(domain) as storm_of_depth.
+[[nodiscard]] Hyetograph storm_by_pattern(Length depth, Time duration, const StormPattern& pattern);
 
 /// Mean intensity by the formula i = a/(t + b)^c, t in minutes: `a` is the intensity where t + b is one
 /// minute.

@@ -27,8 +27,8 @@ enum class PipeInlet {
 /// With F = Q/(A D^0.5) in ft^0.5/s: HW/D = Hc/D + K F^M + Ks S up to F = 3.5 (Hc the specific head of
 /// critical depth), c F^2 + Y + Ks S from F = 4, straight between both values from 3.5 to 4 where the source
 /// draws by eye; Ks = -0.5, of a mitred inlet 0.7. FHWA HDS-5, 2nd ed. (2001), app. A, form 1 and Table 9;
-/// the mitred slope term as in the third edition. \throws Refused(domain) for a flow or slope below 0, a
-/// diameter not above 0.
+/// the mitred slope term as in the third edition.
+/// \throws Refused(domain) for a flow or slope below 0, a diameter not above 0.
 [[nodiscard]] Length inlet_control_headwater(Flow flow, Length diameter, Gradient slope, PipeInlet inlet);
 
 }  // namespace undercroft::calc

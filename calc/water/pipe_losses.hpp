@@ -20,8 +20,8 @@ namespace undercroft::calc {
 /// Head lost at an inlet, a bend, a chamber or an outlet that runs full: h = K v^2/2g.
 ///
 /// HEC-22, ch. 7; K is the sum of all on the way: 1.0 at an outlet, 0.5 at a square-edged entrance, of
-/// chambers as chamber_loss, of bends as bend_loss. \throws Refused(domain) for a coefficient, flow below 0,
-/// a diameter not above 0.
+/// chambers as chamber_loss, of bends as bend_loss.
+/// \throws Refused(domain) for a coefficient, flow below 0, a diameter not above 0.
 [[nodiscard]] Length minor_loss(Share coefficient, Flow flow, Length diameter);
 
 /// K of a bend in a pipe: 0.0033 for each degree by which it turns. HEC-22, ch. 7.
@@ -34,8 +34,8 @@ enum class ChamberKind {
     inlet,    ///< water falls in from above too
 };
 
-/// K of a chamber through which a pipe turns: a manhole 0.15 straight, 0.45, 0.75, 0.85, 1.00 for turns
-/// of 22.5, 45, 60, 90 degrees; an inlet 0.50 straight, 1.50 for 90 degrees; straight between.
+/// K of a chamber through which a pipe turns: a manhole 0.15 straight, 0.45, 0.75, 0.85, 1.00 for turns of
+/// 22.5, 45, 60, 90 degrees; an inlet 0.50 straight, 1.50 for 90 degrees; straight between.
 ///
 /// HEC-22, ch. 7, approximate method, which gives the angle between the pipes (180 degrees less the turn).
 /// \throws Refused(domain) for an angle not from 0 to 90 degrees.

@@ -9,8 +9,8 @@
 
 namespace undercroft::calc {
 
-/// Inside diameter of the pipe that carries a flow when just full: D = (Q n/(K sqrt S))^(3/8) with
-/// K = pi/4 (1/4)^(2/3) m^(1/3)/s = 0.3117 (m, s).
+/// Inside diameter of the pipe that carries a flow when just full: D = (Q n/(K sqrt S))^(3/8) with K = pi/4
+/// (1/4)^(2/3) m^(1/3)/s = 0.3117 (m, s).
 ///
 /// FHWA HEC-22, 3rd ed. (2009), ch. 7, which rounds K to 0.312 (0.46 in feet).
 /// \throws Refused(domain) for a value not above 0.

@@ -56,16 +56,16 @@ struct Downstream {
 
 /// Flow of all outlets together at depths from 0 to `depth` in equal steps.
 ///
-/// Levels at which an outlet starts or changes its law get rows of their own: invert and crown of an
-/// orifice, crests, and both ends of a switching rise. With a `tolerance`, more rows stand where the flow
-/// bends, until straight lines between them are within that share of it, down to spans of 2 mm. Laws as
+/// Levels at which an outlet starts or changes its law get rows of their own: invert and crown of an orifice,
+/// crests, and both ends of a switching rise. With a `tolerance`, more rows stand where the flow bends, until
+/// straight lines between them are within that share of it, down to spans of 2 mm. Laws as
 /// part_full_orifice_flow, weir_flow, notch_flow, rectangular_orifice_flow, contracted_weir_flow (below its
 /// least head as h^1.5) and riser_flow; against a tailwater drowned_orifice_flow and drowned_weir_flow;
-/// soakage q (A + P h), common practice. Pumps and soakage do not feel the tailwater. \throws Refused(domain)
-/// when depth is not above 0, steps not a whole number from 1 to 10000, a level below 0, a count no whole
-/// number, a tolerance not from 0.01 % to 10 %, an outfall that does not reach from 0 to `depth` or whose
-/// flow falls, more than 10000 rows, and as those; Refused(value) for a size, coefficient or sides that the
-/// kind does not take or of another dimension.
+/// soakage q (A + P h), common practice. Pumps and soakage do not feel the tailwater.
+/// \throws Refused(domain) when depth is not above 0, steps not a whole number from 1 to 10000, a level below
+/// 0, a count no whole number, a tolerance not from 0.01 % to 10 %, an outfall that does not reach from 0 to
+/// `depth` or whose flow falls, more than 10000 rows, and as those; Refused(value) for a size, coefficient or
+/// sides that the kind does not take or of another dimension.
 [[nodiscard]] RatingTable outlet_rating(const OutletTable& outlets, Length depth, Count steps,
                                         std::optional<Share> tolerance = {},
                                         const Downstream& downstream = {});
