@@ -13,7 +13,7 @@ namespace {
 
 constexpr double most_growth = 30;  // e-fold at a time, where the outflow falls while the depth rises
 constexpr double balanced = 1e-13;  // of inflow and outflow
-constexpr int most_turns = 1000000;
+constexpr int most_turns = 100000;
 
 /// (e^z - 1)/z and (e^z - 1 - z)/z^2, which are 1 and 1/2 at 0.
 struct Growths {

@@ -12,8 +12,8 @@ inline void require_inflow(const Hydrograph& inflow) {
     for (std::size_t i = 0; i < inflow.size(); ++i) {
         const auto& [time, flow] = inflow[i];
         require_not_negative("inflow", flow);
-        require(i == 0 ? is_finite(time) : is_above(time, std::get<0>(inflow[i - 1])), shown("time", time),
-                " of inflow must be later than that of the row before");
+        require(is_finite(time) && (i == 0 || is_above(time, std::get<0>(inflow[i - 1]))),
+                shown("time", time), " of inflow must be later than that of the row before");
     }
 }
 

@@ -68,6 +68,10 @@ Flow weir_flow(Length crest_length, Length head, WeirCoefficient coefficient, Co
                        amount(crest_length / 3.0),
                        ") where the weir is contracted: beyond, Francis's formula gives too little flow; "
                        "UC.WEIR.CONTRACTED, in a list of outlets the kind contracted, holds there");
+    if (n * head > 6.0 * crest_length)
+        refuse_because(shown("end contractions", end_contractions), " must be at most ",
+                       amount(count(whole_down(6.0 * crest_length / head))),
+                       ": more take more than the head gives");
     return coefficient * (crest_length - 0.1 * n * head) * head * sqrt(head);
 }
 

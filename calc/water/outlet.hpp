@@ -37,7 +37,7 @@ inline constexpr WeirCoefficient sharp_notch = WeirCoefficient::from_value(1.38)
 /// third of the crest length: beyond, with contractions, it gives too little (a third at 1.3 L), which
 /// understates what is released; contracted_weir_flow holds there.
 /// \throws Refused(domain) for a crest length or coefficient not above 0, a head below 0, contractions that
-/// are no whole number, or a head over L/3 with contractions.
+/// are no whole number, a head over L/3 with contractions, or more than 6 L/h contractions.
 [[nodiscard]] Flow weir_flow(Length crest_length, Length head, WeirCoefficient coefficient,
                              Count end_contractions);
 

@@ -37,13 +37,16 @@ Curve<Time, Length> checked_storm(const Table<Time, Length>& storm) {
     return curve;
 }
 
+UnitHydrograph unit_hydrograph_of(Time time_of_concentration) {
+    const Time duration = duration_per_concentration * time_of_concentration;
+    return UnitHydrograph(unit_hydrograph_peak_time(duration, time_of_concentration));
+}
+
 /// Runoff in bursts, and its flow at any time.
 class Passage {
 public:
     Passage(const Curve<Time, Length>& storm, Area area, Share curve_number, Time time_of_concentration)
-        : area_(area),
-          unit_(unit_hydrograph_peak_time(duration_per_concentration * time_of_concentration,
-                                          time_of_concentration)) {
+        : area_(area), unit_(unit_hydrograph_of(time_of_concentration)) {
         const Time longest = burst_per_concentration * time_of_concentration;
         ends_ = {storm.x.front()};
         for (std::size_t i = 1; i < storm.x.size(); ++i) {
@@ -63,7 +66,6 @@ public:
         runoff_ = before;
     }
 
-    [[nodiscard]] Time end() const { return ends_.back() + unit_.end(); }
     [[nodiscard]] Volume volume() const { return runoff_ * area_; }
 
     /// A integral of r(s) u(t - s) ds over the bursts that are passing.
@@ -72,12 +74,8 @@ public:
         auto i = static_cast<std::size_t>(over - ends_.begin());
         i = i == 0 ? 0 : i - 1;
         Speed flow = zero;
-        double passed = unit_.passed(time - ends_[i]);
-        for (; i < rates_.size() && ends_[i] < time; ++i) {
-            const double later = unit_.passed(time - ends_[i + 1]);
-            flow += rates_[i] * (passed - later);
-            passed = later;
-        }
+        for (; i < rates_.size() && ends_[i] < time; ++i)
+            flow += rates_[i] * unit_.passing(time - ends_[i + 1], time - ends_[i]);
         return flow * area_;
     }
 
@@ -146,10 +144,12 @@ Hydrograph storm_hydrograph(const Table<Time, Length>& storm, Area area, Share c
     require(is_at_most(step, longest_step_per_peak_time * peak_time), shown("step", step),
             " must be at most a quarter of the time to peak (",
             amount(longest_step_per_peak_time * peak_time), ")");
-    const Passage passage(rain, area, curve_number, time_of_concentration);
     const Time start = rain.x.front();
-    const double steps = whole_up((passage.end() - start) / step);
+    const Time end = rain.x.back() + unit_hydrograph_of(time_of_concentration).end();
+    const double steps = whole_up((end - start) / step);
     require(steps <= most_steps, shown("step", step), " is too short: more than 20000 rows");
+
+    const Passage passage(rain, area, curve_number, time_of_concentration);
     Hydrograph hydrograph;
     for (double i = 0; i < steps; ++i) {
         const Time time = start + i * step;

@@ -1,6 +1,6 @@
 #include "calc/water/unit_hydrograph.hpp"
 
-#include <vector>
+#include <algorithm>
 
 namespace undercroft::calc {
 
@@ -20,30 +20,35 @@ Time unit_hydrograph_peak_time(Time duration, Time time_of_concentration) {
 
 namespace {
 
-/// Area under the table up to each of its rows.
-const std::vector<double>& areas() {
-    static const std::vector<double> areas = [] {
-        const auto& [x, y] = dimensionless_unit_hydrograph();
-        std::vector<double> sums = {0};
-        for (std::size_t i = 1; i < x.size(); ++i)
-            sums.push_back(sums.back() + (y[i - 1] + y[i]) / 2 * (x[i] - x[i - 1]));
-        return sums;
-    }();
-    return areas;
+/// Area under the table between two of its times; small differences keep their digits.
+double area_between(double from, double to) {
+    const Curve<double, double>& table = dimensionless_unit_hydrograph();
+    double area = 0;
+    double ordinate = linear(table, from);
+    for (std::size_t i = stretch_of(table.x, from) + 1; from < to; ++i) {
+        const double next = std::min(table.x[i], to);
+        const double next_ordinate = next == to ? linear(table, to) : table.y[i];
+        area += (ordinate + next_ordinate) / 2 * (next - from);
+        from = next;
+        ordinate = next_ordinate;
+    }
+    return area;
+}
+
+double whole_area() {
+    static const double area = area_between(0, dimensionless_unit_hydrograph().x.back());
+    return area;
 }
 
 }  // namespace
 
 UnitHydrograph::UnitHydrograph(Time peak_time) : peak_time_(peak_time) {}
 
-double UnitHydrograph::passed(Time after) const {
-    const auto& [x, y] = dimensionless_unit_hydrograph();
-    const double at = after / peak_time_;
-    if (at <= 0) return 0;
-    if (at >= x.back()) return 1;
-    const std::size_t i = stretch_of(x, at);
-    const double here = between(y[i], y[i + 1], share_of_way(x[i], x[i + 1], at));
-    return (areas()[i] + (y[i] + here) / 2 * (at - x[i])) / areas().back();
+double UnitHydrograph::passing(Time from, Time to) const {
+    const double end = dimensionless_unit_hydrograph().x.back();
+    const double first = std::clamp<double>(from / peak_time_, 0, end);
+    const double last = std::clamp<double>(to / peak_time_, 0, end);
+    return first < last ? area_between(first, last) / whole_area() : 0;
 }
 
 Time UnitHydrograph::end() const {

@@ -13,14 +13,14 @@ namespace undercroft::calc {
 /// Time from the start of a unit of runoff over a duration D to the peak of its flow: Tp = D/2 + 0.6 tc.
 [[nodiscard]] Time unit_hydrograph_peak_time(Time duration, Time time_of_concentration);
 
-/// The unit hydrograph of a time to peak, as what of it has passed.
+/// The unit hydrograph of a time to peak, as what of it passes.
 class UnitHydrograph {
 public:
     explicit UnitHydrograph(Time peak_time);
 
-    /// Share that has passed a time after it began: from 0 to 1, the integral of Table 16-1, straight between
-    /// its rows.
-    [[nodiscard]] double passed(Time after) const;
+    /// Share that passes between two times after it began: the integral of Table 16-1, straight between its
+    /// rows; from the start to the end 1.
+    [[nodiscard]] double passing(Time from, Time to) const;
     [[nodiscard]] Time end() const;
 
 private:

@@ -115,7 +115,7 @@ TEST_CASE("a burst of runoff passes as the unit hydrograph does (GSL integrates 
     const double peak_time = 0.05 * 40 / 2 + 0.6 * 40;
     const UnitHydrograph unit(minutes(peak_time));
     for (double t = -1; t < 6; t += 0.037)
-        CHECK(unit.passed(minutes(t * peak_time)) == Approx(passed(t)).epsilon(1e-12).margin(1e-15));
+        CHECK(unit.passing(s(0), minutes(t * peak_time)) == Approx(passed(t)).epsilon(1e-12).margin(1e-15));
     CHECK_THAT(unit.end(), is_near(minutes(5 * peak_time)));
     // 10 mm in 0.8 min, on a hectare: what passes between t - 0.8 min and t, over that time.
     const Hydrograph hydrograph = storm_hydrograph({{minutes(0), m(0)}, {minutes(0.8), m(0.01)}}, hectare,
@@ -136,7 +136,7 @@ TEST_CASE("peak of the unit hydrograph of NEH 630, Example 16-1", "[published]")
     CHECK_THAT(peak_time, is_near(hours(1.53)));
     const UnitHydrograph unit(peak_time);
     const Time moment = s(0.1);
-    const double around_peak = unit.passed(peak_time + moment) - unit.passed(peak_time - moment);
+    const double around_peak = unit.passing(peak_time - moment, peak_time + moment);
     const Flow peak = 4.6 * square_mile * inches(1) * around_peak / (2.0 * moment);
     CHECK_THAT(peak, is_near(cfs(1455), 3e-3));
     CHECK_THAT(peak, is_near(cfs(483.05 * 4.6 / 1.53), 2e-4));
