@@ -5,10 +5,14 @@
 
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <boost/math/tools/minima.hpp>
+#include <boost/math/tools/roots.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cstdint>
+#include <exception>
 #include <type_traits>
 #include <utility>
+
+#include "units/refused.hpp"
 
 namespace undercroft::calc {
 
@@ -35,6 +39,18 @@ template <class Q, class F>
     return [&f](double x) { return in_si(f(from_si<Q>(x))); };
 }
 
+/// What a search finds; that it finds nothing is a refusal like any other.
+template <class Search>
+[[nodiscard]] auto found_by(const Search& search) {
+    try {
+        return search();
+    } catch (const Refused&) {
+        throw;
+    } catch (const std::exception&) {
+        throw Refused(Cause::no_convergence, "no answer is found: an argument is too large or too small");
+    }
+}
+
 }  // namespace detail
 
 /// Where f is 0 between two places at which its signs differ, to the last digit (TOMS 748).
@@ -42,9 +58,29 @@ template <class Q, class F>
 [[nodiscard]] Q root_between(const F& f, Q low, Q high) {
     std::uintmax_t iterations = 200;
     const boost::math::tools::eps_tolerance<double> tolerance(52);
-    const auto [below, above] = boost::math::tools::toms748_solve(
-        detail::on_numbers<Q>(f), detail::in_si(low), detail::in_si(high), tolerance, iterations);
+    const auto [below, above] = detail::found_by([&] {
+        return boost::math::tools::toms748_solve(detail::on_numbers<Q>(f), detail::in_si(low),
+                                                 detail::in_si(high), tolerance, iterations);
+    });
     return detail::from_si<Q>((below + above) / 2);
+}
+
+/// The same from a guess and with its slope, f giving both (Newton and Raphson); by TOMS 748 where that
+/// fails.
+template <class Q, class F>
+[[nodiscard]] Q root_by_slope(const F& f, Q guess, Q low, Q high) {
+    constexpr int two_thirds_of_the_digits = 36;  // when a step is as small, the next is nothing
+    const auto on_numbers = [&f](double x) {
+        const auto [value, slope] = f(detail::from_si<Q>(x));
+        return std::pair(detail::in_si(value), detail::in_si(slope));
+    };
+    try {
+        return detail::from_si<Q>(
+            boost::math::tools::newton_raphson_iterate(on_numbers, detail::in_si(guess), detail::in_si(low),
+                                                       detail::in_si(high), two_thirds_of_the_digits));
+    } catch (const boost::math::evaluation_error&) {
+        return root_between([&f](Q x) { return f(x).first; }, low, high);
+    }
 }
 
 /// Where f is smallest between two places, with one dip between them, and how small (Brent's method).

@@ -48,7 +48,7 @@ find . -path ./build -prune -o \( -name '*.cpp' -o -name '*.hpp' \) -print | sed
     audit = "addin/audit/book addin/audit/units addin/audit/findings addin/audit/report"
     room("addin/uno", below " " audit)
     room("sheets/builder", "units addin")
-    room("sheets/office", "units sheets/builder")
+    room("sheets/office", "units sheets/builder addin/catalogue addin/formula")
     room("tests", below " " audit " addin/generate addin/uno sheets/builder sheets/office")
     offices = " addin/uno sheets/office tests "
   }

@@ -66,6 +66,12 @@ inline constexpr Range orifice_diameter{"0.02 m", "0.9 m", "1 mm", "10 m"};
 inline constexpr Range orifice_head{"0.1 m", "4 m", "1 mm", "100 m"};
 inline constexpr Range orifice_coefficient{
     "0.4", "0.98", "5 %", "100 %", "FHWA HEC-22: 0.4 for a ragged edge, 0.6 for a square one (from memory)"};
+/// Width or height of a rectangular opening.
+inline constexpr Range opening_side{"0.03 m", "2 m", "1 mm", "100 m"};
+/// Of the channel or chamber in which a weir stands.
+inline constexpr Range channel_width{"0.5 m", "12 m", "1 cm", "10 km"};
+/// Of a standing pipe over whose rim the water falls.
+inline constexpr Range riser_diameter{"0.15 m", "2.5 m", "1 cm", "30 m"};
 inline constexpr Range crest_length{"0.2 m", "11 m", "1 mm", "10 km"};
 inline constexpr Range weir_head = Range{"0.05 m", "2 m", "0 m", "100 m"}.or_zero();
 /// 1.7 for a broad crest, 1.84 for a sharp one, 2.2 for a rounded one; 3.33 is that of feet.

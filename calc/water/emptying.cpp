@@ -69,17 +69,29 @@ Stretch stretch_at(const RatingTable& rating, Length depth) {
     return {low, high, low_flow, high_flow, exponent_above(rating, i)};
 }
 
+/// The storage between two depths, with rows at both.
+StorageTable storage_between(const Pool& stored, Length low, Length high) {
+    std::vector<Length> depths = {low, high};
+    add_kinks(depths, stored.depth);
+    StorageTable slice;
+    for (const Length& depth : depths) slice.rows.emplace_back(depth, stored.stored_at(depth));
+    return slice;
+}
+
 }  // namespace
 
 Time drain_time(const StorageTable& storage, const RatingTable& rating, Length from_depth, Length to_depth) {
-    const Pool pool(storage, rating);
-    const Length from = pool.inside("from depth", from_depth);
-    const Length to = pool.inside("to depth", to_depth);
+    require(!storage.rows.empty(), "the storage table needs at least two rows");
+    const Pool shut(storage,
+                    {{std::get<0>(storage.rows.front()), zero}, {std::get<0>(storage.rows.back()), zero}});
+    const Length from = shut.inside("from depth", from_depth);
+    const Length to = shut.inside("to depth", to_depth);
     require(!is_above(to, from), shown("to depth", to), " must not be above the from depth (", amount(from),
             ")");
-    if (from <= to) return zero;
-    std::vector<Length> depths = {to, from};
-    add_kinks(depths, pool.depth);
+    if (from - to <= slack(from, to)) return zero;
+    // The rating need reach no further than the water goes.
+    const Pool pool(storage_between(shut, to, from), rating);
+    const std::vector<Length>& depths = pool.depth;
 
     Time total = zero;
     for (std::size_t i = depths.size() - 1; i > 0; --i) {

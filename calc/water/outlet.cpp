@@ -63,9 +63,15 @@ Flow weir_flow(Length crest_length, Length head, WeirCoefficient coefficient, Co
     require_not_negative("head", head);
     require_positive("coefficient", coefficient);
     const double n = require_whole("end contractions", end_contractions);
+    if (n > 0 && !is_at_most(head, Length(crest_length / 3.0)))
+        refuse_because(shown("head", head), " must be at most a third of the crest length (",
+                       amount(crest_length / 3.0),
+                       ") where the weir is contracted: beyond, Francis's formula gives too little flow; "
+                       "UC.WEIR.CONTRACTED, in a list of outlets the kind contracted, holds there");
     if (n * head > 6.0 * crest_length)
-        refuse_because(shown("head", head), " must be at most 6 L/n (", amount(6.0 / n * crest_length),
-                       "): beyond, the contractions take more than the head gives");
+        refuse_because(shown("end contractions", end_contractions), " must be at most ",
+                       amount(count(whole_down(6.0 * crest_length / head))),
+                       ": more take more than the head gives");
     return coefficient * (crest_length - 0.1 * n * head) * head * sqrt(head);
 }
 

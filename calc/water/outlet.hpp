@@ -21,9 +21,9 @@ namespace undercroft::calc {
 /// Flow of a circular orifice for a depth above its lowest point, also while it is part full.
 ///
 /// From the crown up it is orifice_flow under the head above the centre. Below, the orifice is a circular
-/// weir: strips dz of width b(z), each under its own head, give Q ~ integral of b(z) sqrt(h - z) dz
-/// (Bos, Discharge Measurement Structures, 3rd ed. 1989, sec. 5.4, from memory), here with the constant that
-/// makes both laws meet at the crown.
+/// weir: strips dz of width b(z), each under its own head, give Q ~ integral of b(z) sqrt(h - z) dz (Bos,
+/// Discharge Measurement Structures, 3rd ed. 1989, sec. 5.4, from memory), here with the constant that makes
+/// both laws meet at the crown.
 /// \throws Refused(domain) for a diameter not above 0, a depth below 0, a coefficient not above 0 or over 1.
 [[nodiscard]] Flow part_full_orifice_flow(Length diameter, Length depth, Share coefficient);
 
@@ -34,9 +34,10 @@ inline constexpr WeirCoefficient sharp_notch = WeirCoefficient::from_value(1.38)
 /// Flow of a sharp-crested weir: Q = C (L - 0.1 n h) h^1.5 with n end contractions.
 ///
 /// Francis formula as in FHWA HEC-22; C = 1.84 m^0.5/s or 3.33 ft^0.5/s. Francis gave it for heads up to a
-/// third of the crest length.
+/// third of the crest length: beyond, with contractions, it gives too little (a third at 1.3 L), which
+/// understates what is released; contracted_weir_flow holds there.
 /// \throws Refused(domain) for a crest length or coefficient not above 0, a head below 0, contractions that
-/// are no whole number, or a head over 6 L/n, from where the formula falls while the head rises.
+/// are no whole number, a head over L/3 with contractions, or more than 6 L/h contractions.
 [[nodiscard]] Flow weir_flow(Length crest_length, Length head, WeirCoefficient coefficient,
                              Count end_contractions);
 

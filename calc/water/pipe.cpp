@@ -5,13 +5,11 @@
 
 #include "calc/require.hpp"
 #include "calc/solve.hpp"
+#include "calc/water/manning.hpp"
 
 namespace undercroft::calc {
 
 namespace {
-
-/// The unit in which Manning's formula hides: Q = (1 m^(1/3)/s)/n A R^(2/3) S^(1/2).
-const auto manning_unit = bu::pow<bu::static_rational<1, 3>>(metre) / second;
 
 /// From here on a pipe is full: 12 in and 1 ft differ in the last bit, and at the crown the water line
 /// changes with the root of it.
@@ -27,8 +25,7 @@ void require_pipe(Length diameter, Gradient slope, Share roughness) {
 inline Flow flow_at(double theta, Length diameter, Gradient slope, Share roughness) {
     const Area area = diameter * diameter / 8.0 * (theta - std::sin(theta));
     const Length wetted = diameter / 2.0 * theta;
-    const auto conveyance = area * bu::pow<bu::static_rational<2, 3>>(area / wetted);
-    return manning_unit / number(roughness) * conveyance * std::sqrt(slope.value());
+    return area * manning_speed(area / wetted, slope, roughness);
 }
 
 /// Where the flow is greatest: d(A R^(2/3))/d(theta) = 0, at a depth of 0.938 D.

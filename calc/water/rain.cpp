@@ -35,4 +35,10 @@ Speed rain_intensity(const RainTable& rain, Time duration) {
     return RainCurve(rain).intensity(duration);
 }
 
+bool rain_reaches_beyond(const RainTable& rain, Time duration) {
+    require_positive("duration", duration);
+    const Time longest = RainCurve(rain).longest();
+    return longest > duration + slack(longest, duration);
+}
+
 }  // namespace undercroft::calc

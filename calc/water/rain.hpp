@@ -34,4 +34,9 @@ private:
 /// Mean intensity of a duration. \throws Refused as RainCurve; Refused(domain) for a duration not above 0.
 [[nodiscard]] Speed rain_intensity(const RainTable& rain, Time duration);
 
+/// Whether a table goes on beyond a duration; where it ends with the one that governs, a longer rain may
+/// govern.
+/// \throws Refused as RainCurve; Refused(domain) for a duration not above 0.
+[[nodiscard]] bool rain_reaches_beyond(const RainTable& rain, Time duration);
+
 }  // namespace undercroft::calc

@@ -4,22 +4,14 @@
 #include <cmath>
 #include <utility>
 
+#include "calc/water/inflow.hpp"
+
 namespace undercroft::calc {
 
 namespace {
 
 constexpr double settled = 1e-3;              // a halved step changes the peak by less than this share
 constexpr double most_steps_of_inflow = 1e3;  // in the first step tried
-
-void require_inflow(const Hydrograph& inflow) {
-    require(inflow.size() >= 2, "the inflow needs at least two rows of time and flow");
-    for (std::size_t i = 0; i < inflow.size(); ++i) {
-        const auto& [time, flow] = inflow[i];
-        require_not_negative("inflow", flow);
-        require(i == 0 ? is_finite(time) : is_above(time, std::get<0>(inflow[i - 1])), shown("time", time),
-                " of inflow must be later than that of the row before");
-    }
-}
 
 /// The pool with an outflow that starts from nothing at its bottom.
 Pool starting_dry(Pool pool) {

@@ -46,19 +46,44 @@ Flow soakage_flow(Area base_area, Area wall_area, Speed rate, Share safety_facto
     return design_rate(rate, safety_factor) * (base_area + wall_area);
 }
 
-Length soakage_depth(const RainTable& rain, Area drained_area, Length length, Length width, Share porosity,
-                     Speed rate, Share safety_factor) {
+namespace {
+
+/// Rain of every duration on a bed that soaks away.
+struct RainOnBed {
+    RainCurve rain;
+    Area drained_area;
+    SoakageBed bed;
+
+    [[nodiscard]] Length depth(Time duration, Speed intensity) const {
+        return depth_after(duration, intensity * drained_area, bed);
+    }
+    [[nodiscard]] Time governing() const {
+        return governing_duration(rain, {}, [this](Time duration, Speed i) { return depth(duration, i); });
+    }
+};
+
+RainOnBed checked_bed(const RainTable& rain, Area drained_area, Length length, Length width, Share porosity,
+                      Speed rate, Share safety_factor) {
     require_positive("drained area", drained_area);
     require_positive("length", length);
     require_positive("width", width);
     require_porosity("porosity", porosity);
     const SoakageBed bed{length * width, 2.0 * (length + width), porosity, design_rate(rate, safety_factor)};
-    const RainCurve curve(rain);
-    const auto depth = [&](Time duration, Speed intensity) {
-        return depth_after(duration, intensity * drained_area, bed);
-    };
-    const Time duration = governing_duration(curve, {}, depth);
-    return depth(duration, curve.intensity(duration));
+    return {RainCurve(rain), drained_area, bed};
+}
+
+}  // namespace
+
+Length soakage_depth(const RainTable& rain, Area drained_area, Length length, Length width, Share porosity,
+                     Speed rate, Share safety_factor) {
+    const RainOnBed bed = checked_bed(rain, drained_area, length, width, porosity, rate, safety_factor);
+    const Time duration = bed.governing();
+    return bed.depth(duration, bed.rain.intensity(duration));
+}
+
+Time soakage_duration(const RainTable& rain, Area drained_area, Length length, Length width, Share porosity,
+                      Speed rate, Share safety_factor) {
+    return checked_bed(rain, drained_area, length, width, porosity, rate, safety_factor).governing();
 }
 
 Time soakage_time(Length depth, Share porosity, Area base_area, Length perimeter, Speed rate,

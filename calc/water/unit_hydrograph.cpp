@@ -1,7 +1,6 @@
 #include "calc/water/unit_hydrograph.hpp"
 
-#include <cmath>
-#include <numeric>
+#include <algorithm>
 
 namespace undercroft::calc {
 
@@ -19,16 +18,41 @@ Time unit_hydrograph_peak_time(Time duration, Time time_of_concentration) {
     return duration / 2.0 + 0.6 * time_of_concentration;
 }
 
-std::vector<double> unit_hydrograph_shares(Time duration, Time time_of_concentration) {
+namespace {
+
+/// Area under the table between two of its times; small differences keep their digits.
+double area_between(double from, double to) {
     const Curve<double, double>& table = dimensionless_unit_hydrograph();
-    const double spacing = duration / unit_hydrograph_peak_time(duration, time_of_concentration);
-    const auto steps = static_cast<std::size_t>(std::ceil(table.x.back() / spacing));
-    std::vector<double> shares;
-    for (std::size_t i = 0; i < steps; ++i) shares.push_back(linear(table, static_cast<double>(i) * spacing));
-    shares.push_back(0);  // at or past the end of the table
-    const double sum = std::accumulate(shares.begin(), shares.end(), 0.0);
-    for (double& s : shares) s /= sum;
-    return shares;
+    double area = 0;
+    double ordinate = linear(table, from);
+    for (std::size_t i = stretch_of(table.x, from) + 1; from < to; ++i) {
+        const double next = std::min(table.x[i], to);
+        const double next_ordinate = next == to ? linear(table, to) : table.y[i];
+        area += (ordinate + next_ordinate) / 2 * (next - from);
+        from = next;
+        ordinate = next_ordinate;
+    }
+    return area;
+}
+
+double whole_area() {
+    static const double area = area_between(0, dimensionless_unit_hydrograph().x.back());
+    return area;
+}
+
+}  // namespace
+
+UnitHydrograph::UnitHydrograph(Time peak_time) : peak_time_(peak_time) {}
+
+double UnitHydrograph::passing(Time from, Time to) const {
+    const double end = dimensionless_unit_hydrograph().x.back();
+    const double first = std::clamp<double>(from / peak_time_, 0, end);
+    const double last = std::clamp<double>(to / peak_time_, 0, end);
+    return first < last ? area_between(first, last) / whole_area() : 0;
+}
+
+Time UnitHydrograph::end() const {
+    return dimensionless_unit_hydrograph().x.back() * peak_time_;
 }
 
 }  // namespace undercroft::calc

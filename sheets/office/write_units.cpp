@@ -1,6 +1,5 @@
 // Brings a workbook of before bare numbers were refused beside quantities up to date: the result that one
-// function of ours hands to another gets its unit written with it. The file itself is never changed:
-//   write_units EXTENSIONS FILE OUT
+// function of ours hands to another gets its unit written with it. The file itself is never changed.
 #include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
@@ -12,13 +11,22 @@
 
 int main(int argc, char** argv) {
     using namespace undercroft::sheets;
-    return run_tool([&] {
-        if (argc != 4) throw std::runtime_error("usage: write_units EXTENSIONS FILE OUT");
-        const std::filesystem::path file = argv[2];
-        const std::filesystem::path out = argv[3];
+    CLI::App app(
+        "Brings a workbook up to date that was made before bare numbers were refused beside quantities: the result "
+        "that one function of ours hands to another gets its unit written with it. The file itself stays.",
+        "write_units");
+    std::filesystem::path extensions;
+    std::filesystem::path file;
+    std::filesystem::path out;
+    add_extensions(app, extensions);
+    app.add_option("FILE", file, "the workbook")->required();
+    app.add_option("OUT", out, "the file that is written")->required();
+    app.callback([&] {
         if (std::filesystem::exists(out) && std::filesystem::equivalent(file, out))
-            throw std::runtime_error("OUT must not be the file itself");
-        const Office office(argv[1]);
+            throw CLI::ValidationError("OUT", "must not be the file itself");
+    });
+    return run_tool(app, argc, argv, [&] {
+        const Office office(extensions);
         const Document document = office.open_copy(file);
         const int written = write_result_units(document);
         document.recalculate();

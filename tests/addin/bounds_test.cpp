@@ -57,8 +57,10 @@ TEST_CASE("a pack without a unit is refused beside a net with one, and pure wher
 }
 
 TEST_CASE("a refusal tells the bound itself") {
-    CHECK_THAT(refusal_of("UC.WEIR.FLOW(1; \"7 m\"; 1.84; 1)"), refuses_domain("6 L/n (6 m)"));
-    CHECK_THAT(refusal_of("UC.WEIR.FLOW(1; \"7 m\"; 1.84; 2)"), refuses_domain("6 L/n (3 m)"));
+    CHECK_THAT(refusal_of("UC.WEIR.FLOW(1; \"7 m\"; 1.84; 1)"),
+               refuses_domain("a third of the crest length (0.333333 m)"));
+    CHECK_THAT(refusal_of("UC.WEIR.FLOW(1; 0.3; 1.84; \"24 each\")"),
+               refuses_domain("end contractions (24 each) must be at most 20 each"));
     CHECK_THAT(refusal_of("UC.OUTLET.RATING({\"soakage\";0;10;36;1;\"-1 m\"}; 1; 2)"),
                refuses_domain("outlets: row 1, column 6: -1 m is below 0; possible is 0 m to 100 km"));
 }

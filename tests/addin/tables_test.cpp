@@ -41,9 +41,9 @@ TEST_CASE("a number whose unit cell is blank, or holds a number, is refused with
 TEST_CASE("outlets come in three to six columns, or in ten with units beside the numbers") {
     const FormulaDesk desk;
     const double plain =
-        desk.number("INDEX(UC.OUTLET.RATING({\"weir\";\"0.5 m\";\"1 m\";1.84;2;1}; 1; 2); 4; 2)");
+        desk.number("INDEX(UC.OUTLET.RATING({\"weir\";\"0.5 m\";\"2 m\";1.84;2;1}; 1; 2); 4; 2)");
     const double paired = desk.number(
-        "INDEX(UC.OUTLET.RATING({\"weir\";50;\"cm\";1000;\"mm\";1.84;\"m^0.5/s\";2;1;\"each\"}; 1; 2); 4; "
+        "INDEX(UC.OUTLET.RATING({\"weir\";50;\"cm\";2000;\"mm\";1.84;\"m^0.5/s\";2;1;\"each\"}; 1; 2); 4; "
         "2)");
     CHECK(plain == Approx(paired).epsilon(1e-14));
     CHECK_THAT(refusal_of("UC.OUTLET.RATING({\"weir\";0.5;\"m\";1;\"m\"}; 1; 2)"),

@@ -23,10 +23,10 @@ const std::string rating_us = R"({"ft";"ft3/s"|0;0|1;1|4;4})";
 const std::string inflow_si = R"({"min";"m3/s"|0;0|30;0.28316846592|90;0})";
 const std::string inflow_us = R"({"h";"ft3/s"|0;0|0.5;10|1.5;0})";
 const std::string outlets_si =
-    R"({"orifice";"30.48 mm";"152.4 mm";0.6;1;""|"weir";"914.4 mm";"0.6096 m";"1.84 m^0.5/s";1;2|)"
+    R"({"orifice";"30.48 mm";"152.4 mm";0.6;1;""|"weir";"914.4 mm";"1.2192 m";"1.84 m^0.5/s";1;2|)"
     R"("notch";"0.762 m";"90 deg";"";2;""|"soakage";"0 m";"92.90304 m2";"25.4 mm/h";1;"12.192 m"})";
 const std::string outlets_us =
-    R"({"orifice";"0.1 ft";"6 in";0.6;1;""|"weir";"3 ft";"2 ft";"3.33280835761020475 ft^0.5/s";1;2|)"
+    R"({"orifice";"0.1 ft";"6 in";0.6;1;""|"weir";"3 ft";"4 ft";"3.33280835761020475 ft^0.5/s";1;2|)"
     R"("notch";"2.5 ft";"100 gon";"";2;""|"soakage";"0 ft";"1000 ft2";"1 in/h";1;"40 ft"})";
 
 const std::vector<Twin>& twins() {

@@ -247,19 +247,6 @@ TEST_CASE("names: gone, or standing for other cells") {
     CHECK(changed(lost).starts_with("error : the name bed_area stands for nothing"));
 }
 
-TEST_CASE("a range one end of which is gone is no longer the template's") {
-    BookMaker from = bed();
-    from.row(8, "Sum", "=SUM(C2:C4)", 315, "");
-    for (const char* gone : {"2", "4"}) {
-        CAPTURE(gone);
-        BookMaker workbook = from;
-        for (const char* column : {"A", "C", "D"}) workbook.erase(column + std::string(gone));
-        const Report report = against(workbook, from);
-        CHECK((found(report, FindingKind::template_changed, "C8") != nullptr));
-    }
-    CHECK(count_of(against(from, from), FindingKind::template_changed) == 0);
-}
-
 TEST_CASE("names of the template that stand for no cells are not compared") {
     BookMaker from = bed();
     from.name("twice", "$Bed.$C$2*2").name("broken", ")(");

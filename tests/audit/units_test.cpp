@@ -65,14 +65,14 @@ TEST_CASE("a number that is written with its unit has that unit, and no other th
         CAPTURE(depth);
         const Report report = audited(with(volume(depth), "m3"));
         CHECK(verdict(with(volume(depth), "m3"), "C6") == UnitVerdict::consistent);
-        CHECK(found(report, Kind::passed_bare, "C6") == nullptr);
+        CHECK(found(report, FindingKind::passed_bare, "C6") == nullptr);
     }
     for (const std::string depth : {"UC.QUANTITY(UC.PRODUCT(C4:D4;2;\"mm\");\"m\")", "UC.QUANTITY(C4;\"m\")",
                                     "UC.QUANTITY(C4;D2)"}) {
         CAPTURE(depth);
-        CHECK(found(audited(with(volume(depth), "m3")), Kind::passed_bare, "C6") != nullptr);
+        CHECK(found(audited(with(volume(depth), "m3")), FindingKind::passed_bare, "C6") != nullptr);
     }
-    CHECK(found(audited(with(volume("UC.QUANTITY(C4;\"kg\")"), "m3")), Kind::unit_clash, "C6") != nullptr);
+    CHECK(found(audited(with(volume("UC.QUANTITY(C4;\"kg\")"), "m3")), FindingKind::unit_clash, "C6") != nullptr);
 }
 
 TEST_CASE("what cannot be followed is not guessed") {

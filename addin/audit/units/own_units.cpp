@@ -13,6 +13,7 @@ namespace undercroft::audit {
 
 using addin::Function;
 using addin::Node;
+using addin::NodeKind;
 using addin::Outcome;
 using addin::Shape;
 using addin::ValueType;

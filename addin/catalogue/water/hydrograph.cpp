@@ -53,8 +53,8 @@ Function storm_entry() {
                     })
         .says("Hydrograph of a storm by the NRCS curve number and dimensionless unit hydrograph")
         .equation(
-            "Q = convolution of the runoff of each step D with the unit hydrograph, T_p = D/2 + 0.6 t_c; "
-            "its volume is the runoff exactly")
+            "Q = convolution of the runoff with the unit hydrograph of D = 0.05 t_c, T_p = D/2 + 0.6 t_c, whatever "
+            "the step; the row nearest to the peak holds it, and all rows together the runoff exactly")
         .source("USDA NEH Part 630, ch. 16 (2007), Table 16-1; I_a = 0.2 S")
         .caution(local_rain)
         .takes("storm", "t, P", "Two columns: time from 0, cumulative rain from 0")
@@ -69,11 +69,11 @@ Function storm_entry() {
         .within(usual::time_step)
         .gives_columns("Hydrograph", columns())
         .example(
-            "INDEX(UC.HYDROGRAPH.STORM({\"h\";\"in\"|0;0|0.3;1|0.6;1}; \"4.6 mi2\"; 100; \"2.3 h\"; "
-            "\"0.3 h\"; \"h;ft3/s\"); 7; 2)",
-            "1455", "1 %", Origin::from_memory,
-            "USDA NEH Part 630, ch. 16, Example 16-1: qp = 484 A Q/T_p = 1455 ft3/s at T_p = 1.53 h, "
-            "here read at 1.5 h with the volume kept exactly");
+            "INDEX(UC.HYDROGRAPH.STORM({\"h\";\"in\"|0;0|0.005;1}; \"1 mi2\"; 100; \"1 h\"; \"0.125 h\"; "
+            "\"h;ft3/s\"); 7; 2)",
+            "772.88", "0.1 %", Origin::mathematics,
+            "USDA NEH Part 630, ch. 16: a burst of 1 in on a square mile, qp = 483.05 A Q/T_p by the area of Table "
+            "16-1, T_p = 0.625 h");
 }
 
 }  // namespace

@@ -37,6 +37,14 @@ const Meanings& meanings_of(OutletKind kind) {
     static const Meanings soakage = {Meaning::of<Area>(usual::soakage_area),
                                      Meaning::of<Speed>(usual::soakage_rate),
                                      Meaning::of<Length>(usual::soakage_perimeter)};
+    static const Meanings rectangle = {Meaning::of<Length>(usual::opening_side),
+                                       Meaning::of<Share>(usual::orifice_coefficient),
+                                       Meaning::of<Length>(usual::opening_side)};
+    static const Meanings contracted = {Meaning::of<Length>(usual::crest_length), std::nullopt,
+                                        Meaning::of<Length>(usual::channel_width)};
+    static const Meanings riser = {Meaning::of<Length>(usual::riser_diameter),
+                                   Meaning::of<WeirCoefficient>(usual::weir_coefficient),
+                                   Meaning::of<Share>(usual::orifice_coefficient)};
     switch (kind) {
         case OutletKind::orifice:
             return orifice;
@@ -48,6 +56,12 @@ const Meanings& meanings_of(OutletKind kind) {
             return pump;
         case OutletKind::soakage:
             return soakage;
+        case OutletKind::rectangle:
+            return rectangle;
+        case OutletKind::contracted:
+            return contracted;
+        case OutletKind::riser:
+            return riser;
     }
     refuse_value("an outlet of an unknown kind");
 }

@@ -3,6 +3,7 @@
 
 #include <gsl/gsl_interp.h>
 
+#include "calc/water/graphical_peak.hpp"
 #include "calc/water/runoff.hpp"
 #include "calc/water/unit_hydrograph.hpp"
 #include "tests/support/amounts.hpp"
@@ -102,40 +103,135 @@ TEST_CASE("the unit hydrograph has the ordinates and the mass curve of Table 16-
     CHECK(found == std::size(rows));
 }
 
-TEST_CASE("one step of runoff passes as the unit hydrograph (GSL linear interpolation)") {
+TEST_CASE("a burst of runoff passes as the unit hydrograph does (GSL integrates its straight lines)") {
     const Curve<double, double>& table = dimensionless_unit_hydrograph();
     gsl_interp* straight = gsl_interp_alloc(gsl_interp_linear, table.x.size());
     gsl_interp_init(straight, table.x.data(), table.y.data(), table.x.size());
+    const auto passed = [&](double t) {
+        const double end = std::clamp(t, 0.0, 5.0);
+        return gsl_interp_eval_integ(straight, table.x.data(), table.y.data(), 0, end, nullptr) / 1.33595;
+    };
     const Time tc = minutes(40);
-    const Time step = minutes(2);
-    const double peak_time = 2.0 / 2 + 0.6 * 40;
-    const Hydrograph unit =
-        storm_hydrograph({{minutes(0), m(0)}, {step, m(0.01)}}, hectare, share(100), tc, step);
-    const double at_peak = gsl_interp_eval(straight, table.x.data(), table.y.data(), 24 / peak_time, nullptr);
-    const double scale = std::get<1>(unit[12]).value() / at_peak;
-    for (const auto& [time, flow] : unit) {
-        const double t = std::min(5.0, time.value() / 60 / peak_time);
-        const double q = gsl_interp_eval(straight, table.x.data(), table.y.data(), t, nullptr);
-        CHECK(flow.value() == Approx(scale * q).epsilon(1e-12).margin(1e-15));
+    const double peak_time = 0.05 * 40 / 2 + 0.6 * 40;
+    const UnitHydrograph unit(minutes(peak_time));
+    for (double t = -1; t < 6; t += 0.037)
+        CHECK(unit.passing(s(0), minutes(t * peak_time)) == Approx(passed(t)).epsilon(1e-12).margin(1e-15));
+    CHECK_THAT(unit.end(), is_near(minutes(5 * peak_time)));
+    // 10 mm in 0.8 min, on a hectare: what passes between t - 0.8 min and t, over that time.
+    const Hydrograph hydrograph = storm_hydrograph({{minutes(0), m(0)}, {minutes(0.8), m(0.01)}}, hectare,
+                                                   share(100), tc, minutes(0.25));
+    for (const auto& [time, flow] : hydrograph) {
+        const double t = time.value() / 60;
+        const double expected = 0.01 * 1e4 * (passed(t / peak_time) - passed((t - 0.8) / peak_time)) / 48;
+        CHECK(flow.value() == Approx(expected).epsilon(1e-3).margin(1e-12));
     }
     gsl_interp_free(straight);
-    CHECK_THAT(unit_hydrograph_peak_time(step, tc), is_near(minutes(peak_time)));
 }
 
 TEST_CASE("peak of the unit hydrograph of NEH 630, Example 16-1", "[published]") {
     // USDA NEH Part 630, ch. 16, Example 16-1 (from memory): A = 4.6 mi2, Tc = 2.3 h, D = 0.3 h, 1 in of
-    // runoff: Tp = 1.53 h, qp = 1455 ft3/s with the factor 484; the row nearest to Tp stands at 1.5 h.
-    CHECK_THAT(unit_hydrograph_peak_time(hours(0.3), hours(2.3)), is_near(hours(1.53)));
-    const Hydrograph table = storm_hydrograph({{hours(0), m(0)}, {hours(0.3), inches(1)}}, 4.6 * square_mile,
-                                              share(100), hours(2.3), hours(0.3));
-    CHECK_THAT(peak_of(table), is_near(cfs(1455), 0.01));
-    CHECK_THAT(std::get<0>(table[5]), is_near(hours(1.5)));
-    CHECK(std::get<1>(table[5]) == peak_of(table));
-    // With steps that resolve the table the factor is that of its area: 645.333/1.33595 = 483.05 (math).
+    // runoff: Tp = 1.53 h, qp = 1455 ft3/s with the factor 484; that of the table's own area is 483.05
+    // (math).
+    const Time peak_time = unit_hydrograph_peak_time(hours(0.3), hours(2.3));
+    CHECK_THAT(peak_time, is_near(hours(1.53)));
+    const UnitHydrograph unit(peak_time);
+    const Time moment = s(0.1);
+    const double around_peak = unit.passing(peak_time - moment, peak_time + moment);
+    const Flow peak = 4.6 * square_mile * inches(1) * around_peak / (2.0 * moment);
+    CHECK_THAT(peak, is_near(cfs(1455), 3e-3));
+    CHECK_THAT(peak, is_near(cfs(483.05 * 4.6 / 1.53), 2e-4));
+    // A short burst on a square mile: the same factor with Tp = (0.025 + 0.6) tc.
     const Hydrograph fine = storm_hydrograph({{hours(0), m(0)}, {hours(0.005), inches(1)}}, square_mile,
                                              share(100), hours(1), hours(0.005));
-    const double peak_time = 0.0025 + 0.6;
-    CHECK_THAT(peak_of(fine), is_near(cfs(483.05 / peak_time), 1e-3));
+    CHECK_THAT(peak_of(fine), is_near(cfs(483.05 / 0.625), 5e-4));
+}
+
+namespace {
+
+Table<Time, Length> nrcs_rain(RainType type, double inches_of_rain) {
+    Table<Time, Length> storm;
+    for (const auto& [time, part] : nrcs_storm(type)) storm.emplace_back(time, part * inches(inches_of_rain));
+    return storm;
+}
+
+}  // namespace
+
+TEST_CASE("no step changes the peak of a storm") {
+    for (const double cn : {61., 75., 90.})
+        for (const RainType type :
+             {RainType::type_i, RainType::type_ia, RainType::type_ii, RainType::type_iii}) {
+            const auto peak = [&](double step) {
+                return peak_of(
+                    storm_hydrograph(nrcs_rain(type, 6), square_mile, share(cn), hours(1), hours(step)));
+            };
+            const Flow finest = peak(0.004);
+            for (const double step : {0.1714, 0.17, 0.133, 0.1, 0.06, 0.031, 0.01}) {
+                CAPTURE(cn, static_cast<int>(type), step);
+                CHECK_THAT(peak(step), is_near(finest, 1e-4));
+            }
+        }
+}
+
+TEST_CASE("a storm's flow is the sum of its bursts, each with its ordinate (GSL linear interpolation)") {
+    // Type II, 4.3 in, CN 61, tc 1 h: bursts of 15 s, Tp = 0.625 h.
+    const Curve<double, double>& table = dimensionless_unit_hydrograph();
+    gsl_interp* straight = gsl_interp_alloc(gsl_interp_linear, table.x.size());
+    gsl_interp_init(straight, table.x.data(), table.y.data(), table.x.size());
+    const Table<Time, Length> storm = nrcs_rain(RainType::type_ii, 4.3);
+    std::vector<double> runoff;
+    double before = 0;
+    for (int i = 1; i <= 24 * 240; ++i) {
+        const double row = i / 24.0;  // rows stand every tenth of an hour
+        const auto low = static_cast<std::size_t>(std::min(row, 239.0));
+        const double start = std::get<1>(storm[low]).value();
+        const double rain =
+            start + (row - static_cast<double>(low)) * (std::get<1>(storm[low + 1]).value() - start);
+        const double now = runoff_depth(share(61), m(rain), share(0.2)).value();
+        runoff.push_back(now - before);
+        before = now;
+    }
+    double greatest = 0;
+    for (int i = 12 * 240; i < 14 * 240; ++i) {
+        double flow = 0;
+        for (int j = i - 750; j < i; ++j) {
+            const double t = (i - j - 0.5) / 240 / 0.625;
+            flow += runoff[static_cast<std::size_t>(j)] *
+                    gsl_interp_eval(straight, table.x.data(), table.y.data(), std::min(t, 5.0), nullptr);
+        }
+        greatest = std::max(greatest, flow * square_mile.value() / (1.33595 * 0.625 * 3600));
+    }
+    gsl_interp_free(straight);
+    CHECK_THAT(peak_of(storm_hydrograph(storm, square_mile, share(61), hours(1), hours(0.17))),
+               is_near(m3_per_s(greatest), 2e-3));
+}
+
+TEST_CASE("peaks of 24-hour storms are, on the whole, those of TR-55's graphs", "[published]") {
+    // USDA TR-55 (1986), Table F-1, whose peaks were computed with the same unit hydrograph; Ia/P within its
+    // table.
+    for (const RainType type : {RainType::type_i, RainType::type_ii, RainType::type_iii}) {
+        double sum = 0;
+        int n = 0;
+        for (const double tc : {0.5, 1.0, 1.53, 2.0, 3.0})
+            for (const double cn : {60., 70., 80., 90.})
+                for (const double rain : {4., 6., 8.}) {
+                    const double ratio = 0.2 * (1000 / cn - 10) / rain;
+                    if (ratio < 0.1 || ratio > 0.5) continue;
+                    const Flow peak = peak_of(storm_hydrograph(nrcs_rain(type, rain), square_mile, share(cn),
+                                                               hours(tc), hours(0.1 * tc)));
+                    const Flow graph =
+                        graphical_peak(square_mile, inches(rain), share(cn), hours(tc), type, share(0));
+                    CAPTURE(static_cast<int>(type), tc, cn, rain);
+                    CHECK_THAT(peak, is_near(graph, 0.15));
+                    sum += peak / graph - 1;
+                    ++n;
+                }
+        CHECK(n == 35);
+        CHECK(sum / n == Approx(0).margin(0.025));
+    }
+    // Example 4-1: CN 75, 6.0 in, 0.39 mi2, tc 1.53 h, type II: 345 ft3/s.
+    CHECK_THAT(peak_of(storm_hydrograph(nrcs_rain(RainType::type_ii, 6), 0.39 * square_mile, share(75),
+                                        hours(1.53), hours(0.2))),
+               is_near(cfs(345), 0.04));
 }
 
 TEST_CASE("a storm's hydrograph holds its runoff to 1e-9, whatever storm and step") {

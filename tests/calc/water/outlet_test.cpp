@@ -120,14 +120,22 @@ TEST_CASE("weirs in limits: no head, contractions that take no more than they gi
     CHECK(weir_flow(m(1), m(0), si(1.84), count(2)) == m3_per_s(0));
     CHECK(notch_flow(degrees(90), m(0), si(1.38)) == m3_per_s(0));
     Flow before = m3_per_s(0);
-    for (double head = 0.01; head <= 3; head += 0.01) {
-        const Flow flow = weir_flow(m(1), m(head), si(1.84), count(2));
+    for (double head = 0.01; head <= 1; head += 0.01) {
+        const Flow flow = weir_flow(m(3), m(head), si(1.84), count(2));
         REQUIRE(flow > before);
-        REQUIRE(flow < weir_flow(m(1), m(head), si(1.84), count(0)));
+        REQUIRE(flow < weir_flow(m(3), m(head), si(1.84), count(0)));
         before = flow;
     }
-    CHECK_THROWS_MATCHES(weir_flow(m(1), m(3.01), si(1.84), count(2)), Refused,
-                         refuses_domain("head (3.01 m) must be at most 6 L/n (3 m)"));
+    // Francis's range, h <= L/3: with contractions only, to the last digit, in another unit too.
+    CHECK_NOTHROW(weir_flow(m(3), m(1), si(1.84), count(2)));
+    CHECK_NOTHROW(weir_flow(ft(3), ft(1) * (1 + 1e-12), si(1.84), count(1)));
+    CHECK_NOTHROW(weir_flow(m(3), m(30), si(1.84), count(0)));
+    for (const double n : {1., 2.})
+        CHECK_THROWS_MATCHES(
+            weir_flow(m(3), m(1.01), si(1.84), count(n)), Refused,
+            refuses_domain("head (1.01 m) must be at most a third of the crest length (1 m)"));
+    CHECK_THROWS_MATCHES(weir_flow(m(0.15), m(0.2), si(1.84), count(2)), Refused,
+                         refuses_domain("the kind contracted, holds there"));
 }
 
 TEST_CASE("outlets that are none are refused") {
