@@ -82,6 +82,8 @@ inline constexpr Range notch_angle{"22.5 deg", "120 deg", "0.1 deg", "179.9 deg"
                                    "ISO 1438: 20 deg to 100 deg (from memory); common practice"};
 inline constexpr Range end_contractions = Range{"1", "2", "0", "100"}.or_zero();
 inline constexpr Range equal_outlets = Range{"1", "20", "0", "10000"}.or_zero();
+/// How far the sides of a weir flare per height; 0.25 of Cipolletti.
+inline constexpr Range weir_side_slope = Range{"0.1", "1", "0", "5"}.or_zero();
 /// What one outlet passes, or a pump lifts.
 inline constexpr Range outlet_flow{"0.3 L/s", "300 L/s", "1e-6 L/s", "1e4 m3/s"};
 /// What the authority lets out; 0 for nothing.

@@ -83,4 +83,18 @@ Flow notch_flow(Angle angle, Length head, WeirCoefficient coefficient) {
     return coefficient * tangent(angle / 2.0) * head * head * sqrt(head);
 }
 
+Flow trapezoidal_weir_flow(Length crest_length, Length head, Share side_slope, WeirCoefficient coefficient,
+                           Count end_contractions) {
+    require_positive("crest length", crest_length);
+    require_not_negative("head", head);
+    require(side_slope >= share(0) && side_slope <= share(5), shown("side slope", side_slope),
+            " must be from 0 to 5");
+    require_positive("coefficient", coefficient);
+    const double n = require_whole("end contractions", end_contractions);
+    require(n <= 2, shown("end contractions", end_contractions), " must be 0, 1 or 2");
+    require(is_at_most(head, Length(crest_length / 3.0)), shown("head", head),
+            " must be at most a third of the crest length (", amount(crest_length / 3.0), ")");
+    return coefficient * (crest_length + (0.8 * number(side_slope) - 0.1 * n) * head) * head * sqrt(head);
+}
+
 }  // namespace undercroft::calc

@@ -48,4 +48,18 @@ inline constexpr WeirCoefficient sharp_notch = WeirCoefficient::from_value(1.38)
 /// above 0.
 [[nodiscard]] Flow notch_flow(Angle angle, Length head, WeirCoefficient coefficient);
 
+/// The coefficient that Cipolletti's weir is printed with.
+inline constexpr WeirCoefficient cipolletti_crest = WeirCoefficient::from_value(1.859);
+
+/// Flow of a sharp-crested trapezoidal weir, its sides flaring: Q = C (L - 0.1 n h + 0.8 z h) h^1.5.
+///
+/// The crest by Francis, the two triangles beside it by the orifice law in strips, (8/15)/(2/3) = 0.8 of what
+/// a crest as wide as z h passes. With z = 1/4 and both ends contracted one takes what the other gives: the
+/// weir of Cipolletti, Q = 3.367 L h^1.5 in feet (USBR Water Measurement Manual, 3rd ed. 2001, ch. 7, from
+/// memory), here the default. \param side_slope z, how far a side flares per height: 0.25 of Cipolletti.
+/// \throws Refused(domain) for a crest length or coefficient not above 0, a head below 0 or over a third of
+/// the crest length, a side slope not from 0 to 5, contractions that are not 0, 1 or 2.
+[[nodiscard]] Flow trapezoidal_weir_flow(Length crest_length, Length head, Share side_slope,
+                                         WeirCoefficient coefficient, Count end_contractions);
+
 }  // namespace undercroft::calc

@@ -115,10 +115,37 @@ Function notch_entry() {
                  Origin::from_memory, "FHWA HEC-22, eq. 10.35 in metres");
 }
 
+Function trapezoid_entry() {
+    return function("UC.WEIR.TRAPEZOID", &calc::trapezoidal_weir_flow)
+        .says("Flow of a sharp-crested weir whose sides flare; left out, the rest is Cipolletti's weir")
+        .equation("Q = C_w (L - 0.1 N h + 0.8 z h) h^1.5")
+        .source(
+            "Francis formula with strips beside the crest; USBR Water Measurement Manual, 3rd ed. (2001), "
+            "ch. 7: "
+            "3.367 L h^1.5 in feet (from memory)")
+        .caution(weir_caution)
+        .takes("crest length", "L", "Length of the crest, between the feet of the sides")
+        .within(usual::crest_length)
+        .takes("head", "h", "Head above the crest, at most a third of its length; 0 m for none")
+        .within(usual::weir_head)
+        .takes("side slope", "z", "How far each side flares per height", 0.25)
+        .within(usual::weir_side_slope)
+        .takes("coefficient", "C_w", "Weir coefficient", u"1.859 m^0.5/s")
+        .within(usual::weir_coefficient)
+        .takes("end contractions", "N", "Number of ends at which the flow is contracted: 0, 1 or 2", 2.0)
+        .within(usual::end_contractions)
+        .gives("Q", "Flow")
+        .example("UC.WEIR.TRAPEZOID(\"4 ft\"; \"1 ft\"; 0.25; \"3.367 ft^0.5/s\"; 2; \"ft3/s\")", "13.468",
+                 "0.002", Origin::from_memory,
+                 "USBR Water Measurement Manual, ch. 7: Cipolletti's weir, 3.367 x 4")
+        .example("UC.WEIR.TRAPEZOID(\"1.5 m\"; \"0.4 m\"; 0.6; \"1.84 m^0.5/s\"; \"0 each\"; \"m3/s\")",
+                 "0.7876045", "1e-7", Origin::mathematics, "1.84 (1.5 + 0.8 x 0.6 x 0.4) 0.4^1.5");
+}
+
 }  // namespace
 
 std::vector<Function> outlet_functions() {
-    return {orifice_flow_entry(), orifice_diameter_entry(), weir_entry(), notch_entry()};
+    return {orifice_flow_entry(), orifice_diameter_entry(), weir_entry(), notch_entry(), trapezoid_entry()};
 }
 
 }  // namespace undercroft::addin

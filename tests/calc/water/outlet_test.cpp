@@ -138,6 +138,41 @@ TEST_CASE("weirs in limits: no head, contractions that take no more than they gi
                          refuses_domain("the kind contracted, holds there"));
 }
 
+TEST_CASE("trapezoidal weirs: Cipolletti's, and the shapes between a crest and a notch", "[published]") {
+    // USBR Water Measurement Manual, 3rd ed. (2001), ch. 7: Q = 3.367 L h^1.5 (from memory).
+    CHECK_THAT(trapezoidal_weir_flow(ft(2), ft(0.5), share(0.25), us(3.367), count(2)),
+               is_near(cfs(3.367 * 2 * std::pow(0.5, 1.5))));
+    CHECK_THAT(trapezoidal_weir_flow(ft(4), ft(1), share(0.25), cipolletti_crest, count(2)),
+               is_near(cfs(13.468), 1e-4));
+    // Sides upright: Francis's weir.
+    CHECK_THAT(trapezoidal_weir_flow(m(3), m(0.6), share(0), si(1.84), count(2)),
+               is_near(weir_flow(m(3), m(0.6), si(1.84), count(2))));
+    // A second formulation: the strips one by one, each sqrt(2 g y) deep below the surface.
+    const double head = 0.4, slope = 0.6, crest = 1.5, c = 1.84;
+    const auto strips = [&](double y) { return (crest + 2 * slope * (head - y)) * std::sqrt(y); };
+    const double sum = integral(strips, 0, head, 1e-9);
+    CHECK_THAT(trapezoidal_weir_flow(m(crest), m(head), share(slope), si(c), count(0)),
+               is_near(m3_per_s(1.5 * c * sum), 1e-8));
+}
+
+TEST_CASE("trapezoidal weirs that are none are refused") {
+    const auto flow = [](Length crest, Length head, double slope, double c, double n) {
+        return trapezoidal_weir_flow(crest, head, share(slope), si(c), count(n));
+    };
+    CHECK(flow(m(1), m(0), 0.25, 1.86, 2) == m3_per_s(0));
+    CHECK_NOTHROW(flow(m(3), m(1), 5, 1.86, 2));
+    CHECK_THROWS_MATCHES(flow(m(0), m(1), 0.25, 1.86, 2), Refused, refuses_domain("crest length (0 m)"));
+    CHECK_THROWS_MATCHES(flow(m(1), m(-0.1), 0.25, 1.86, 2), Refused, refuses_domain("head (-0.1 m)"));
+    CHECK_THROWS_MATCHES(flow(m(3), m(1.01), 0.25, 1.86, 2), Refused,
+                         refuses_domain("must be at most a third of the crest length (1 m)"));
+    CHECK_THROWS_MATCHES(flow(m(3), m(1), 5.1, 1.86, 2), Refused,
+                         refuses_domain("side slope (5.1) must be from 0 to 5"));
+    CHECK_THROWS_MATCHES(flow(m(3), m(1), -0.1, 1.86, 2), Refused, refuses_domain("side slope (-0.1)"));
+    CHECK_THROWS_MATCHES(flow(m(3), m(1), 0.25, 0, 2), Refused, refuses_domain("coefficient (0"));
+    CHECK_THROWS_MATCHES(flow(m(3), m(1), 0.25, 1.86, 3), Refused,
+                         refuses_domain("end contractions (3 each) must be 0, 1 or 2"));
+}
+
 TEST_CASE("outlets that are none are refused") {
     CHECK_THROWS_MATCHES(orifice_flow(m(0), m(1), share(0.6)), Refused, refuses_domain("diameter (0 m)"));
     CHECK_THROWS_MATCHES(orifice_flow(m(0.1), m(-1), share(0.6)), Refused, refuses_domain("head (-1 m)"));
