@@ -53,7 +53,7 @@ const std::vector<Group>& catalogue() {
 }
 
 const std::vector<Function>& all_functions() {
-    static const std::vector<Function> functions = [] {
+    static std::vector<Function> functions = [] {
         std::vector<Function> all;
         for (const Group& group : catalogue())
             all.insert(all.end(), group.functions.begin(), group.functions.end());
