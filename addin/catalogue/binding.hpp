@@ -20,20 +20,32 @@ struct Binding {
     Derivation (*derive)(const Binding&, Cells) = nullptr;
     void (*check_fallback)(const Binding&, std::size_t argument) = nullptr;
     UnitArgument unit_argument = UnitArgument::none;
+    /// Arguments of the C++ function, the last of it, that stand behind those which shape the result.
+    std::size_t added_later = 0;
 
-    std::vector<std::string> names;  ///< of all arguments
+    std::vector<std::string> names;  ///< of all arguments, as they stand in the sheet
     std::vector<Cell> fallbacks;     ///< of the arguments of the C++ function
     std::vector<Limits> limits;      ///< the same
     bool unit_required = false;
 
+    /// Where an argument of the C++ function stands in the sheet.
+    [[nodiscard]] std::size_t place(std::size_t argument) const {
+        return argument < unit_place() ? argument : argument + shaping();
+    }
+    /// Where the arguments stand that shape the result.
+    [[nodiscard]] std::size_t unit_place() const { return fallbacks.size() - added_later; }
     /// The cells beyond the arguments of the C++ function.
     /// \throws Refused where the unit is left out and must not be, or where a bare number stands beside units
     /// of the other system.
     [[nodiscard]] Asked asked(Cells cells, const Mixture& mixture) const;
 
 private:
+    /// How many arguments shape the result.
+    [[nodiscard]] std::size_t shaping() const {
+        return unit_argument == UnitArgument::none ? 0 : unit_argument == UnitArgument::unit ? 1 : 2;
+    }
     void require_one_system(const Cell& units, const Mixture& mixture) const;
-    [[noreturn]] void refuse(int argument, const char* sentence) const;
+    [[noreturn]] void refuse(std::size_t place, const char* sentence) const;
 };
 
 }  // namespace undercroft::addin

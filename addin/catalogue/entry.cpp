@@ -164,6 +164,20 @@ Parameter shaping(const std::string& name, const std::string& says, Shape shape,
 
 }  // namespace
 
+void Entry::insert_shaping(std::vector<Parameter>& parameters, const Binding& binding) const {
+    std::vector<Parameter> made;
+    if (binding.unit_argument == UnitArgument::unit)
+        made = {shaping(unit_name_, unit_says_, Shape::unit, !unit_required_)};
+    if (binding.unit_argument == UnitArgument::units)
+        made = {shaping("units", "Units of the columns, parted by ';'", Shape::units, true),
+                shaping("height", "Rows of values to fill: blank rows make up for what the table lacks",
+                        Shape::height, true)};
+    const auto place = parameters.begin() + static_cast<std::ptrdiff_t>(binding.unit_place());
+    if (std::any_of(place, parameters.end(), [](const Parameter& later) { return !later.optional; }))
+        broken_entry(made_.name, "only an optional argument can be added later");
+    parameters.insert(place, made.begin(), made.end());
+}
+
 Entry::operator Function() const {
     Function function = made_;
     Binding binding = binding_;
@@ -174,16 +188,8 @@ Entry::operator Function() const {
     for (std::size_t i = 1; i < parameters.size(); ++i)
         if (parameters[i - 1].optional && !parameters[i].optional)
             broken_entry(function.name, "only trailing arguments can be left out");
-    if (binding.unit_argument == UnitArgument::unit)
-        parameters.push_back(shaping(unit_name_, unit_says_, Shape::unit, !unit_required_));
-    if (binding.unit_argument == UnitArgument::units) {
-        parameters.push_back(shaping("units", "Units of the columns, parted by ';'", Shape::units, true));
-        parameters.push_back(shaping("height",
-                                     "Rows of values to fill: blank rows make up for what the table lacks",
-                                     Shape::height, true));
-    }
+    if (binding.unit_argument == UnitArgument::none) binding.added_later = 0;
     binding.unit_required = unit_required_;
-    for (const Parameter& parameter : parameters) binding.names.push_back(parameter.name);
     for (std::size_t i = 0; i < arguments_.size(); ++i) {
         const double* fallback = std::get_if<double>(&binding.fallbacks[i]);
         const bool none_by_default = fallback != nullptr && *fallback == 0;
@@ -199,32 +205,36 @@ Entry::operator Function() const {
             broken_entry(function.name, std::string("default of an argument: ") + refused.what());
         }
     }
+    insert_shaping(parameters, binding);
+    for (const Parameter& parameter : parameters) binding.names.push_back(parameter.name);
     function.binding = std::make_shared<const Binding>(std::move(binding));
     return function;
 }
 
-void Binding::refuse(int argument, const char* sentence) const {
-    throw Refused(Cause::value, sentence, Refusal::mixed).at(names[static_cast<std::size_t>(argument)]);
+void Binding::refuse(std::size_t place, const char* sentence) const {
+    throw Refused(Cause::value, sentence, Refusal::mixed).at(names[place]);
 }
 
 void Binding::require_one_system(const Cell& units, const Mixture& mixture) const {
     if (mixture.bare < 0) return;
+    const std::size_t bare = place(static_cast<std::size_t>(mixture.bare));
     if (mixture.customary)
-        refuse(mixture.bare,
+        refuse(bare,
                "has no unit, and another argument is in feet, pounds or the like: write the unit of each");
     if (asks_customary(units, unit_argument))
         refuse(
-            mixture.bare,
+            bare,
             "has no unit, and the result is asked for in feet, pounds or the like: write the unit of each");
 }
 
 Asked Binding::asked(Cells cells, const Mixture& mixture) const {
-    const std::size_t arity = fallbacks.size();
-    const Cell units = cells.size() > arity ? cells[arity] : Cell();
+    const std::size_t at = unit_place();
+    const Cell units = cells.size() > at ? cells[at] : Cell();
     if (unit_required && std::holds_alternative<std::monostate>(units))
-        throw Refused(Cause::value, "is left out", Refusal::blank).at(names[arity]);
+        throw Refused(Cause::value, "is left out", Refusal::blank).at(names[at]);
     if (unit_argument != UnitArgument::none || mixture.customary) require_one_system(units, mixture);
-    return {cells.size() > arity ? cells.subspan(arity) : Cells(), std::span(names).subspan(arity)};
+    return {cells.size() > at ? cells.subspan(at, std::min(shaping(), cells.size() - at)) : Cells(),
+            std::span(names).subspan(at)};
 }
 
 Answer Function::call(Cells cells) const {
@@ -235,12 +245,12 @@ Derivation Function::derive(Cells cells) const {
     Derivation derivation = binding->derive(*binding, cells);
     for (std::size_t i = 0; i < derivation.steps.size(); ++i) {
         Step& step = derivation.steps[i];
-        const Parameter& parameter = parameters[i];
-        const bool by_default =
-            std::holds_alternative<std::monostate>(cells[i]) && !parameter.fallback.empty();
+        const Parameter& parameter = parameters[binding->place(i)];
+        const Cell& cell = cells[binding->place(i)];
+        const bool by_default = std::holds_alternative<std::monostate>(cell) && !parameter.fallback.empty();
         step.symbol = parameter.symbol;
         step.argument = parameter.name;
-        step.given = by_default ? parameter.fallback + " (default)" : shown_as_given(cells[i]);
+        step.given = by_default ? parameter.fallback + " (default)" : shown_as_given(cell);
     }
     if (!outcome.symbol.empty()) derivation.result = outcome.symbol + " = " + derivation.result;
     return derivation;

@@ -43,6 +43,9 @@ public:
     Entry& within(std::initializer_list<Range> columns);
     /// The argument above may also be a share of another one, written in %.
     Entry& or_share() { return last().may_be_share = true, *this; }
+    /// The argument above came after a release: it stands behind the unit, where no formula changes its
+    /// meaning. It is optional, and so is all that follows.
+    Entry& added_later() { return ++binding_.added_later, *this; }
 
     Entry& gives(const char* symbol, const char* text);
     /// The names of a table's columns, in order.
@@ -64,6 +67,7 @@ public:
 
 private:
     Parameter& last();
+    void insert_shaping(std::vector<Parameter>& parameters, const Binding& binding) const;
 
     Function made_;
     Binding binding_;
@@ -108,10 +112,10 @@ private:
     template <std::size_t I>
     static std::tuple_element_t<I, Arguments> read_one(const Binding& binding, Cells cells, Terms& terms) {
         terms.argument = I;
-        const bool left_out = std::holds_alternative<std::monostate>(cells[I]);
+        const Cell& cell = cells[binding.place(I)];
+        const bool left_out = std::holds_alternative<std::monostate>(cell);
         terms.limits = left_out ? nullptr : &binding.limits[I];
-        return Slot<std::tuple_element_t<I, Arguments>>::read(left_out ? binding.fallbacks[I] : cells[I],
-                                                              terms);
+        return Slot<std::tuple_element_t<I, Arguments>>::read(left_out ? binding.fallbacks[I] : cell, terms);
     }
     template <std::size_t... I>
     static Arguments read([[maybe_unused]] const Binding& binding, [[maybe_unused]] Cells cells,
@@ -120,7 +124,7 @@ private:
         try {
             return Arguments{read_one<I>(binding, cells, terms)...};  // the braces keep the order
         } catch (const Refused& refused) {
-            throw refused.at(binding.names[static_cast<std::size_t>(terms.argument)]);
+            throw refused.at(binding.names[binding.place(static_cast<std::size_t>(terms.argument))]);
         }
     }
     template <std::size_t... I>

@@ -53,6 +53,10 @@ inline constexpr Range batter =
         .or_zero();
 /// The fall of a pipe, rise per run.
 inline constexpr Range pipe_slope{"0.001", "0.1", "0.00001", "1"};
+/// The fall of a bed's formation along its length; 0 is level.
+inline constexpr Range bed_fall =
+    Range{"0.001", "0.02", "0.00001", "0.5", "common practice: 0.5 % to 1 % where it is drained while built"}
+        .or_zero();
 /// The fall of the ground, rise per run.
 inline constexpr Range ground_slope{"0.004", "0.2", "0.00001", "3"};
 

@@ -28,6 +28,20 @@ inline constexpr Range depth_in_bed = Range{"0.05 m", "5 m", "0 m", "100 m"}.or_
 /// Water that a bed holds.
 inline constexpr Range held_volume = Range{"5 m3", "20000 m3", "0 m3", "1e8 m3"}.or_zero();
 
+/// Units of one kind in a bed.
+inline constexpr Range units_of_kind{"1", "5000", "1", "1000000"};
+/// Of a supplier's table: depth over the base of a unit, and what one unit holds below it.
+inline constexpr Range unit_depth = Range{"0.01 m", "3 m", "0.1 mm", "30 m"}.or_zero();
+inline constexpr Range unit_volume = Range{"0.005 m3", "12 m3", "0.001 L", "1000 m3"}.or_zero();
+/// Plastic of all units of a bed; 20 typed for 20 t is none of a bed in kg.
+inline constexpr Range plastic_mass = Range{"200 kg", "500000 kg", "1 g", "1e8 kg"}.or_zero();
+inline constexpr Range plastic_density{"850 kg/m3", "1600 kg/m3", "100 kg/m3", "8000 kg/m3",
+                                       "common practice: polypropylene 900, polyethylene 950 kg/m3"};
+/// Header pipes in the stone of a bed: what they hold, their inside diameter, their invert over the base.
+inline constexpr Range header_volume = Range{"0.5 m3", "500 m3", "1 L", "100000 m3"}.or_zero();
+inline constexpr Range header_diameter{"0.1 m", "1.8 m", "10 mm", "5 m"};
+inline constexpr Range header_invert = Range{"0.05 m", "2 m", "1 mm", "30 m"}.or_zero();
+
 /// Units in a row, and rows side by side: a bed is seldom longer than 200 m or wider than 100 m.
 inline constexpr Range units_in_row{"2", "100", "1", "10000"};
 inline constexpr Range rows{"1", "50", "1", "10000"};

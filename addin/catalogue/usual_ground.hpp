@@ -50,6 +50,14 @@ inline constexpr Range offset_from_load = Range{"0.1 m", "10 m", "0.001 mm", "10
 inline constexpr Range plant_place =
     Range{"-12 m", "12 m", "-1 km", "1 km", "the length of the largest plant"};
 
+/// Factor for lanes that are loaded at once.
+inline constexpr Range presence{"0.65", "1.2", "0.65", "1.2", "AASHTO LRFD Table 3.6.1.1.2-1"};
+inline constexpr Range lanes{"1", "6", "1", "100", "AASHTO LRFD 3.6.1.1.1: lanes of 12 ft"};
+/// From the crown of chambers up to the underside of a pavement.
+inline constexpr Range fill_depth = Range{"0.3 m", "6 m", "1 mm", "100 m"}.or_zero();
+/// On the fill: a layer of asphalt, a slab.
+inline constexpr Range pavement = Range{"0.05 m", "0.4 m", "1 mm", "3 m"}.or_zero();
+
 // --- pressures --------------------------------------------------------------------------------------
 
 /// Between a foundation, a tyre or a track and the ground.
@@ -101,6 +109,17 @@ inline constexpr Range backfill_slope =
 /// Of ground, 0 where it has none.
 inline constexpr Range cohesion =
     Range{"5 kPa", "150 kPa", "1 Pa", "10 MPa", "common practice: soft to very stiff clay"}.or_zero();
+/// Of clay while undrained.
+inline constexpr Range undrained_strength{"8 kPa", "250 kPa", "1 Pa", "10 MPa",
+                                          "common practice: very soft to very stiff clay"};
+/// What bears: from the strip of one foot to a footing.
+inline constexpr Range bearing_width{"0.1 m", "6 m", "1 mm", "1 km"};
+/// Of stone or sand through which a load spreads.
+inline constexpr Range spread_layer = Range{"0.1 m", "4 m", "1 mm", "30 m"}.or_zero();
+/// On the strength of the ground.
+inline constexpr Range bearing_safety{"1.5", "4", "1", "10", "common practice: 2 to 3"};
+/// Unit weight of stone less that of the clay it replaces.
+inline constexpr Range added_weight = Range{"0.2 kN/m3", "8 kN/m3", "1 N/m3", "50 kN/m3"}.or_zero();
 /// The base of a foundation below the ground.
 inline constexpr Range foundation_depth = Range{"0.2 m", "5 m", "1 mm", "100 m"}.or_zero();
 /// A foundation's shorter side.
@@ -128,6 +147,42 @@ inline constexpr Range passing =
 inline constexpr Range liquid_limit{"12 %", "120 %", "1 %", "500 %", "common practice: silt to fat clay"};
 inline constexpr Range plasticity_index{"2 %", "80 %", "0 %", "400 %", "common practice: silt to fat clay"};
 
+/// Groundwater above the base of a bed.
+inline constexpr Range water_on_bed{"0.1 m", "6 m", "1 mm", "100 m"};
+/// Chambers of a bed, empty.
+inline constexpr Range empty_volume = Range{"5 m3", "20000 m3", "1 L", "1e8 m3"}.or_zero();
+/// Of a bed and what lies on it, or of the water that lifts it.
+inline constexpr Range bed_force{"500 kN", "50000 kN", "1 N", "1e9 kN"};
+inline constexpr Range stabilising_factor{"0.8", "1", "0.01", "1", "EN 1997-1:2004, Table A.15: 0.9"};
+inline constexpr Range destabilising_factor{"1", "1.5", "1", "2", "EN 1997-1:2004, Table A.15: 1.0"};
+/// Of plant that vibrates: its centrifugal force comes to its weight.
+inline constexpr Range vibration{"1", "2.5", "1", "10", "common practice: 1 at rest, 2 vibrating"};
+
+// --- settlement --------------------------------------------------------------------------------------
+
+inline constexpr Range formation_depth = Range{"0.3 m", "8 m", "1 mm", "100 m"}.or_zero();
+/// Sides of a loaded rectangle, or of a whole bed.
+inline constexpr Range loaded_width{"0.5 m", "60 m", "1 mm", "5 km"};
+inline constexpr Range loaded_length{"0.5 m", "200 m", "1 mm", "5 km"};
+inline constexpr Range ground_modulus{"2000 kPa", "150000 kPa", "1 kPa", "100000 MPa",
+                                      "common practice: soft clay to dense gravel"};
+inline constexpr Range poisson = Range{"0.15", "0.5", "0.01", "0.5"}.or_zero();
+inline constexpr Range clay_thickness{"0.3 m", "20 m", "1 mm", "500 m"};
+inline constexpr Range void_ratio{"0.3", "4", "0.01", "25", "common practice: stiff clay to organic mud"};
+inline constexpr Range compression_index{"0.05", "1.5", "0.0001", "15"};
+inline constexpr Range recompression_index{"0.005", "0.3", "0.00001", "15"};
+/// Of soil, or added to it.
+inline constexpr Range effective_stress{"5 kPa", "800 kPa", "1 Pa", "100 MPa"};
+inline constexpr Range consolidation{"0.0002 m2/d", "0.5 m2/d", "1e-12 m2/s", "1000 m2/s",
+                                     "common practice: 0.1 to 100 m2 a year"};
+/// Since a load on clay: a week to decades, in minutes.
+inline constexpr Range consolidation_time = Range{"10000 min", "20000000 min", "1 s", "1000000 d"}.or_zero();
+inline constexpr Range drainage_path{"0.2 m", "15 m", "1 mm", "500 m"};
+/// Of the middle of a layer below a base.
+inline constexpr Range depth_below_base = Range{"0.1 m", "30 m", "1 mm", "1 km"}.or_zero();
+inline constexpr Range hough_index{"20", "300", "1", "2000",
+                                   "Hough (1959): silt to dense gravel (from memory)"};
+
 // --- stone, fill and fabric ----------------------------------------------------------------------------
 
 /// Sieves from silt to rubble; a size typed in mm is no size in m.
@@ -145,6 +200,23 @@ inline constexpr Range fill_density{"1200 kg/m3", "2500 kg/m3", "100 kg/m3", "50
 /// Water per dry soil by mass.
 inline constexpr Range moisture =
     Range{"0.02", "0.5", "0.01 %", "100 %", "common practice: dry sand to wet clay"}.or_zero();
+/// The grains of a soil.
+inline constexpr Range grain_density{"2450 kg/m3", "2900 kg/m3", "300 kg/m3", "8000 kg/m3",
+                                     "common practice: 2600 to 2800 kg/m3"};
+/// Air per volume of compacted soil.
+inline constexpr Range air = Range{"0.01", "0.2", "0.1 %", "100 %"}.or_zero();
+inline constexpr Range water_density{"990 kg/m3", "1030 kg/m3", "950 kg/m3", "1300 kg/m3",
+                                     "fresh water 1000 kg/m3, sea water 1025 kg/m3"};
+/// Water on stone as it is delivered, per dry stone by mass.
+inline constexpr Range stone_moisture =
+    Range{"0.005", "0.1", "0.01 %", "100 %", "common practice: to 6 % on washed stone"}.or_zero();
+/// Stone that was delivered and laid; 300 typed for 300 t is no bed's in kg.
+inline constexpr Range laid_mass{"2000 kg", "20000000 kg", "1 g", "1e9 kg"};
+/// Greatest dry density of a compaction test.
+inline constexpr Range greatest_density{"1500 kg/m3", "2400 kg/m3", "100 kg/m3", "5000 kg/m3",
+                                        "common practice: clay to crushed rock"};
+/// Dry density over the greatest of the laboratory.
+inline constexpr Range compaction{"0.85", "1.05", "1 %", "120 %", "common practice: 90 % to 100 %"};
 /// A layer that is compacted in lifts.
 inline constexpr Range filled_thickness{"0.1 m", "5 m", "1 mm", "100 m"};
 /// One lift, compacted.
@@ -155,6 +227,17 @@ inline constexpr Range soil_d85{"0.00005 m", "0.005 m", "0.0001 mm", "1 m",
 /// Of the filter criterion.
 inline constexpr Range fabric_factor{"0.5", "2", "0.01", "2",
                                      "FHWA NHI-07-092, chapter 2: 1 to 2 (from memory)"};
+/// Of a fabric, across.
+inline constexpr Range fabric_permeability{"300 mm/h", "40000 mm/h", "0.001 mm/h", "1e8 mm/h",
+                                           "common practice: 0.01 to 1 cm/s"};
+inline constexpr Range fabric_thickness{"0.0003 m", "0.008 m", "0.01 mm", "0.1 m",
+                                        "common practice: 0.5 mm woven to 5 mm non-woven"};
+inline constexpr Range permittivity{"0.02 1/s", "3 1/s", "0.000001 1/s", "1000 1/s",
+                                    "common practice: woven to thin non-woven"};
+inline constexpr Range fabric_head = Range{"0.01 m", "1 m", "0.01 mm", "100 m"}.or_zero();
+/// Of a soil beside a fabric, gravel to clay.
+inline constexpr Range soil_permeability{"0.01 mm/h", "4000 mm/h", "0.0000001 mm/h", "1e8 mm/h",
+                                         "common practice: clay to coarse sand"};
 /// D60 over D10.
 inline constexpr Range uniformity{"1", "50", "1", "100000", "common practice: one size to well graded"};
 
@@ -165,5 +248,11 @@ inline constexpr Range foot_width{"0.05 m", "0.5 m", "1 mm", "10 m", "common pra
 /// Stone under the feet of chambers.
 inline constexpr Range base_stone =
     Range{"0.075 m", "1 m", "0.0001 mm", "30 m", "common practice: 150 to 600 mm"}.or_zero();
+
+/// Stone beside chambers, from their feet to the crown.
+inline constexpr Range stone_beside = Range{"0.15 m", "2 m", "1 mm", "30 m"}.or_zero();
+/// Stone as laid.
+inline constexpr Range stone_unit_weight{"13 kN/m3", "19 kN/m3", "0.1 kN/m3", "80 kN/m3",
+                                         "common practice: 1350 to 1900 kg/m3 as laid"};
 
 }  // namespace undercroft::addin::usual

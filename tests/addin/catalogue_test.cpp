@@ -73,6 +73,13 @@ TEST_CASE("an entry that does not fit its function stops the catalogue") {
                             .takes("b", "b", "B"));
     };
     CHECK_THROWS_AS(gap(), std::logic_error);
+    const auto required_later = [] {
+        return Function(function("UC.X", [](Length a, Length b) { return a + b; })
+                            .takes("a", "a", "A")
+                            .takes("b", "b", "B")
+                            .added_later());
+    };
+    CHECK_THROWS_AS(required_later(), std::logic_error);
 }
 
 }  // namespace undercroft::tests

@@ -44,9 +44,10 @@ struct Plain {
 };
 
 bool is_result_unit(const Function& function, std::size_t i) {
-    const Parameter& parameter = function.parameters[i];
-    return i + 1 == function.parameters.size() && parameter.type.shape == addin::Shape::unit &&
-           function.outcome.has_unit();
+    const auto behind = function.parameters.begin() + static_cast<std::ptrdiff_t>(i) + 1;
+    return function.parameters[i].type.shape == addin::Shape::unit && function.outcome.has_unit() &&
+           std::all_of(behind, function.parameters.end(),
+                       [](const Parameter& later) { return later.optional; });
 }
 bool is_result_units(const Function& function, std::size_t i) {
     return function.parameters[i].type.shape == addin::Shape::units;
