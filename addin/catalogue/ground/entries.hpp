@@ -14,10 +14,12 @@ inline constexpr const char* engineer_governs = "Local codes and a licensed engi
 [[nodiscard]] std::vector<Function> elastic_stress_functions();
 [[nodiscard]] std::vector<Function> patch_spread_functions();
 [[nodiscard]] std::vector<Function> wheel_load_functions();
+[[nodiscard]] std::vector<Function> vehicle_load_functions();
 [[nodiscard]] std::vector<Function> plant_load_functions();
 [[nodiscard]] std::vector<Function> load_class_functions();
 [[nodiscard]] std::vector<Function> fill_load_functions();
 [[nodiscard]] std::vector<Function> foot_pressure_functions();
+[[nodiscard]] std::vector<Function> base_stone_functions();
 
 // What the ground bears, pushes and floats.
 [[nodiscard]] std::vector<Function> bearing_functions();
