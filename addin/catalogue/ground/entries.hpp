@@ -16,6 +16,7 @@ inline constexpr const char* engineer_governs = "Local codes and a licensed engi
 [[nodiscard]] std::vector<Function> wheel_load_functions();
 [[nodiscard]] std::vector<Function> vehicle_load_functions();
 [[nodiscard]] std::vector<Function> plant_load_functions();
+[[nodiscard]] std::vector<Function> lift_plan_functions();
 [[nodiscard]] std::vector<Function> load_class_functions();
 [[nodiscard]] std::vector<Function> fill_load_functions();
 [[nodiscard]] std::vector<Function> foot_pressure_functions();
@@ -28,6 +29,7 @@ inline constexpr const char* engineer_governs = "Local codes and a licensed engi
 [[nodiscard]] std::vector<Function> strip_spread_functions();
 [[nodiscard]] std::vector<Function> earth_pressure_functions();
 [[nodiscard]] std::vector<Function> uplift_functions();
+[[nodiscard]] std::vector<Function> bed_uplift_functions();
 
 // Soil, stone, fill and the fabric between them.
 [[nodiscard]] std::vector<Function> soil_group_functions();

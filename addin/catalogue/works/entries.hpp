@@ -10,6 +10,7 @@ namespace undercroft::addin {
 
 // What is dug.
 [[nodiscard]] std::vector<Function> excavation_functions();
+[[nodiscard]] std::vector<Function> trench_soil_functions();
 [[nodiscard]] std::vector<Function> plane_functions();
 [[nodiscard]] std::vector<Function> spoil_functions();
 

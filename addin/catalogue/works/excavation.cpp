@@ -4,6 +4,7 @@
 #include "addin/catalogue/entry.hpp"
 #include "addin/catalogue/usual_works.hpp"
 #include "addin/catalogue/works/entries.hpp"
+#include "calc/works/plane_pit.hpp"
 
 namespace undercroft::addin {
 
@@ -16,21 +17,15 @@ struct Choices<calc::SectionMethod> {
     };
 };
 
-template <>
-struct Choices<calc::TrenchSoil> {
-    static constexpr std::string_view kind = "a soil type of the excavation standard";
-    static constexpr Choice<calc::TrenchSoil> list[] = {
-        {"stable rock", calc::TrenchSoil::stable_rock},
-        {"A|type A", calc::TrenchSoil::type_a},
-        {"A short term|type A short term", calc::TrenchSoil::type_a_short_term},
-        {"B|type B", calc::TrenchSoil::type_b},
-        {"C|type C", calc::TrenchSoil::type_c},
-    };
-};
-
 namespace {
 
-constexpr const char* slope_table = "US 29 CFR 1926 Subpart P, Appendix B, Table B-1, as quoted";
+calc::PlanePit falling_pit(Length base_length, Length base_width, Length depth, Batter batter,
+                           Gradient fall) {
+    const Length rise = vertical_rise(fall, base_length);
+    calc::require(rise < depth, calc::shown("fall", fall), " lifts the far end of the base by ",
+                  calc::amount(rise), ", which must be less than the depth (", calc::amount(depth), ")");
+    return calc::falling_pit(base_length, base_width, depth, batter, fall);
+}
 
 Entry& takes_pit(Entry& entry, const char* depth_name, const char* depth_symbol, const char* depth_says) {
     return entry.takes("base length", "L", "Length of the pit at its base")
@@ -40,11 +35,19 @@ Entry& takes_pit(Entry& entry, const char* depth_name, const char* depth_symbol,
         .takes(depth_name, depth_symbol, depth_says)
         .within(usual::pit_part)
         .takes("batter", "z", "Slope of the walls, such as 1.5H:1V; 0 for vertical walls")
-        .within(usual::batter);
+        .within(usual::batter)
+        .takes("fall", "s",
+               "Fall of the base along its length, the depth being that at the low end; 0 is level", 0.0)
+        .within(usual::bed_fall)
+        .added_later();
 }
 
 std::vector<Function> pit_functions() {
-    auto volume = function("UC.PIT.VOLUME", &calc::pit_volume);
+    auto volume = function("UC.PIT.VOLUME", [](Length base_length, Length base_width, Length depth,
+                                               Batter batter, Gradient fall) {
+        if (fall == zero) return calc::pit_volume(base_length, base_width, depth, batter);
+        return calc::plane_pit_volume(falling_pit(base_length, base_width, depth, batter, fall));
+    });
     volume
         .says(
             "Volume of a pit with a rectangular base and one batter on all sides; exact, also for unequal "
@@ -60,27 +63,41 @@ std::vector<Function> pit_functions() {
         .example("UC.PIT.VOLUME(\"30 m\"; \"12 m\"; \"2.4 m\"; \"0.75H:1V\")", "1055.808", "1e-12 rel",
                  Origin::mathematics, "prismoid: 2.4/6 (360 + 4 x 438.84 + 524.16)")
         .example("UC.PIT.VOLUME(\"100 ft\"; \"40 ft\"; \"8 ft\"; \"1.5H:1V\"; \"yd3\")", "1739.851852",
-                 "5e-7", Origin::mathematics, "(32000 + 13440 + 1536)/27");
+                 "5e-7", Origin::mathematics, "(32000 + 13440 + 1536)/27")
+        .example("UC.PIT.VOLUME(\"40 m\"; \"12 m\"; \"2.6 m\"; \"0H:1V\"; ; \"0.5 %\")", "1200", "1e-12 rel",
+                 Origin::mathematics, "480 m2 of 2.6 m at one end and 2.4 m at the other");
     takes_pit(volume, "depth", "d", "Depth of the pit").gives("V", "Bank volume of the pit");
 
-    auto area = function("UC.PIT.AREA", &calc::pit_area);
+    auto area = function(
+        "UC.PIT.AREA", [](Length base_length, Length base_width, Length depth, Batter batter, Gradient fall) {
+            if (fall == zero) return calc::pit_area(base_length, base_width, depth, batter);
+            return calc::plane_pit_area(falling_pit(base_length, base_width, depth, batter, fall));
+        });
     area.says("Plan area of a battered pit at a height above its base")
         .equation("A = (L + 2 z h)(W + 2 z h)")
         .source("elementary geometry")
         .example("UC.PIT.AREA(\"20 m\"; \"10 m\"; \"3 m\"; \"1H:1V\")", "416", "1e-12 rel",
                  Origin::mathematics, "26 m by 16 m")
         .example("UC.PIT.AREA(\"100 ft\"; \"40 ft\"; \"8 ft\"; \"1.5H:1V\"; \"ft2\")", "7936", "1e-9 rel",
-                 Origin::mathematics, "124 ft by 64 ft");
+                 Origin::mathematics, "124 ft by 64 ft")
+        .example("UC.PIT.AREA(\"40 m\"; \"12 m\"; \"2.6 m\"; \"0H:1V\"; ; \"0.5 %\")", "480", "1e-12 rel",
+                 Origin::mathematics, "vertical walls: the base");
     takes_pit(area, "height", "h", "Height above the base").gives("A", "Plan area");
 
-    auto walls = function("UC.PIT.WALLS", &calc::pit_walls);
+    auto walls = function("UC.PIT.WALLS", [](Length base_length, Length base_width, Length depth,
+                                             Batter batter, Gradient fall) {
+        if (fall == zero) return calc::pit_walls(base_length, base_width, depth, batter);
+        return calc::plane_pit_walls(falling_pit(base_length, base_width, depth, batter, fall));
+    });
     walls.says("Area of the four sloping faces of a battered pit")
         .equation("A = d sqrt(1 + z^2) (2 L + 2 W + 4 z d)")
         .source("elementary geometry")
         .example("UC.PIT.WALLS(\"20 m\"; \"10 m\"; \"3 m\"; \"0.75H:1V\")", "258.75", "1e-12 rel",
                  Origin::mathematics, "slant 3.75 m (3-4-5) times the mean perimeter 69 m")
         .example("UC.PIT.WALLS(\"20 m\"; \"10 m\"; \"3 m\"; \"0H:1V\")", "180", "1e-12 rel",
-                 Origin::mathematics, "vertical walls: perimeter times depth");
+                 Origin::mathematics, "vertical walls: perimeter times depth")
+        .example("UC.PIT.WALLS(\"40 m\"; \"12 m\"; \"2.6 m\"; \"0H:1V\"; ; \"0.5 %\")", "260", "1e-12 rel",
+                 Origin::mathematics, "12 (2.4 + 2.6) + 2 x 40 x 2.5");
     takes_pit(walls, "depth", "d", "Depth of the pit").gives("A", "Area of the faces");
 
     return {volume, area, walls};
@@ -167,33 +184,11 @@ std::vector<Function> survey_functions() {
     };
 }
 
-std::vector<Function> batter_functions() {
-    return {
-        function("UC.PIT.BATTER", &calc::pit_batter)
-            .says("Steepest simple slope allowed for a soil type and depth, as run per rise; beyond "
-                  "the table a licensed engineer designs it")
-            .equation("stable rock 0; A 3/4; A short term 1/2 to 12 ft; B 1; C 1 1/2; to 20 ft")
-            .source("US 29 CFR 1926 Subpart P, Appendix B, Table B-1")
-            .example("UC.PIT.BATTER(\"C\"; \"10 ft\")", "1.5", "exact", Origin::published, slope_table)
-            .example("UC.PIT.BATTER(\"A short term\"; \"12 ft\")", "0.5", "exact", Origin::published,
-                     "US 29 CFR 1926 Subpart P, Appendix B, Table B-1, footnote 2, as quoted")
-            .example("UC.PIT.BATTER(\"stable rock\"; \"20 ft\")", "0", "exact", Origin::published,
-                     slope_table)
-            .example("UC.PIT.BATTER(\"B\"; \"3 m\")", "1", "exact", Origin::published, slope_table)
-            .caution("Trench collapse kills. The soil type is for a competent person on site; local "
-                     "codes and a licensed engineer govern")
-            .takes("soil type", "soil", "stable rock, A, A short term, B or C")
-            .takes("depth", "d", "Depth of the excavation")
-            .within(usual::trench_depth)
-            .gives("z", "Run per rise"),
-    };
-}
-
 }  // namespace
 
 std::vector<Function> excavation_functions() {
     std::vector<Function> all = pit_functions();
-    for (const auto& entries : {side_functions(), survey_functions(), batter_functions()})
+    for (const auto& entries : {side_functions(), survey_functions()})
         all.insert(all.end(), entries.begin(), entries.end());
     return all;
 }
