@@ -36,6 +36,24 @@ std::vector<Function> compaction_functions() {
             .takes("reference density", "rho_ref", "Greatest dry density of the laboratory's compaction test")
             .within(usual::fill_density)
             .gives("R", "Relative compaction"),
+        function("UC.DENSITY.ZEROAIR", &calc::zero_air_density)
+            .says("Dry density of soil without air voids at a moisture, which no test of its fill can exceed")
+            .equation("rho_z = (1 - a) rho_w G/(1 + w G), G = rho_s/rho_w")
+            .source("Das, Principles of Geotechnical Engineering, weight-volume relationships")
+            .example("UC.DENSITY.ZEROAIR(\"2700 kg/m3\"; \"12 %\")", "2039.274924", "5e-7",
+                     Origin::mathematics, "2700/(1 + 0.12 x 2.7)")
+            .example("UC.DENSITY.ZEROAIR(\"165 lb/ft3\"; \"10 %\"; ; \"62.4 lb/ft3\"; \"lb/ft3\")",
+                     "130.494297", "5e-7", Origin::mathematics, "165/(1 + 0.1 x 165/62.4)")
+            .caution("A test above it is wrong in density, moisture or grain density")
+            .takes("particle density", "rho_s", "Dry mass per volume of the grains")
+            .within(usual::grain_density)
+            .takes("moisture", "w", "Mass of water per mass of dry soil")
+            .within(usual::moisture)
+            .takes("air", "a", "Volume of air per volume of soil; 0 for the line of zero air voids", 0.0)
+            .within(usual::air)
+            .takes("water density", "rho_w", "Density of the water", u"1000 kg/m3")
+            .within(usual::water_density)
+            .gives("rho_z", "Dry density"),
     };
 }
 

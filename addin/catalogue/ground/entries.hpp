@@ -28,11 +28,13 @@ inline constexpr const char* engineer_governs = "Local codes and a licensed engi
 [[nodiscard]] std::vector<Function> presumptive_bearing_functions();
 [[nodiscard]] std::vector<Function> strip_spread_functions();
 [[nodiscard]] std::vector<Function> earth_pressure_functions();
+[[nodiscard]] std::vector<Function> earth_diagram_functions();
 [[nodiscard]] std::vector<Function> uplift_functions();
 [[nodiscard]] std::vector<Function> bed_uplift_functions();
 
 // Soil, stone, fill and the fabric between them.
 [[nodiscard]] std::vector<Function> soil_group_functions();
+[[nodiscard]] std::vector<Function> accepted_soil_functions();
 [[nodiscard]] std::vector<Function> grading_functions();
 [[nodiscard]] std::vector<Function> stone_functions();
 [[nodiscard]] std::vector<Function> compaction_functions();

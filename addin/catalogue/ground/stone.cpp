@@ -37,6 +37,46 @@ std::vector<Function> stone_functions() {
             .takes("particle density", "rho_s", "Dry mass per volume of the particles")
             .within(usual::particle_density)
             .gives("M", "Mass of stone"),
+        function("UC.STONE.ORDER", &calc::stone_order_mass)
+            .says("Mass of stone to order for a volume as laid, by its tested bulk density")
+            .equation("M = V rho_b (1 + w)(1 + waste)")
+            .source("mass balance; bulk density by ASTM C29/C29M")
+            .example("UC.STONE.ORDER(\"100 m3\"; \"1600 kg/m3\"; \"3 %\"; \"5 %\"; \"t\")", "173.04",
+                     "1e-12 rel", Origin::mathematics, "160 x 1.03 x 1.05")
+            .example("UC.STONE.ORDER(\"100 yd3\"; \"100 lb/ft3\"; ; ; \"short ton\")", "135", "1e-9 rel",
+                     Origin::mathematics, "2700 ft3 of 100 lb/ft3")
+            .caution("It is UC.STONE.MASS only where the design porosity is that of the tested density, 1 - "
+                     "rho_b/rho_s")
+            .takes("volume", "V", "Volume to fill, as laid")
+            .within(usual::dug_volume)
+            .takes("bulk density", "rho_b", "Dry mass per volume of stone as laid")
+            .within(usual::bulk_density)
+            .takes("moisture", "w", "Mass of water per mass of dry stone as delivered", 0.0)
+            .within(usual::stone_moisture)
+            .takes("waste", "waste", "Share added for spillage and what the subgrade takes", 0.0)
+            .within(usual::waste)
+            .gives("M", "Mass to order"),
+        function("UC.POROSITY.BUILT", &calc::porosity_as_built)
+            .says("Porosity of stone as built, from the mass that was laid and the volume that it fills as "
+                  "surveyed")
+            .equation("n = 1 - M/((1 + w) V rho_s)")
+            .source("mass balance; ASTM C29/C29M, voids in aggregates")
+            .example("UC.POROSITY.BUILT(\"655800 kg\"; \"412.5 m3\"; \"2650 kg/m3\")", "0.400068611", "5e-9",
+                     Origin::mathematics, "1 - 655.8/(412.5 x 2.65)")
+            .example("UC.POROSITY.BUILT(\"135 short ton\"; \"100 yd3\"; \"165 lb/ft3\"; \"2 %\")",
+                     "0.405822935", "5e-9", Origin::mathematics, "1 - 270000/(1.02 x 2700 x 165)")
+            .caution(
+                "The weighbridge weighs the water on the stone: leave no moisture out. Stone that went into "
+                "soft ground or was left over is not in the volume")
+            .takes("mass", "M", "Mass of stone laid, by the weighbridge")
+            .within(usual::laid_mass)
+            .takes("volume", "V", "Volume that it fills, as surveyed, without chambers")
+            .within(usual::dug_volume)
+            .takes("particle density", "rho_s", "Dry mass per volume of the particles")
+            .within(usual::particle_density)
+            .takes("moisture", "w", "Mass of water per mass of dry stone as weighed", 0.0)
+            .within(usual::stone_moisture)
+            .gives("n", "Porosity as built"),
         function("UC.LIFTS", &calc::lifts)
             .says("Number of lifts for a thickness")
             .equation("N = ceil(T/t)")

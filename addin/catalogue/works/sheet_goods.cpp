@@ -3,41 +3,8 @@
 #include "addin/catalogue/entry.hpp"
 #include "addin/catalogue/usual_works.hpp"
 #include "addin/catalogue/works/entries.hpp"
-#include "units/text.hpp"
 
 namespace undercroft::addin {
-
-/// The faces named in a text: any of base, walls, top.
-template <>
-struct Slot<calc::Faces> {
-    static calc::Faces read(const Cell& cell, const Terms&) {
-        const std::string text = lower_case(read_text(cell, [] { return kind_text(type()); }));
-        calc::Faces faces;
-        std::size_t start = 0;
-        while (start < text.size()) {
-            const std::size_t end = std::min(text.find_first_of(" ,;+", start), text.size());
-            const std::string word = text.substr(start, end - start);
-            if (word == "base")
-                faces.base = true;
-            else if (word == "walls")
-                faces.walls = true;
-            else if (word == "top")
-                faces.top = true;
-            else if (!word.empty())
-                refuse_choice(word, "a face", "one or more of base, walls, top");
-            start = end + 1;
-        }
-        return faces;
-    }
-    static ValueType type() {
-        return {.shape = Shape::words, .list = "base, walls, top", .words = {"base", "walls", "top"}};
-    }
-    static Reading reading(const calc::Faces& faces) {
-        return {
-            std::string(faces.base ? "base " : "") + (faces.walls ? "walls " : "") + (faces.top ? "top" : ""),
-            {}};
-    }
-};
 
 namespace {
 
@@ -119,38 +86,11 @@ std::vector<Function> liner_functions() {
     };
 }
 
-Function wrap_entry() {
-    return function("UC.WRAP.AREA", &calc::wrap_area)
-        .says("Net area of fabric or liner around a bed with sloping walls")
-        .equation(
-            "A = L W [base] + h sqrt(1 + z^2) (2 L + 2 W + 4 z h) [walls] + (L + 2 z h)(W + 2 "
-            "z h) [top] + 2 (L + W + 4 z h) lap")
-        .source("elementary geometry; common practice")
-        .example("UC.WRAP.AREA(\"20 m\"; \"10 m\"; \"3 m\"; \"0.75H:1V\"; \"walls top\"; \"1 m\")", "692",
-                 "1e-12 rel", Origin::mathematics,
-                 "walls 258.75 m2, top 24.5 m x 14.5 m = 355.25 m2, lap 1 m along 78 m")
-        .example("UC.WRAP.AREA(\"30 m\"; \"12 m\"; \"1.5 m\"; \"0H:1V\")", "846", "1e-12 rel",
-                 Origin::mathematics, "box of 30 m x 12 m x 1.5 m")
-        .takes("base length", "L", "Length of the bed at its base")
-        .within(usual::plan_length)
-        .takes("base width", "W", "Width of the bed at its base")
-        .within(usual::plan_width)
-        .takes("height", "h", "Height that is wrapped")
-        .within(usual::bed_height.or_zero())
-        .takes("batter", "z", "Slope of the walls; 0 for vertical walls")
-        .within(usual::batter)
-        .takes("faces", "faces", "Any of base, walls, top", u"base walls top")
-        .takes("lap at top", "lap", "Width laid over along the upper edge", 0.0)
-        .within(usual::edge_lap)
-        .gives("A", "Net area");
-}
-
 }  // namespace
 
 std::vector<Function> sheet_goods_functions() {
-    std::vector<Function> all = {wrap_entry()};
-    for (const auto& entries : {roll_functions(), liner_functions()})
-        all.insert(all.end(), entries.begin(), entries.end());
+    std::vector<Function> all = roll_functions();
+    for (const Function& entry : liner_functions()) all.push_back(entry);
     return all;
 }
 
