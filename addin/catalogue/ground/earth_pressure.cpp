@@ -111,10 +111,37 @@ Function thrust_entry() {
         .gives("P", "Thrust per length of wall");
 }
 
+Function passive_entry() {
+    return function("UC.EARTH.PASSIVE", &calc::passive_coefficient)
+        .says(
+            "Coefficient of passive earth pressure on a vertical wall with friction, level ground: its "
+            "horizontal "
+            "part, which does not overstate the resistance")
+        .equation(
+            "K_ph = cos delta/(1 - sin phi) (cos delta + sqrt(sin^2 phi - sin^2 delta)) exp((asin(sin "
+            "delta/sin "
+            "phi) + delta) tan phi)")
+        .source("Lancellotta (2002), Geotechnique 52; EN 1997-1:2004, Annex C (both from memory; they agree)")
+        .example("UC.EARTH.PASSIVE(\"30 deg\"; \"15 deg\")", "4.2877", "5e-5", Origin::from_memory,
+                 "EN 1997-1:2004, Annex C")
+        .example("UC.EARTH.PASSIVE(\"30 deg\")", "3", "1e-9 rel", Origin::mathematics,
+                 "without wall friction Rankine's, tan^2(45 deg + phi/2)")
+        .caution(
+            "Passive resistance needs movement, and the ground in front must stay. Local codes and a "
+            "licensed "
+            "engineer govern")
+        .takes("friction angle", "phi", "Angle of internal friction, to 50 deg")
+        .within(usual::friction_angle)
+        .takes("wall friction", "delta", "Friction angle between wall and ground, at most that of the ground",
+               0.0)
+        .within(usual::wall_friction)
+        .gives("K_ph", "Coefficient of passive pressure");
+}
+
 }  // namespace
 
 std::vector<Function> earth_pressure_functions() {
-    return {coefficient_entry(), thrust_entry()};
+    return {coefficient_entry(), passive_entry(), thrust_entry()};
 }
 
 }  // namespace undercroft::addin

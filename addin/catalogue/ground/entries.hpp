@@ -24,6 +24,9 @@ inline constexpr const char* engineer_governs = "Local codes and a licensed engi
 
 // What the ground bears, pushes and floats.
 [[nodiscard]] std::vector<Function> bearing_functions();
+[[nodiscard]] std::vector<Function> wet_bearing_functions();
+[[nodiscard]] std::vector<Function> clay_bearing_functions();
+[[nodiscard]] std::vector<Function> settlement_functions();
 [[nodiscard]] std::vector<Function> dynamic_cone_functions();
 [[nodiscard]] std::vector<Function> presumptive_bearing_functions();
 [[nodiscard]] std::vector<Function> strip_spread_functions();
@@ -39,5 +42,6 @@ inline constexpr const char* engineer_governs = "Local codes and a licensed engi
 [[nodiscard]] std::vector<Function> stone_functions();
 [[nodiscard]] std::vector<Function> compaction_functions();
 [[nodiscard]] std::vector<Function> fabric_functions();
+[[nodiscard]] std::vector<Function> fabric_filter_functions();
 
 }  // namespace undercroft::addin

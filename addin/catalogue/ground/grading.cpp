@@ -48,6 +48,22 @@ Function size_entry() {
     return size;
 }
 
+Function passing_entry() {
+    auto passing = function("UC.GRADING.PASSING", [](GradingRows grading, Length size) {
+        return calc::grading_passing(grading, size);
+    });
+    passing.says("Percentage of a grading that passes a size: the inverse of UC.GRADING.SIZE")
+        .equation("p straight against log d between two sieves")
+        .source("common practice (grading plotted on a logarithmic axis of size)")
+        .example("UC.GRADING.PASSING({\"mm\";\"%\"|1;0|100;100}; \"10 mm\")", "50", "1e-9 rel",
+                 Origin::mathematics, "half-way on a logarithmic axis")
+        .example("UC.GRADING.PASSING({\"in\";\"%\"|2;95|1.5;52|1;8}; \"1.582471 in\")", "60", "1e-4",
+                 Origin::mathematics, "the inverse of the second example of UC.GRADING.SIZE")
+        .caution("Beyond the sieves of the test nothing is known: refused");
+    takes_grading(passing).takes("size", "d", "Size").within(usual::sieve).gives("p", "Percentage passing");
+    return passing;
+}
+
 Function uniformity_entry() {
     auto uniformity = function("UC.GRADING.UNIFORMITY",
                                [](GradingRows grading) { return calc::grading_uniformity(grading); });
@@ -108,7 +124,7 @@ Function fits_entry() {
 }  // namespace
 
 std::vector<Function> grading_functions() {
-    return {size_entry(), uniformity_entry(), curvature_entry(), fits_entry()};
+    return {size_entry(), passing_entry(), uniformity_entry(), curvature_entry(), fits_entry()};
 }
 
 }  // namespace undercroft::addin
