@@ -11,7 +11,7 @@ namespace {
 constexpr const char* held_equation =
     "V = n (P - C) + C; P = L W d + (L + W) z d^2 + 4/3 z^2 d^3; C = l_t A(d - b), A the chamber's area "
     "below "
-    "that depth";
+    "that depth; on a fall P is the polyhedron over the formation, C the mean along the bed";
 constexpr const char* held_source = "geometry of the bed; common practice";
 
 /// The arguments that describe a bed, said once for the functions that take them.
@@ -34,23 +34,29 @@ Entry& takes_bed(Entry& entry) {
         .takes("rise", "H", rise_says)
         .within(usual::chamber_rise)
         .takes("chamber length", "l_t", "Length of all chambers together")
-        .within(usual::chamber_length);
+        .within(usual::chamber_length)
+        .takes("fall", "s", "Fall of the formation along the length, layers and chambers with it; 0 is level",
+               0.0)
+        .within(usual::bed_fall)
+        .added_later();
 }
 
 calc::Bed bed(Length length, Length width, Batter batter, Length base_stone, Length cover_stone,
-              Share porosity, calc::Shape shape, Length span, Length rise, Length chamber_length) {
-    return {length, width, batter, base_stone, cover_stone, porosity, {shape, span, rise}, chamber_length};
+              Share porosity, calc::Shape shape, Length span, Length rise, Length chamber_length,
+              Gradient fall) {
+    return {length,         width, batter, base_stone, cover_stone, porosity, {shape, span, rise},
+            chamber_length, fall};
 }
 
 Function volume_entry() {
     auto volume =
         function("UC.BED.VOLUME", [](Length depth, Length length, Length width, Batter batter,
                                      Length base_stone, Length cover_stone, Share porosity, calc::Shape shape,
-                                     Length span, Length rise, Length chamber_length) {
+                                     Length span, Length rise, Length chamber_length, Gradient fall) {
             return calc::bed_volume(depth, bed(length, width, batter, base_stone, cover_stone, porosity,
-                                               shape, span, rise, chamber_length));
+                                               shape, span, rise, chamber_length, fall));
         });
-    volume.says("Water held by the bed below a depth above its base, in chambers and stone")
+    volume.says("Water held by the bed below a depth above its base at the low end, in chambers and stone")
         .equation(held_equation)
         .source(held_source)
         .takes("depth", "d", "Depth of water above the base of the bed")
@@ -72,6 +78,11 @@ Function volume_entry() {
             "\"rectangle\"; \"1 m\"; \"500 mm\"; \"200 m\")",
             "140", "1e-11 rel", Origin::mathematics, "stone 0.4 x 100 m3 over and under, crates 100 m3 full")
         .example(
+            "UC.BED.VOLUME(\"1 m\"; \"20 m\"; \"10 m\"; \"0H:1V\"; \"200 mm\"; \"50 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"0 m\"; \"m3\"; \"0.5 %\")",
+            "76", "1e-11 rel", Origin::mathematics,
+            "0.4 of 200 m3 less the wedge of 20^2 x 10 x 0.005/2 = 10 m3")
+        .example(
             "UC.BED.VOLUME(UC.QUANTITY(UC.BED.DEPTH(\"90 m3\"; \"20 m\"; \"10 m\"; \"0H:1V\"; \"200 mm\"; "
             "\"50 mm\"; "
             "\"40 %\"; \"ellipse\"; \"1.2 m\"; \"750 mm\"; \"100 m\"; \"m\"); \"m\"); \"20 m\"; \"10 m\"; "
@@ -84,9 +95,9 @@ Function depth_entry() {
     auto depth =
         function("UC.BED.DEPTH", [](Volume held, Length length, Length width, Batter batter,
                                     Length base_stone, Length cover_stone, Share porosity, calc::Shape shape,
-                                    Length span, Length rise, Length chamber_length) {
+                                    Length span, Length rise, Length chamber_length, Gradient fall) {
             return calc::bed_depth(held, bed(length, width, batter, base_stone, cover_stone, porosity, shape,
-                                             span, rise, chamber_length));
+                                             span, rise, chamber_length, fall));
         });
     depth.says("Depth of water above the base of the bed for a volume held: the inverse of UC.BED.VOLUME")
         .equation("d where V(d) = V; root by TOMS 748 (Boost.Math)")
@@ -102,12 +113,12 @@ Function depth_entry() {
 }
 
 Function table_entry() {
-    auto table =
-        function("UC.STAGE.STORAGE", [](Count steps, Length length, Length width, Batter batter,
-                                        Length base_stone, Length cover_stone, Share porosity,
-                                        calc::Shape shape, Length span, Length rise, Length chamber_length) {
+    auto table = function(
+        "UC.STAGE.STORAGE", [](Count steps, Length length, Length width, Batter batter, Length base_stone,
+                               Length cover_stone, Share porosity, calc::Shape shape, Length span,
+                               Length rise, Length chamber_length, Gradient fall) {
             return calc::stage_storage(steps, bed(length, width, batter, base_stone, cover_stone, porosity,
-                                                  shape, span, rise, chamber_length));
+                                                  shape, span, rise, chamber_length, fall));
         });
     table
         .says(

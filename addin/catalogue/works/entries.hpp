@@ -13,6 +13,9 @@ namespace undercroft::addin {
 [[nodiscard]] std::vector<Function> trench_soil_functions();
 [[nodiscard]] std::vector<Function> pit_zone_functions();
 [[nodiscard]] std::vector<Function> plane_functions();
+[[nodiscard]] std::vector<Function> plane_pit_functions();
+[[nodiscard]] std::vector<Function> spot_grid_functions();
+[[nodiscard]] std::vector<Function> setting_out_functions();
 [[nodiscard]] std::vector<Function> spoil_functions();
 [[nodiscard]] std::vector<Function> spoil_balance_functions();
 
