@@ -26,14 +26,21 @@ bool belongs_to(std::string_view group, const std::string& name) {
     return boost::iequals(group, name) || (is_family && boost::istarts_with(group, name + "-"));
 }
 
+/// A name that nobody would read to its end is told by its length.
+std::string quoted(const std::string& name) {
+    constexpr std::size_t longest = 60;
+    return name.size() <= longest ? "'" + name + "'"
+                                  : "a name of " + std::to_string(name.size()) + " letters";
+}
+
 void require_group(const char* what, const std::string& name, bool family) {
     const bool known = std::any_of(groups.begin(), groups.end(), [&](std::string_view group) {
         return family ? belongs_to(group, name) : boost::iequals(group, name);
     });
     if (!known)
         refuse_value(
-            std::string(what) + " '" + name +
-            "' is no group of AASHTO M 145: A-1-a, A-1-b, A-3, A-2-4 to A-2-7, A-4, A-5, A-6, A-7-5, A-7-6");
+            std::string(what) + ": " + quoted(name) +
+            " is no group of AASHTO M 145: A-1-a, A-1-b, A-3, A-2-4 to A-2-7, A-4, A-5, A-6, A-7-5, A-7-6");
 }
 
 }  // namespace

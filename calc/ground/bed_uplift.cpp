@@ -40,13 +40,13 @@ Force bed_weight(const BuriedBed& bed, HeldSoil soil) {
 }
 
 Force bed_uplift(const BuriedBed& bed, HeldSoil soil) {
+    (void)bed_weight(bed, soil);  // the same preconditions
     Length top = zero;
     for (const auto& [thickness, unit_weight] : bed.layers) top += thickness;
     require_positive("water height", bed.water_height);
     require(is_at_most(bed.water_height, top), shown("water height", bed.water_height),
             " must be at most the height of the layers (", amount(top), ")");
     require_positive("water unit weight", bed.water_unit_weight);
-    require_not_negative("batter", bed.batter);
     return bed.water_unit_weight * soil_to(bed, soil, bed.water_height);
 }
 

@@ -126,11 +126,13 @@ Mass limit_from(const Lift& lift, Length height_at_start) {
 }
 
 /// Share of the sum of what its members lift alone. HSE L23 (2016), paragraphs 119 and 120.
-double team_share(double persons) {
+double team_share(Count team) {
+    const double persons = require_whole("persons", team, 1);
     if (persons == 1) return 1;
     if (persons == 2) return 2.0 / 3.0;
     if (persons == 3) return 1.0 / 2.0;
-    no_answer("no share is published for a team of more than three: lift it by plant");
+    no_answer(shown("persons", team) +
+              ": no share is published for a team of more than three: lift it by plant");
 }
 
 }  // namespace
@@ -162,7 +164,7 @@ std::string handling_reach(const Lift& lift) {
 
 Mass team_limit(const TeamLift& lift) {
     const double persons = require_whole("persons", lift.persons, 1);
-    const double share_of_sum = team_share(persons);
+    const double share_of_sum = team_share(lift.persons);
     const Length travel = abs(lift.end.vertical - lift.start.vertical);
     const auto at = [&](const LiftEnd& end) {
         return limit_from({end.horizontal, end.vertical, travel, end.asymmetry, lift.per_minute,

@@ -50,6 +50,8 @@ Balance balance(Volume bank_volume, Share fit_share, Volume fill_needed,
 Volume spoil_converted(Volume volume, SpoilSoil soil, SoilState from, SoilState to,
                        std::optional<Share> loose_factor, std::optional<Share> compacted_factor) {
     require_not_negative("volume", volume);
+    (void)factor(soil, SoilState::loose, loose_factor, {});  // refused whether they are needed or not
+    (void)factor(soil, SoilState::compacted, {}, compacted_factor);
     if (from == to) return volume;
     return factor(soil, to, loose_factor, compacted_factor) /
            factor(soil, from, loose_factor, compacted_factor) * volume;

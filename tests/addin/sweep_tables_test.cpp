@@ -1,5 +1,6 @@
 // Every table argument of every function, spoilt cell by cell and row by row.
 #include <limits>
+#include <set>
 
 #include "tests/addin/hostile.hpp"
 #include "tests/addin/sweep.hpp"
@@ -93,11 +94,16 @@ public:
     }
 
     void spoil_rows() {
+        // Layers from the base up or from the top down, and faces by their number: their order is what they
+        // say.
+        static const std::set<std::string> ordered = {"UC.LIFTS.PLAN", "UC.EARTH.DIAGRAM", "UC.EARTH.LAYERED",
+                                                      "UC.UPLIFT.BED", "UC.UPLIFT.WEIGHT", "UC.PANELS"};
         Rows reversed = rows_;
         std::reverse(reversed.begin() + static_cast<std::ptrdiff_t>(first_), reversed.end());
         const Outcome backwards = must_be_sound("reversed", reversed);
-        if (backwards.answer && rows_.size() - first_ > 1 && !is_near(*backwards.answer, good_))
-            FAIL_CHECK("an unsorted table gives another answer in silence");
+        if (backwards.answer && rows_.size() - first_ > 1 && !is_near(*backwards.answer, good_) &&
+            !ordered.contains(function_.name))
+            FAIL_CHECK("an unsorted table gives another answer in silence: " << function_.name);
 
         Rows doubled = rows_;
         doubled.insert(doubled.begin() + static_cast<std::ptrdiff_t>(first_), rows_[first_]);

@@ -19,16 +19,24 @@ using Complaint = std::string;
 /// Arguments that may be below nothing: levels, differences, and what only compares or converts.
 bool may_be_negative(const Function& function, const Parameter& parameter) {
     static const std::set<std::string> functions = {
-        "UC.CONVERT",  "UC.PRODUCT", "UC.QUOTIENT", "UC.DIFFERENCE", "UC.TOTAL",  "UC.ATLEAST",   "UC.ATMOST",
-        "UC.QUANTITY", "UC.SUM",     "UC.LARGEST",  "UC.SMALLEST",   "UC.LOOKUP", "UC.LARGEST.AT"};
-    static const std::set<std::string> arguments = {"UC.WITHIN value", "UC.WITHIN target",
-                                                    "UC.PIT.GRID formation level", "UC.COST quantity",
+        "UC.CONVERT",    "UC.PRODUCT",         "UC.QUOTIENT",      "UC.DIFFERENCE",
+        "UC.TOTAL",      "UC.ATLEAST",         "UC.ATMOST",        "UC.QUANTITY",
+        "UC.SUM",        "UC.LARGEST",         "UC.SMALLEST",      "UC.LOOKUP",
+        "UC.LARGEST.AT", "UC.SETOUT.DISTANCE", "UC.SETOUT.BEARING"};
+    static const std::set<std::string> arguments = {"UC.WITHIN value",
+                                                    "UC.WITHIN target",
+                                                    "UC.PIT.GRID formation level",
+                                                    "UC.PIT.FILL formation level",
+                                                    "UC.LEVEL.PLANE x",
+                                                    "UC.LEVEL.PLANE y",
+                                                    "UC.RISER.LENGTH crown level",
+                                                    "UC.COST quantity",
                                                     "UC.DRAW.LEVEL level"};
     return functions.contains(function.name) || arguments.contains(function.name + " " + parameter.name);
 }
 /// Results that may be.
 bool may_give_negative(const Function& function) {
-    return function.outcome.type.shape == Shape::any_quantity;
+    return function.outcome.type.shape == Shape::any_quantity || function.name == "UC.SETTLEMENT.NET";
 }
 
 bool is_below_nothing(const Cell& cell) {
