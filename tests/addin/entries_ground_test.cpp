@@ -31,14 +31,48 @@ TEST_CASE("what no vehicle, ground or team does is answered by no number, but by
          "no share is published for a team of more than three");
 }
 
+TEST_CASE("slips of units in what the new entries take are refused by name", "[slips]") {
+    const std::pair<const char*, const char*> slips[] = {
+        {"UC.LOAD.VEHICLE(\"HL-93\"; 600)", "cover: 600 m is unusual"},
+        {"UC.LOAD.VEHICLE(\"HL-93\"; 0.6; ; 120)", "presence: 120 is unusual"},
+        {"UC.BASE.NEEDED(53; 1310; 0.15; 0.15; 0.75; 16; 150)", "span: 1310 m is unusual"},
+        {"UC.BASE.NEEDED(53; 1.31; 0.15; 0.15; 0.75; 1610; 150)", "stone unit weight: 1610 kN/m3 is unusual"},
+        {"UC.UPLIFT.BED(30; 12; 1; {1.2;1570}; 1.1)", "layers: row 1, column 2: 1570 kN/m3 is unusual"},
+        {"UC.UPLIFT.BED(30; 12; 1; {1.2;15.7}; 1100)", "water height: 1100 m is unusual"},
+        {"UC.PIT.BATTER(\"B\"; 3; 400)", "water above formation: 400 m is unusual"},
+        {"UC.LIFTS.PLAN({300;18;0.15}; {50;1;1;0;0})", "layers: row 1, column 1: 300 m is unusual"},
+        {"UC.HANDLING.TEAM(40; 0.7; 0; 0.5; 0.1; 30; 1; 90; \"fair\"; 2)", "reach at start: 40 m is unusual"},
+        {"UC.POROSITY.BUILT(655.8; 412.5; 2650)", "mass: 655.8 kg is unusual"},
+        {"UC.FILL.MASS(100; 95; 1920)", "degree: 95 is unusual"},
+        {"UC.SPOIL.KEPT(1193; 55; 421; 0.9)", "fit share: 55 is unusual"},
+        {"UC.BEARING.UNDRAINED(40000; 1; 18)", "strength: 40000 kPa is unusual"},
+        {"UC.SETTLEMENT.ELASTIC(150; 2; 2; 10)", "modulus: 10 kPa is unusual"},
+        {"UC.SETTLEMENT.DEGREE(0.01; 365; 2)", "time: 365 min is unusual"},
+        {"UC.FABRIC.PSI(0.3; 0.002)", "permeability: 0.3 mm/h is unusual"},
+        {"UC.SETOUT.DISTANCE(350000.1; 800; 500; 800)", "east 1: 350000.1 m is unusual"},
+        {"UC.COVER.LEAST({0;0;335|40;0;335|0;12;335}; {0;0;100|40;0;100|0;12;100}; 40; 12)",
+         "upper: at x 0 m, y 0 m it is 235 m over the formation, more than any pit"},
+        {"UC.PIT.PLANES(40; 12; \"0H:1V\"; {0;0;100|12;0;100|0;4;100}; {0;0;102|40;0;102|0;12;102})",
+         "formation: the corners lie from 0 m to 12 m along the length, but the base from 0 m to 40 m"},
+        {"UC.LEVEL.FALL({0;0;100|0.04;0;100.4|0;12;100})", "corners: the plane falls by"},
+        {"UC.LEVEL.PLANE({0;0;100|40;0;100|0;12;100}; \"400 m\"; 6)",
+         "x (400 m) is farther from the corners"},
+    };
+    for (const auto& [formula, says] : slips) {
+        INFO(formula);
+        CHECK_THAT(refusal_of(formula), refuses_domain(says));
+    }
+}
+
 TEST_CASE("planes that are none, or that meet, are refused") {
     CHECK_THAT(refusal_of("UC.LEVEL.PLANE({0;0;100|40;0;100|40;12;101|0;12;100}; 20; 6)"),
                refuses_domain("depart from a plane"));
     CHECK_THAT(refusal_of("UC.LEVEL.PLANE({0;0;100|20;0;100|40;0;100}; 20; 6)"), refuses_domain("line"));
     CHECK_THAT(refusal_of("UC.COVER.LEAST({0;0;102|40;0;99|0;12;102}; {0;0;100|40;0;100|0;12;100}; 40; 12)"),
                refuses_domain("above the lower"));
-    CHECK_THAT(refusal_of("UC.SETOUT.PIT({1;2;3|4;5;6}; 40; 12; \"0H:1V\"; " + std::string(planes) + ")"),
-               refuses_value("the grid is one row"));
+    CHECK_THAT(
+        refusal_of("UC.SETOUT.PIT({100;200;3|400;500;6}; 40; 12; \"0H:1V\"; " + std::string(planes) + ")"),
+        refuses_value("the grid is one row"));
 }
 
 TEST_CASE("kinds of units say how many they are, plastic and headers come whole") {
