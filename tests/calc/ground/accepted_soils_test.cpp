@@ -42,7 +42,7 @@ TEST_CASE("names that are no groups, and an empty list, are refused") {
     CHECK_THROWS_MATCHES(soil_accepted("A-3", "A"), Refused, refuses_value("accepted: 'A'"));
     CHECK_THROWS_MATCHES(soil_accepted("A-3", " ; "), Refused,
                          refuses_domain("list of accepted groups is empty"));
-    CHECK_THROWS_MATCHES(soil_accepted("", granular), Refused, refuses_value("group ''"));
+    CHECK_THROWS_MATCHES(soil_accepted("", granular), Refused, refuses_value("group: ''"));
 }
 
 }  // namespace undercroft::tests
