@@ -1,5 +1,5 @@
 // Builds the workbooks from their text: NAME.fods (SI) and NAME-us.fods for each workbook of
-// TEXT_FOLDER/workbooks.txt, and worked-examples.fods
+// TEXT_FOLDER/workbooks.txt, examples of the small sheets of TEXT_FOLDER/examples, and worked-examples.fods
 // from the file of worked examples.
 #include <filesystem>
 #include <iostream>
@@ -7,6 +7,7 @@
 #include "sheets/builder/command_line.hpp"
 #include "sheets/builder/compose.hpp"
 #include "sheets/builder/equations.hpp"
+#include "sheets/builder/examples_book.hpp"
 #include "sheets/builder/files.hpp"
 #include "sheets/builder/worked_examples_book.hpp"
 
@@ -36,6 +37,11 @@ int main(int argc, char** argv) try {
             const WorkbookGrid grid = compose(workbook, sheets, system);
             write_file(output / (grid.name + ".fods"), flat_document(grid));
         }
+    }
+    const std::vector<ExampleSheet> small = read_examples(texts / "examples");
+    for (const System system : {System::si, System::us}) {
+        const WorkbookGrid grid = examples_book(small, system);
+        write_file(output / (grid.name + ".fods"), flat_document(grid));
     }
     const WorkedExamples read = read_worked_examples(read_file(examples));
     write_file(output / "worked-examples.fods", flat_document(worked_examples_book(read)));
