@@ -32,6 +32,7 @@ Group group(const char* title, std::initializer_list<std::vector<Function>> topi
         relate(topic);
         made.functions.insert(made.functions.end(), topic.begin(), topic.end());
     }
+    relate(made.functions);  // what is alone in its topic
     return made;
 }
 
