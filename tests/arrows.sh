@@ -38,7 +38,7 @@ find . -path ./build -prune -o \( -name '*.cpp' -o -name '*.hpp' \) -print | sed
     room("calc", "units")
     room("addin", "units")
     room("addin/catalogue", trade)
-    room("addin/generate", trade " addin/catalogue")
+    room("addin/generate", trade " addin/catalogue addin/formula")
     room("addin/formula", trade " addin/catalogue")
     below = trade " addin addin/catalogue addin/formula"
     room("addin/audit/book", below)

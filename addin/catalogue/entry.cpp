@@ -151,6 +151,11 @@ Entry& Entry::examples(const char* formula, const char* tolerance, Origin origin
     return *this;
 }
 
+Entry& Entry::related(std::initializer_list<const char*> names) {
+    made_.guidance.related.assign(names.begin(), names.end());
+    return *this;
+}
+
 namespace {
 
 Parameter shaping(const std::string& name, const std::string& says, Shape shape, bool optional) {

@@ -62,6 +62,16 @@ public:
     Entry& examples(const char* formula, const char* tolerance, Origin origin, const char* source,
                     std::initializer_list<std::vector<const char*>> rows);
 
+    /// Functions that are used with it or instead of it; left out, those of its topic.
+    Entry& related(std::initializer_list<const char*> names);
+    /// Other words of the trade for it, parted by commas: the reference is searched by them.
+    Entry& also_called(const char* words) { return made_.guidance.also_called = words, *this; }
+    /// A formula to paste into a sheet; the reference shows what it gives.
+    Entry& to_try(const char* formula) { return made_.guidance.to_try.emplace_back(formula), *this; }
+    /// A formula that is refused; the reference shows why.
+    Entry& refuses(const char* formula) { return made_.guidance.refused.emplace_back(formula), *this; }
+    Entry& sketch(Sketch sketch) { return made_.guidance.sketch = sketch, *this; }
+
     /// \throws std::logic_error for an entry that does not fit its function.
     operator Function() const;  // NOLINT(google-explicit-constructor): an entry stands for a Function
 

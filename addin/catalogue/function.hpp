@@ -11,6 +11,7 @@
 
 #include "addin/catalogue/cell.hpp"
 #include "addin/catalogue/example.hpp"
+#include "addin/catalogue/guidance.hpp"
 #include "addin/catalogue/limits.hpp"
 #include "addin/catalogue/reading.hpp"
 #include "addin/catalogue/value_type.hpp"
@@ -103,6 +104,7 @@ struct Function {
     std::vector<Parameter> parameters;
     Outcome outcome;
     std::vector<Example> examples;
+    Guidance guidance{};
     std::shared_ptr<const Binding> binding{};  ///< none where the component answers
 
     /// Takes a cell of the sheet itself, and is answered by the component.

@@ -3,7 +3,9 @@
 #include <sstream>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/generate/sketches.hpp"
 #include "addin/generate/writers.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::addin {
 
@@ -24,6 +26,10 @@ constexpr std::string_view examples_head =
     "practice (a\n"
     "# fact of the trade with no published source). A line that starts with spaces goes on with the line "
     "before.\n";
+
+constexpr std::string_view equations_head =
+    "# function | symbols of its arguments | equation\n"
+    "# Written from the entries of the catalogue; the notes of the sheets take theirs from here.\n";
 
 constexpr std::string_view domains_head =
     "# function | argument | usual for a number without a unit | possible | where that comes from\n"
@@ -74,11 +80,26 @@ std::string domains() {
     return text;
 }
 
+std::string equations() {
+    std::string text(equations_head);
+    for (const Function& function : all_functions()) {
+        if (function.equation == "-") continue;
+        std::vector<std::string> symbols;
+        for (const Parameter& parameter : function.parameters) symbols.push_back(parameter.symbol);
+        text += function.name + " | " + joined(symbols, "; ") + " | " + function.equation + "\n";
+    }
+    return text;
+}
+
 std::vector<CommittedFile> committed_files() {
-    return {{"addin/FUNCTIONS.md", functions_reference()},
-            {"addin/names.txt", stored_names()},
-            {"sheets/worked-examples.txt", worked_examples()},
-            {"tests/data/domains.txt", domains()}};
+    std::vector<CommittedFile> files = {{"addin/FUNCTIONS.md", functions_reference()},
+                                        {"addin/names.txt", stored_names()},
+                                        {"sheets/equations.txt", equations()},
+                                        {"sheets/worked-examples.txt", worked_examples()},
+                                        {"tests/data/domains.txt", domains()}};
+    for (const Sketch sketch : all_sketches())
+        files.push_back({"addin/sketches/" + sketch_name(sketch) + ".svg", sketch_file(sketch)});
+    return files;
 }
 
 std::vector<std::string> lost_names(std::string_view committed, std::string_view now) {

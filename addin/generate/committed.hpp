@@ -21,6 +21,9 @@ struct CommittedFile {
 /// What is possible and usual of every argument and column.
 [[nodiscard]] std::string domains();
 
+/// The equation of every function, for the notes of the sheets.
+[[nodiscard]] std::string equations();
+
 /// Lines of the committed list of names that `now` has no longer, and that no argument was appended to.
 [[nodiscard]] std::vector<std::string> lost_names(std::string_view committed, std::string_view now);
 

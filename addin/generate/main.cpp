@@ -1,6 +1,7 @@
 // Writes what is generated from the catalogue into a folder of the build, or anew what is committed of it.
 #include <CLI/CLI.hpp>
 #include <exception>
+#include <filesystem>
 #include <fstream>
 #include <iostream>
 #include <sstream>
@@ -15,6 +16,7 @@ namespace {
 using namespace undercroft::addin;
 
 void write(const std::string& path, const std::string& text) {
+    std::filesystem::create_directories(std::filesystem::path(path).parent_path());
     std::ofstream file(path, std::ios::binary);
     file << text;
     if (!file.flush()) throw std::runtime_error("cannot write " + path);

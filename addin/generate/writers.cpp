@@ -24,12 +24,6 @@ std::string value_node(const char* name, const std::string& text, const std::str
            "</value></prop>\n";
 }
 
-std::string markdown_cell(const std::string& text) {
-    std::string escaped;
-    for (const char c : text) escaped += c == '|' ? std::string("\\|") : std::string(1, c);
-    return escaped;
-}
-
 }  // namespace
 
 std::string xml_escaped(const std::string& text) {
@@ -133,66 +127,6 @@ std::string component_stubs() {
             text += ") override { return run(" + std::to_string(index) + arguments + "); }\n";
         }
         ++index;
-    }
-    return text;
-}
-
-std::string functions_reference() {
-    std::string text =
-        "# The functions\n\n"
-        "Generated from the catalogue in `addin/catalogue/`; do not edit.\n\n"
-        "A quantity is given as a pair of cells (a number and, to its right, its unit), as text (`\"305 "
-        "mm\"`), or as a\n"
-        "bare number in the default unit shown in brackets, where that number is usual; the usual range "
-        "stands "
-        "with each\n"
-        "argument. No bare number with a dimension stands beside feet and pounds, nor beside a quantity "
-        "where two "
-        "are\n"
-        "compared, added or looked up. 0 without a unit is what Calc makes of a blank cell: where none is "
-        "meant, "
-        "write\n"
-        "`\"0 m\"`. `[argument = default]` may be left out. A table is a range of columns whose first row "
-        "may hold "
-        "units;\n"
-        "every table returned starts with its unit row. An error has its reason in `UC.WHY(cell)`, and so "
-        "has a "
-        "good\n"
-        "result its derivation.\n";
-    for (const Group& group : catalogue()) {
-        text += "\n## " + group.title + "\n";
-        for (const Function& function : group.functions) {
-            text += "\n### " + function.name + "\n\n";
-            text += "`" + signature(function) + "`\n\n";
-            text += function.says + ".\n\n";
-            if (!function.parameters.empty()) {
-                text += "| argument | symbol | kind | |\n|---|---|---|---|\n";
-                for (const Parameter& parameter : function.parameters)
-                    text += "| " + label(parameter) + " | " + parameter.symbol + " | " +
-                            markdown_cell(parameter.kind()) + " | " +
-                            markdown_cell(argument_help(parameter)) + " |\n";
-                text += "\n";
-            }
-            if (!function.outcome.columns.empty() && !function.outcome.columns.front().name.empty()) {
-                text += "Gives a table of columns:";
-                std::string separator = " ";
-                for (const Column& column : function.outcome.columns) {
-                    text +=
-                        separator + column.name + (column.unit().empty() ? "" : " [" + column.unit() + "]");
-                    separator = ", ";
-                }
-                text += ".\n\n";
-            } else {
-                text += "Gives " +
-                        (function.outcome.symbol.empty() ? "" : "*" + function.outcome.symbol + "*, ") +
-                        function.outcome.kind() +
-                        (function.outcome.unit().empty() ? "" : " [" + function.outcome.unit() + "]") + ": " +
-                        function.outcome.says + ".\n\n";
-            }
-            if (function.equation != "-") text += "Equation: " + function.equation + "\n\n";
-            text += "Source: " + function.source + "\n";
-            if (!function.caution.empty()) text += "\n**Caution:** " + function.caution + ".\n";
-        }
     }
     return text;
 }

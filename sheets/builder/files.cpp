@@ -35,18 +35,28 @@ auto read_named(const std::filesystem::path& path, const Read& read) {
     }
 }
 
-}  // namespace
-
-std::vector<Sheet> read_sheets(const std::filesystem::path& folder) {
+/// Each text of a folder but the list of workbooks, in the order of the names.
+template <class Read>
+auto read_all(const std::filesystem::path& folder, const Read& read) {
     std::vector<std::filesystem::path> paths;
     for (const auto& entry : std::filesystem::directory_iterator(folder))
         if (entry.path().extension() == ".txt" && entry.path().filename() != workbooks_file)
             paths.push_back(entry.path());
     std::sort(paths.begin(), paths.end());
-    std::vector<Sheet> sheets;
-    sheets.reserve(paths.size());
-    for (const auto& path : paths) sheets.push_back(read_named(path, read_sheet));
-    return sheets;
+    std::vector<decltype(read(std::string_view()))> all;
+    all.reserve(paths.size());
+    for (const auto& path : paths) all.push_back(read_named(path, read));
+    return all;
+}
+
+}  // namespace
+
+std::vector<Sheet> read_sheets(const std::filesystem::path& folder) {
+    return read_all(folder, read_sheet);
+}
+
+std::vector<ExampleSheet> read_examples(const std::filesystem::path& folder) {
+    return read_all(folder, read_example_sheet);
 }
 
 std::vector<WorkbookText> read_workbooks_of(const std::filesystem::path& folder) {

@@ -129,16 +129,18 @@ void write_sheet(xml_node spreadsheet, const SheetGrid& sheet, Sizes& sizes) {
     xml_node table = spreadsheet.append_child("table:table");
     set(table, "table:name", sheet.name);
     set(table, "table:style-name", sheet.wide ? "taWide" : "taUpright");
-    set(table, "table:protected", "true");
+    if (sheet.protect) set(table, "table:protected", "true");
     if (sheet.printed) {
         const std::string last = cell_text(std::max(sheet.rows - 1, 0), sheet.print_columns - 1);
         set(table, "table:print-ranges", sheet.name + ".A1:" + sheet.name + "." + last);
     } else {
         set(table, "table:print", "false");
     }
-    xml_node allowed = table.append_child("loext:table-protection");
-    set(allowed, "loext:select-protected-cells", "true");
-    set(allowed, "loext:select-unprotected-cells", "true");
+    if (sheet.protect) {
+        xml_node allowed = table.append_child("loext:table-protection");
+        set(allowed, "loext:select-protected-cells", "true");
+        set(allowed, "loext:select-unprotected-cells", "true");
+    }
     for (const double width : sheet.column_widths_cm)
         set(table.append_child("table:table-column"), "table:style-name", sizes.column(width));
     write_rows(table, sheet, sizes);

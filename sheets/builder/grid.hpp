@@ -81,7 +81,8 @@ struct SheetGrid {
     int rows = 0;
     int print_columns = 0;  ///< the columns that are printed
     bool printed = true;
-    int head_rows = 0;  ///< rows repeated on each page and frozen on the screen
+    bool protect = true;  ///< but what is typed in
+    int head_rows = 0;    ///< rows repeated on each page and frozen on the screen
     bool wide = false;
 };
 

@@ -1,10 +1,13 @@
 // Builds the workbooks from their text: NAME.fods (SI) and NAME-us.fods for each workbook of
-// TEXT_FOLDER/workbooks.txt, and worked-examples.fods from the file of worked examples.
+// TEXT_FOLDER/workbooks.txt, examples of the small sheets of TEXT_FOLDER/examples, and worked-examples.fods
+// from the file of worked examples.
 #include <filesystem>
 #include <iostream>
 
 #include "sheets/builder/command_line.hpp"
 #include "sheets/builder/compose.hpp"
+#include "sheets/builder/equations.hpp"
+#include "sheets/builder/examples_book.hpp"
 #include "sheets/builder/files.hpp"
 #include "sheets/builder/worked_examples_book.hpp"
 
@@ -13,22 +16,32 @@ int main(int argc, char** argv) try {
     CLI::App app("Builds the template workbooks from their text, as flat OpenDocument spreadsheets.",
                  "build_sheets");
     std::filesystem::path texts;
+    std::filesystem::path equations;
     std::filesystem::path examples;
     std::filesystem::path output;
     app.add_option("TEXT_FOLDER", texts, "the sheets as text, and workbooks.txt")
         ->required()
         ->check(CLI::ExistingDirectory);
+    app.add_option("EQUATIONS", equations, "the equations of the functions")
+        ->required()
+        ->check(CLI::ExistingFile);
     app.add_option("EXAMPLES", examples, "the file of worked examples")->required()->check(CLI::ExistingFile);
     app.add_option("OUTPUT_FOLDER", output, "where the workbooks go")->required();
     if (const auto status = read_command_line(app, argc, argv)) return *status;
 
     std::filesystem::create_directories(output);
-    const std::vector<Sheet> sheets = read_sheets(texts);
+    std::vector<Sheet> sheets = read_sheets(texts);
+    fill_equations(sheets, read_equations(read_file(equations)));
     for (const WorkbookText& workbook : read_workbooks_of(texts)) {
         for (const System system : {System::si, System::us}) {
             const WorkbookGrid grid = compose(workbook, sheets, system);
             write_file(output / (grid.name + ".fods"), flat_document(grid));
         }
+    }
+    const std::vector<ExampleSheet> small = read_examples(texts / "examples");
+    for (const System system : {System::si, System::us}) {
+        const WorkbookGrid grid = examples_book(small, system);
+        write_file(output / (grid.name + ".fods"), flat_document(grid));
     }
     const WorkedExamples read = read_worked_examples(read_file(examples));
     write_file(output / "worked-examples.fods", flat_document(worked_examples_book(read)));

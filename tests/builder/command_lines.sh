@@ -23,7 +23,7 @@ for tool in "$@"; do
   expect 2 'Run with --help' "$tool"
   expect 2 'Run with --help' "$tool" --nonsense
   case $name in
-    build_sheets) expect 2 'EXAMPLES: File does not exist: /none' "$tool" / /none /tmp ;;
+    build_sheets) expect 2 'EXAMPLES: File does not exist: /none' "$tool" / "$0" /none /tmp ;;
     generate_addin)
       expect 2 'wanted: DIR or --renew' "$tool"
       expect 2 'excludes' "$tool" / --renew / ;;

@@ -24,6 +24,12 @@ Function width_entry() {
         return calc::arch_width({shape, span, rise}, depth);
     });
     width.says("Inside width of a chamber at a depth above its base")
+        .also_called("chord, width at a height, cross-section, chamber, arch")
+        .related({"UC.ARCH.AREA", "UC.ARCH.LENGTH"})
+        .to_try("UC.ARCH.WIDTH(\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"300 mm\"; \"mm\")")
+        .to_try("UC.ARCH.WIDTH(\"ellipse\"; \"48 in\"; \"30 in\"; \"12 in\"; \"in\")")
+        .refuses("UC.ARCH.WIDTH(\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"800 mm\")")
+        .sketch(Sketch::chamber)
         .equation(
             "ellipse w = B sqrt(1 - (y/H)^2); parabola w = B sqrt(1 - y/H); segment w = 2 sqrt(R^2 - "
             "(y - c)^2), R = (B^2/4 + H^2)/(2 H), c = H - R; circle w = 2 sqrt(y (H - y))")
@@ -43,6 +49,12 @@ Function area_entry() {
         return calc::arch_area({shape, span, rise}, depth);
     });
     area.says("Inside area of a chamber's cross-section below a depth")
+        .also_called("flow area, section area, cross-sectional area, chamber volume per length")
+        .related({"UC.ARCH.WIDTH", "UC.BED.VOLUME"})
+        .to_try("UC.ARCH.AREA(\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"750 mm\")")
+        .to_try("UC.ARCH.AREA(\"parabola\"; \"48 in\"; \"30 in\"; \"30 in\"; \"ft2\")")
+        .refuses("UC.ARCH.AREA(\"dome\"; \"1.2 m\"; \"750 mm\"; \"750 mm\")")
+        .sketch(Sketch::chamber)
         .equation("A = integral of w dy from 0 to y, in closed form")
         .source("elementary geometry");
     return takes_arch(area)
@@ -65,6 +77,11 @@ Function length_entry() {
     });
     length
         .says("Length along the arch from foot to foot; of a rectangle walls and top, of a circle all round")
+        .also_called("perimeter, developed length, girth, arc length")
+        .related({"UC.ARCH.WIDTH", "UC.ARCH.AREA", "UC.WRAP.AREA"})
+        .to_try("UC.ARCH.LENGTH(\"ellipse\"; \"1.2 m\"; \"750 mm\")")
+        .to_try("UC.ARCH.LENGTH(\"ellipse\"; \"48 in\"; \"30 in\"; \"in\")")
+        .sketch(Sketch::chamber)
         .equation(
             "ellipse s = 2 a E(e); parabola s = B/2 (sqrt(1 + k^2) + asinh(k)/k), k = 4 H/B; "
             "segment s = 2 R theta")

@@ -30,6 +30,12 @@ Entry& takes_rows(Entry& entry) {
 Function row_units_entry() {
     auto units = function("UC.ROW.UNITS", &calc::row_units);
     units.says("Units that fit in a row; the two end units carry the end walls; 0 when not even two fit")
+        .also_called("number of chambers, how many fit, chambers per row")
+        .related({"UC.ROW.LENGTH", "UC.BED.ROWS"})
+        .to_try("UC.ROW.UNITS(\"44 m\"; \"2.4 m\"; \"2.3 m\"; \"100 mm\")")
+        .to_try("UC.ROW.UNITS(\"148 ft\"; \"8 ft\"; \"7.5 ft\"; \"4 in\")")
+        .refuses("UC.ROW.UNITS(44000; 2.4; 2.3; 0.1)")
+        .sketch(Sketch::bed_plan)
         .equation("u = 2 + floor((l_a - 2 E + o)/(M - o))")
         .source("common practice")
         .takes("available length", "l_a", "Length that the row may take")
@@ -43,6 +49,11 @@ Function row_units_entry() {
 Function row_length_entry() {
     auto length = function("UC.ROW.LENGTH", &calc::row_length);
     length.says("Installed length of a row of units")
+        .also_called("installed length, length of a row of chambers")
+        .related({"UC.ROW.UNITS", "UC.BED.LENGTH"})
+        .to_try("UC.ROW.LENGTH(20; \"2.4 m\"; \"2.3 m\"; \"100 mm\")")
+        .to_try("UC.ROW.LENGTH(\"20 each\"; \"8 ft\"; \"7.5 ft\"; \"4 in\"; \"ft\")")
+        .sketch(Sketch::bed_plan)
         .equation("l = 2 E + (u - 2) M - (u - 1) o")
         .source("common practice")
         .takes("units", "u", "Units in the row, end units included; at least 2")
@@ -56,6 +67,11 @@ Function row_length_entry() {
 Function bed_rows_entry() {
     auto rows = function("UC.BED.ROWS", &calc::bed_rows);
     rows.says("Rows that fit side by side")
+        .also_called("number of rows, how many rows fit, rows side by side")
+        .related({"UC.BED.WIDTH", "UC.ROW.UNITS"})
+        .to_try("UC.BED.ROWS(\"14 m\"; \"1.3 m\"; \"150 mm\"; \"305 mm\")")
+        .to_try("UC.BED.ROWS(\"46 ft\"; \"52 in\"; \"6 in\"; \"12 in\")")
+        .sketch(Sketch::bed_section)
         .equation("r = floor((W_a - 2 m + g)/(B_f + g))")
         .source("common practice")
         .takes("available width", "W_a", "Width that the bed may take")
@@ -70,6 +86,11 @@ Function bed_rows_entry() {
 Function bed_width_entry() {
     auto width = function("UC.BED.WIDTH", &calc::bed_width);
     width.says("Width of the bed for a number of rows")
+        .also_called("footprint width, trench width, excavation width")
+        .related({"UC.BED.ROWS", "UC.BED.LENGTH", "UC.SIDEFILL.WIDTH"})
+        .to_try("UC.BED.WIDTH(9; \"1.3 m\"; \"150 mm\"; \"305 mm\")")
+        .to_try("UC.BED.WIDTH(\"9 each\"; \"52 in\"; \"6 in\"; \"12 in\"; \"ft\")")
+        .sketch(Sketch::bed_section)
         .equation("W = r B_f + (r - 1) g + 2 m")
         .source("common practice")
         .takes("rows", "r", "Rows of chambers")
@@ -83,6 +104,11 @@ Function bed_width_entry() {
 Function bed_length_entry() {
     return function("UC.BED.LENGTH", &calc::bed_length)
         .says("Length of the bed for a length of row")
+        .also_called("footprint length, trench length")
+        .related({"UC.ROW.LENGTH", "UC.BED.WIDTH"})
+        .to_try("UC.BED.LENGTH(\"44.3 m\"; \"305 mm\")")
+        .to_try("UC.BED.LENGTH(\"147 ft\"; \"12 in\"; \"ft\")")
+        .sketch(Sketch::bed_plan)
         .equation("L = l + 2 e")
         .source("common practice")
         .takes("row length", "l", "Installed length of a row")
@@ -99,6 +125,11 @@ Function ports_entry() {
         .says(
             "Inspection ports: at both ends of each row and, with an interval, at most that many units "
             "apart")
+        .also_called("inspection ports, risers, access, cleanout")
+        .related({"UC.ROW.UNITS", "UC.BED.ROWS"})
+        .to_try("UC.BED.PORTS(9; 20)")
+        .to_try("UC.BED.PORTS(9; 20; 10)")
+        .sketch(Sketch::bed_plan)
         .equation("p = r (ceil((u - 1)/k) + 1); k = 0: two a row")
         .source("common practice")
         .takes("rows", "r", "Rows of chambers")

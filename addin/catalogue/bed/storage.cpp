@@ -57,6 +57,18 @@ Function volume_entry() {
                                                shape, span, rise, chamber_length, fall));
         });
     volume.says("Water held by the bed below a depth above its base at the low end, in chambers and stone")
+        .also_called("storage volume, capacity, water held, void volume, detention volume")
+        .related({"UC.BED.DEPTH", "UC.STAGE.STORAGE", "UC.STORAGE.REQUIRED"})
+        .to_try(
+            "UC.BED.VOLUME(\"1.127 m\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+        .to_try(
+            "UC.BED.VOLUME(\"3.75 ft\"; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"9 in\"; \"6 in\"; \"40 %\"; "
+            "\"ellipse\"; \"48 in\"; \"30 in\"; \"1150 ft\"; \"ft3\")")
+        .refuses(
+            "UC.BED.VOLUME(\"1.127 m\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; 40; "
+            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+        .sketch(Sketch::bed_section)
         .equation(held_equation)
         .source(held_source)
         .takes("depth", "d", "Depth of water above the base of the bed")
@@ -100,6 +112,18 @@ Function depth_entry() {
                                              span, rise, chamber_length, fall));
         });
     depth.says("Depth of water above the base of the bed for a volume held: the inverse of UC.BED.VOLUME")
+        .also_called("stage, water level for a volume, depth of water, inverse of stage-storage")
+        .related({"UC.BED.VOLUME", "UC.STAGE.STORAGE"})
+        .to_try(
+            "UC.BED.DEPTH(\"250 m3\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+        .to_try(
+            "UC.BED.DEPTH(\"8800 ft3\"; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"9 in\"; \"6 in\"; \"40 %\"; "
+            "\"ellipse\"; \"48 in\"; \"30 in\"; \"1150 ft\"; \"ft\")")
+        .refuses(
+            "UC.BED.DEPTH(\"900 m3\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+        .sketch(Sketch::bed_section)
         .equation("d where V(d) = V; root by TOMS 748 (Boost.Math)")
         .source(held_source)
         .takes("volume", "V", "Volume of water held")
@@ -125,6 +149,15 @@ Function table_entry() {
             "Stage-storage table in equal steps from the base to the top of the stone, with rows added at "
             "the base and crown of the chambers where they fall between: steps + 1 to steps + 3 rows of "
             "values")
+        .also_called("stage-storage curve, depth-volume table, storage table, elevation storage")
+        .related({"UC.BED.VOLUME", "UC.BED.DEPTH", "UC.LOOKUP", "UC.ROUTE.POOL"})
+        .to_try(
+            "UC.STAGE.STORAGE(20; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+        .to_try(
+            "UC.STAGE.STORAGE(20; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"9 in\"; \"6 in\"; \"40 %\"; "
+            "\"ellipse\"; \"48 in\"; \"30 in\"; \"1150 ft\"; \"ft;ft3;ft3;ft3;ft2\")")
+        .sketch(Sketch::bed_section)
         .equation(held_equation)
         .source(held_source)
         .takes("steps", "N_s", "Number of equal steps")

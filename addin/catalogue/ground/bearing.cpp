@@ -22,6 +22,12 @@ std::vector<Function> bearing_functions() {
         function("UC.BEARING.CAPACITY", &calc::bearing_capacity)
             .says("Ultimate bearing pressure, gross, of ground under a strip or rectangle; without a factor "
                   "of safety")
+            .also_called("ultimate bearing, Terzaghi, Meyerhof, N factors, safe bearing")
+            .related({"UC.BEARING.PRESUMPTIVE", "UC.BEARING.CBR", "UC.FOOT.PRESSURE"})
+            .to_try("UC.BEARING.CAPACITY(\"5 kPa\"; \"32 deg\"; \"18 kN/m3\"; \"0 m\"; \"0.5 m\")")
+            .to_try("UC.BEARING.CAPACITY(\"100 psf\"; \"32 deg\"; \"115 lbf/ft3\"; \"2 ft\"; \"4 ft\"; ; "
+                    "\"Meyerhof\"; \"psf\")")
+            .refuses("UC.BEARING.CAPACITY(\"5 kPa\"; \"50 deg\"; \"18 kN/m3\"; \"0 m\"; \"0.5 m\")")
             .equation("q_u = s_c c N_c + s_q gamma D N_q + s_gamma 0.5 gamma B N_gamma; factors of the "
                       "method; depth factors 1")
             .source(

@@ -10,6 +10,11 @@ std::vector<Function> compaction_functions() {
     return {
         function("UC.COMPACTION.DRY", &calc::dry_density)
             .says("Dry density of fill from its wet density and moisture")
+            .also_called("Proctor, dry density, moisture, water content, sand cone, nuclear gauge")
+            .related({"UC.COMPACTION.DEGREE", "UC.LIFTS"})
+            .to_try("UC.COMPACTION.DRY(\"2.05 t/m3\"; \"12 %\"; \"t/m3\")")
+            .to_try("UC.COMPACTION.DRY(\"128 lb/ft3\"; \"12 %\"; \"lb/ft3\")")
+            .refuses("UC.COMPACTION.DRY(\"2.05 t/m3\"; 12; \"t/m3\")")
             .equation("rho_d = rho/(1 + w)")
             .source("Das, Principles of Geotechnical Engineering: sand-cone test")
             .example("UC.COMPACTION.DRY(\"2.05 t/m3\"; \"12 %\"; \"t/m3\")", "1.830357", "5e-7",
@@ -24,6 +29,10 @@ std::vector<Function> compaction_functions() {
             .gives("rho_d", "Dry density"),
         function("UC.COMPACTION.DEGREE", &calc::compaction_degree)
             .says("Relative compaction: dry density in the field over that of the laboratory")
+            .also_called("relative compaction, MDD, field density, percent compaction")
+            .related({"UC.COMPACTION.DRY", "UC.LIFTS"})
+            .to_try("UC.COMPACTION.DEGREE(\"1.83 t/m3\"; \"1.92 t/m3\")")
+            .to_try("UC.COMPACTION.DEGREE(\"114 lb/ft3\"; \"120 lb/ft3\")")
             .equation("R = rho_d/rho_ref")
             .source("Das, Principles of Geotechnical Engineering: sand-cone test")
             .example("UC.COMPACTION.DEGREE(\"1.830357 t/m3\"; \"1.92 t/m3\")", "0.95331", "5e-6",

@@ -22,6 +22,11 @@ std::vector<Function> dynamic_cone_functions() {
         function("UC.BEARING.CBR", &calc::cone_cbr)
             .says("California bearing ratio in percent from the penetration per blow of a dynamic cone, 8-kg "
                   "hammer")
+            .also_called("DCP, dynamic cone penetrometer, DPI, penetration index, California bearing ratio")
+            .related({"UC.BEARING.PRESUMPTIVE", "UC.BEARING.CAPACITY"})
+            .to_try("UC.BEARING.CBR(\"12 mm\")")
+            .to_try("UC.BEARING.CBR(\"0.5 in\")")
+            .to_try("UC.BEARING.CBR(\"20 mm\"; \"CL\")")
             .equation("general CBR = 292/d^1.12; CL below 10: 1/(0.017019 d)^2; CH: 1/(0.002871 d); d in mm")
             .source("ASTM D6951 (equations from memory)")
             .examples("UC.BEARING.CBR(\"{} mm\")", "5e-5", Origin::from_memory,

@@ -30,6 +30,13 @@ Function coefficient_entry() {
             "Coefficient of earth pressure of ground without cohesion: Rankine without wall friction, "
             "Coulomb "
             "with it, Jaky at rest")
+        .also_called("Ka, Kp, K0, Rankine, Coulomb, Jaky, lateral earth pressure")
+        .related({"UC.EARTH.THRUST", "UC.SIDEFILL.WIDTH"})
+        .to_try("UC.EARTH.COEFFICIENT(\"active\"; \"32 deg\")")
+        .to_try("UC.EARTH.COEFFICIENT(\"rest\"; \"40 deg\")")
+        .to_try("UC.EARTH.COEFFICIENT(\"active\"; \"32 deg\"; \"20 deg\")")
+        .refuses("UC.EARTH.COEFFICIENT(\"active\"; \"32 deg\"; ; ; \"1V:1H\")")
+        .sketch(Sketch::wall)
         .equation(
             "Rankine K = cos beta (cos beta -+ r)/(cos beta +- r), r = sqrt(cos^2 beta - cos^2 phi); Coulomb "
             "K_a = sin^2(alpha + phi)/(sin^2 alpha sin(alpha - delta)(1 + sqrt(sin(phi + delta) sin(phi - "
@@ -80,6 +87,12 @@ Function coefficient_entry() {
 Function thrust_entry() {
     return function("UC.EARTH.THRUST", &calc::earth_thrust)
         .says("Thrust of earth, surcharge and groundwater on a length of wall")
+        .also_called("retaining wall, shoring, lateral force, active thrust, surcharge")
+        .related({"UC.EARTH.COEFFICIENT"})
+        .to_try("UC.EARTH.THRUST(0.3073; \"19 kN/m3\"; \"3 m\"; \"10 kPa\")")
+        .to_try("UC.EARTH.THRUST(0.3073; \"120 lbf/ft3\"; \"10 ft\"; \"250 psf\"; ; \"lbf/ft\")")
+        .refuses("UC.EARTH.THRUST(0.3073; \"20 kN/m3\"; \"3 m\"; ; \"4 m\")")
+        .sketch(Sketch::wall)
         .equation("P = K (gamma H^2/2 + q H - gamma_w h_w^2/2) + gamma_w h_w^2/2, gamma_w = 9.80665 kN/m3")
         .source("elementary statics; effective weight below the water (Terzaghi 1943)")
         .example("UC.EARTH.THRUST(UC.EARTH.COEFFICIENT(\"active\"; \"30 deg\"); \"17.3 kN/m3\"; \"7.32 m\")",

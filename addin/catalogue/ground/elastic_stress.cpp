@@ -32,6 +32,13 @@ constexpr const char* corner_of_unit_depth =
 Function point_entry() {
     return function("UC.LOAD.POINT", &calc::stress_under_point)
         .says("Vertical stress in the ground under a point load, or beside it")
+        .also_called(
+            "Boussinesq, concentrated load, vertical stress, influence factor, pressure bulb, outrigger")
+        .related({"UC.LOAD.CIRCLE", "UC.LOAD.RECTANGLE", "UC.LOAD.PLANT"})
+        .to_try("UC.LOAD.POINT(\"100 kN\"; \"1.5 m\"; \"1 m\")")
+        .to_try("UC.LOAD.POINT(\"16 kip\"; \"4 ft\"; ; \"psf\")")
+        .refuses("UC.LOAD.POINT(\"100 kg\"; \"1.5 m\")")
+        .sketch(Sketch::point)
         .equation("sigma = 3 Q/(2 pi z^2) (1 + (r/z)^2)^-2.5")
         .source("Boussinesq (1885)")
         .example("UC.LOAD.POINT(\"100 kN\"; \"2 m\")", "11.9366", "5e-5", Origin::mathematics,
@@ -58,6 +65,11 @@ Function point_entry() {
 Function circle_entry() {
     return function("UC.LOAD.CIRCLE", &calc::stress_under_circle)
         .says("Vertical stress in the ground under the centre of a loaded circle")
+        .also_called("round footing, tank, plate bearing, flexible circular load")
+        .related({"UC.LOAD.RECTANGLE", "UC.LOAD.POINT"})
+        .to_try("UC.LOAD.CIRCLE(\"300 kPa\"; \"0.5 m\"; \"1 m\")")
+        .to_try("UC.LOAD.CIRCLE(\"100 psi\"; \"6 in\"; \"2 ft\"; \"psf\")")
+        .sketch(Sketch::point)
         .equation("sigma = q (1 - (1 + (R/z)^2)^-1.5)")
         .source("Boussinesq (1885), integrated over the circle; Spangler (1951) tabulates it")
         .example("UC.LOAD.CIRCLE(\"100 kPa\"; \"1 m\"; \"1 m\")", "64.6447", "5e-5", Origin::mathematics,
@@ -88,6 +100,13 @@ Function circle_entry() {
 Function rectangle_entry() {
     return function("UC.LOAD.RECTANGLE", &calc::stress_under_rectangle)
         .says("Vertical stress in the ground under the centre or a corner of a loaded rectangle")
+        .also_called("Newmark, Fadum, Steinbrenner, footing, crane mat, track, stress increase")
+        .related({"UC.LOAD.SPREAD", "UC.LOAD.PLANT", "UC.LOAD.CIRCLE"})
+        .to_try("UC.LOAD.RECTANGLE(\"100 kPa\"; \"2 m\"; \"1 m\"; \"0.75 m\")")
+        .to_try("UC.LOAD.RECTANGLE(\"100 kPa\"; \"2 m\"; \"1 m\"; \"0.75 m\"; \"corner\")")
+        .to_try("UC.LOAD.RECTANGLE(\"2 ksf\"; \"8 ft\"; \"4 ft\"; \"3 ft\"; ; \"psf\")")
+        .refuses("UC.LOAD.RECTANGLE(\"100 kPa\"; \"2 m\"; \"1 m\"; \"0.75 m\"; \"edge\")")
+        .sketch(Sketch::point)
         .equation(
             "corner sigma = q/(2 pi) (atan(L W/(z R)) + L W z/R (1/(L^2 + z^2) + 1/(W^2 + z^2))), R^2 = "
             "L^2 + W^2 + z^2; centre = 4 corners of L/2 x W/2")

@@ -10,6 +10,11 @@ std::vector<Function> fabric_functions() {
     return {
         function("UC.FABRIC.OPENING", &calc::fabric_opening)
             .says("Largest opening O95 of a separation fabric beside soil of size d85; at most 0.60 mm")
+            .also_called("AOS, apparent opening size, O95, EOS, filter, retention criterion, geotextile")
+            .related({"UC.FABRIC.FACTOR", "UC.GRADING.SIZE"})
+            .to_try("UC.FABRIC.OPENING(\"0.25 mm\"; 1.6; \"mm\")")
+            .to_try("UC.FABRIC.OPENING(\"0.01 in\"; 1; \"in\")")
+            .refuses("UC.FABRIC.OPENING(0.25; 1.6)")
             .equation("O95 = min(B d85, 0.60 mm)")
             .source("FHWA NHI-07-092 (2008), chapter 2, filter criterion for steady flow; AASHTO M 288, "
                     "separation: 0.60 mm (both from memory)")
@@ -27,6 +32,9 @@ std::vector<Function> fabric_functions() {
             .gives("O95", "Largest opening"),
         function("UC.FABRIC.FACTOR", &calc::fabric_factor)
             .says("Factor B of the filter criterion, for soils of which half or less passes 0.075 mm")
+            .also_called("B factor, retention criterion, filter")
+            .related({"UC.FABRIC.OPENING", "UC.GRADING.UNIFORMITY"})
+            .to_try("UC.FABRIC.FACTOR(5)")
             .equation("B = 1 for Cu <= 2 and Cu >= 8; 0.5 Cu from 2 to 4; 8/Cu from 4 to 8")
             .source("FHWA NHI-07-092 (2008), chapter 2 (from memory)")
             .examples("UC.FABRIC.FACTOR({})", "5e-5", Origin::from_memory,

@@ -11,6 +11,12 @@ std::vector<Function> fill_load_functions() {
         function("UC.LOAD.FILL",
                  [](std::vector<std::tuple<Length, UnitWeight>> layers) { return calc::fill_load(layers); })
             .says("Pressure under layers of fill")
+            .also_called("dead load, overburden, soil prism, backfill weight")
+            .related({"UC.LOAD.WHEEL", "UC.FOOT.PRESSURE", "UC.UPLIFT.FACTOR"})
+            .to_try("UC.LOAD.FILL({\"0.3 m\";\"18 kN/m3\"|\"0.6 m\";\"19 kN/m3\"})")
+            .to_try("UC.LOAD.FILL({\"ft\";\"lbf/ft3\"|1;120|2;110}; \"psf\")")
+            .refuses("UC.LOAD.FILL({\"0.3 m\";\"1800 kg/m3\"})")
+            .sketch(Sketch::wheel)
             .equation("p = sum t gamma")
             .source("elementary statics")
             .example("UC.LOAD.FILL({\"m\";\"kN/m3\"|0.3;18|0.45;20|0.25;23})", "20.15", "1e-12 rel",

@@ -13,6 +13,12 @@ std::vector<Function> foot_pressure_functions() {
                 "Mean pressure on the subgrade where the spreads of feet meet under the base stone, from the "
                 "load over a "
                 "span and gap that goes to two feet and the column of stone between rows")
+            .also_called(
+                "subgrade pressure, bearing stress under chambers, foundation stone, footing of a chamber")
+            .related({"UC.BASE.THICKNESS", "UC.BEARING.PRESUMPTIVE", "UC.LOAD.FILL"})
+            .to_try("UC.FOOT.PRESSURE(\"80 kPa\"; \"1300 mm\"; \"150 mm\"; \"150 mm\"; \"225 mm\")")
+            .to_try("UC.FOOT.PRESSURE(\"1600 psf\"; \"52 in\"; \"6 in\"; \"6 in\"; \"9 in\"; \"psf\")")
+            .sketch(Sketch::foot)
             .equation("p = q max(1, (B_f + w_c)/(2 b_f + b + w_c)), w_c = min(b, g); over a pitch the sum is "
                       "q (B_f + g)")
             .source(

@@ -35,6 +35,11 @@ Function size_entry() {
         return calc::grading_size(grading, percent);
     });
     size.says("Size that a percentage of a grading passes, such as D10 or D85")
+        .also_called("sieve analysis, D10, D50, D60, D85, particle size distribution, PSD")
+        .related({"UC.GRADING.UNIFORMITY", "UC.GRADING.FITS", "UC.FABRIC.OPENING"})
+        .to_try("UC.GRADING.SIZE({\"mm\";\"%\"|63;100|50;95|37.5;52|25;8|12.5;2}; 60; \"mm\")")
+        .to_try("UC.GRADING.SIZE({\"in\";\"%\"|2.5;100|2;95|1.5;52|1;8|0.5;2}; 10; \"in\")")
+        .refuses("UC.GRADING.SIZE({63;100|50;95|25;8}; 60)")
         .equation("log d straight against p between two sieves")
         .source("common practice (grading plotted on a logarithmic axis of size)")
         .example("UC.GRADING.SIZE({\"mm\";\"%\"|1;0|100;100}; 50; \"mm\")", "10", "1e-12 rel",
@@ -68,6 +73,10 @@ Function uniformity_entry() {
     auto uniformity = function("UC.GRADING.UNIFORMITY",
                                [](GradingRows grading) { return calc::grading_uniformity(grading); });
     uniformity.says("Coefficient of uniformity of a grading")
+        .also_called("coefficient of uniformity, Cu, well graded, uniformly graded")
+        .related({"UC.GRADING.CURVATURE", "UC.GRADING.SIZE", "UC.FABRIC.FACTOR"})
+        .to_try("UC.GRADING.UNIFORMITY({\"mm\";\"%\"|63;100|50;95|37.5;52|25;8|12.5;2})")
+        .to_try("UC.GRADING.UNIFORMITY({\"in\";\"%\"|2.5;100|2;95|1.5;52|1;8|0.5;2})")
         .equation("Cu = D60/D10")
         .source("ASTM D2487")
         .example("UC.GRADING.UNIFORMITY({\"mm\";\"%\"|0.11;10|0.25;30|0.48;60})", "4.36", "0.005",
@@ -83,6 +92,10 @@ Function curvature_entry() {
     auto curvature = function("UC.GRADING.CURVATURE",
                               [](GradingRows grading) { return calc::grading_curvature(grading); });
     curvature.says("Coefficient of curvature of a grading")
+        .also_called("coefficient of curvature, Cc, Cz, well graded")
+        .related({"UC.GRADING.UNIFORMITY", "UC.GRADING.SIZE"})
+        .to_try("UC.GRADING.CURVATURE({\"mm\";\"%\"|63;100|50;95|37.5;52|25;8|12.5;2})")
+        .to_try("UC.GRADING.CURVATURE({\"in\";\"%\"|2.5;100|2;95|1.5;52|1;8|0.5;2})")
         .equation("Cc = D30^2/(D10 D60)")
         .source("ASTM D2487")
         .example("UC.GRADING.CURVATURE({\"mm\";\"%\"|0.11;10|0.25;30|0.48;60})", "1.18", "0.005",
@@ -97,6 +110,11 @@ Function fits_entry() {
                              return calc::grading_fits(grading, envelope);
                          });
     fits.says("Whether a grading lies within an envelope: a published size number, or a table of limits")
+        .also_called("No. 57 stone, gradation band, spec limits, ASTM D448, M 43, grading envelope")
+        .related({"UC.GRADING.SIZE", "UC.STONE.POROSITY"})
+        .to_try("UC.GRADING.FITS({\"mm\";\"%\"|63;100|50;95|37.5;52|25;8|12.5;2}; \"No. 3\")")
+        .to_try("UC.GRADING.FITS({\"in\";\"%\"|1.5;100|1;97|0.5;40|0.187;5|0.093;2}; \"No. 57\")")
+        .refuses("UC.GRADING.FITS({\"mm\";\"%\"|63;100|50;95|37.5;52|25;8|12.5;2}; \"No. 99\")")
         .equation("least <= passing <= most at each sieve of the envelope")
         .source(
             "AASHTO M 43 / ASTM D448, Table 1 (sizes 57 and 67 as in Iowa DOT IM 209, Appendix D; 3, 357, 4, "

@@ -20,6 +20,12 @@ std::vector<Function> load_class_functions() {
     return {
         function("UC.LOAD.CLASS", &calc::class_load)
             .says("Load of a wheel or access cover by the class of its standard")
+            .also_called("load rating, grate class, cover class, D400, HS20, W80, wheel load, test load")
+            .related({"UC.LOAD.WHEEL"})
+            .to_try("UC.LOAD.CLASS(\"AASHTO truck\")")
+            .to_try("UC.LOAD.CLASS(\"AASHTO truck\"; ; \"kip\")")
+            .to_try("UC.LOAD.CLASS(\"AS 3996 D\"; \"serviceability\")")
+            .refuses("UC.LOAD.CLASS(\"AASHTO truck\"; \"serviceability\")")
             .equation("table")
             .source(
                 "AASHTO LRFD 3.6.1.2.2 and 3.6.1.2.3 (wheel = half an axle); AS 5100.2 (W80, from memory); "

@@ -10,6 +10,12 @@ std::vector<Function> patch_spread_functions() {
     return {
         function("UC.LOAD.SPREAD", &calc::spread_load)
             .says("Mean pressure of a load on a patch that widens with depth")
+            .also_called("2:1 method, load dispersion, load spread angle")
+            .related({"UC.LOAD.WHEEL", "UC.LOAD.RECTANGLE", "UC.BASE.THICKNESS"})
+            .to_try("UC.LOAD.SPREAD(\"80 kN\"; \"250 mm\"; \"400 mm\"; \"0.75 m\")")
+            .to_try("UC.LOAD.SPREAD(\"16 kip\"; \"10 in\"; \"20 in\"; \"3 ft\"; ; \"psf\")")
+            .refuses("UC.LOAD.SPREAD(\"80 kN\"; \"250 mm\"; \"400 mm\"; \"0.75 m\"; \"2H:1V\")")
+            .sketch(Sketch::wheel)
             .equation("p = P/((L + 2 s z)(W + 2 s z))")
             .source("common practice (2:1 method); Municipal Code of Chicago 13-132-060(b)(2) has 60 deg")
             .example("UC.LOAD.SPREAD(\"100 kN\"; \"1 m\"; \"1 m\"; \"2 m\"; \"60 deg\")", "9.13061",
@@ -40,6 +46,11 @@ std::vector<Function> strip_spread_functions() {
     return {
         function("UC.BASE.THICKNESS", &calc::base_thickness)
             .says("Base stone that brings the pressure under a long strip down to what the subgrade can bear")
+            .also_called("foundation stone depth, bedding thickness, subbase")
+            .related({"UC.FOOT.PRESSURE", "UC.LOAD.SPREAD"})
+            .to_try("UC.BASE.THICKNESS(\"300 kPa\"; \"150 mm\"; \"140 kPa\"; ; \"mm\")")
+            .to_try("UC.BASE.THICKNESS(\"6000 psf\"; \"6 in\"; \"3000 psf\"; ; \"in\")")
+            .sketch(Sketch::foot)
             .equation("b = max(0, w (p/p_a - 1)/(2 s))")
             .source("equilibrium of a strip that spreads to both sides; 2V:1H common practice")
             .example("UC.BASE.THICKNESS(\"150 kPa\"; \"0.3 m\"; \"100 kPa\")", "0.15", "1e-12 rel",
@@ -61,6 +72,11 @@ std::vector<Function> strip_spread_functions() {
             .says("Width of side fill that the push of a loaded bed needs before the wall of the trench can "
                   "take it: "
                   "the limit of excavation beyond the outer chambers")
+            .also_called("limit of excavation, perimeter stone, side margin, embedment width")
+            .related({"UC.EARTH.COEFFICIENT", "UC.BED.WIDTH"})
+            .to_try("UC.SIDEFILL.WIDTH(\"60 kPa\"; \"0.75 m\"; \"40 kPa\"; ; \"mm\")")
+            .to_try("UC.SIDEFILL.WIDTH(\"1000 psf\"; \"30 in\"; \"800 psf\"; ; \"in\")")
+            .sketch(Sketch::bed_section)
             .equation("m = max(0, h (p/p_a - 1)/(2 s))")
             .source("equilibrium of a push that spreads upward and downward; 2V:1H common practice")
             .example("UC.SIDEFILL.WIDTH(\"60 kPa\"; \"1.2 m\"; \"40 kPa\")", "0.6", "1e-12 rel",

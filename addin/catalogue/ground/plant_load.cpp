@@ -13,6 +13,13 @@ std::vector<Function> plant_load_functions() {
             .says("Greatest stress at a depth under plant that stands on tracks, drums or wheels, each a "
                   "loaded "
                   "patch; for the cover over a structure that plant may cross")
+            .also_called("construction load, compaction plant, roller, tracked excavator, crane")
+            .related({"UC.LOAD.RECTANGLE", "UC.LOAD.WHEEL"})
+            .to_try("UC.LOAD.PLANT({\"25 kN\";\"0.1 m\";\"1.2 m\";\"0 m\";\"0 m\"|\"25 kN\";\"0.1 m\";\"1.2 "
+                    "m\";\"2 m\";\"0 m\"}; \"0.45 m\")")
+            .to_try("UC.LOAD.PLANT({\"kip\";\"ft\";\"ft\";\"ft\";\"ft\"|20;2;12;0;0|20;2;12;0;7}; \"1.5 "
+                    "ft\"; \"psf\")")
+            .sketch(Sketch::point)
             .equation(
                 "sigma = sum over patches of P/(L W) times the four corner influences, at the worst point")
             .source("Boussinesq (1885); Newmark, University of Illinois Circular 24 (1935), superposed")

@@ -24,6 +24,11 @@ std::vector<Function> presumptive_bearing_functions() {
     return {
         function("UC.BEARING.PRESUMPTIVE", &calc::presumptive_bearing)
             .says("Bearing pressure that a building code allows where the ground was not tested")
+            .also_called("allowable bearing, code bearing, safe bearing, SBC")
+            .related({"UC.BEARING.CAPACITY", "UC.FOOT.PRESSURE"})
+            .to_try("UC.BEARING.PRESUMPTIVE(\"gravel\")")
+            .to_try("UC.BEARING.PRESUMPTIVE(\"SM\"; \"psf\")")
+            .refuses("UC.BEARING.PRESUMPTIVE(\"peat\")")
             .equation("table")
             .source("International Building Code (2012), Table 1806.2: 12000, 4000, 3000, 2000, 1500 lbf/ft2")
             .example("UC.BEARING.PRESUMPTIVE(\"gravel\"; \"psf\")", "3000", "1e-9 rel", Origin::published,

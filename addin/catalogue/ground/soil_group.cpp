@@ -39,6 +39,13 @@ std::vector<Function> soil_group_functions() {
             {passing_2_mm, passing_0425_mm, passing_0075_mm, liquid_limit, plasticity_index});
     });
     group.says("AASHTO group of a soil from three sieves and its limits, such as A-2-4")
+        .also_called("AASHTO classification, M 145, Atterberg limits, LL, PI, No. 200, fines")
+        .related({"UC.SOIL.INDEX", "UC.GRADING.SIZE"})
+        .to_try("UC.SOIL.GROUP(48; 27; 9; 24; 4)")
+        .to_try("UC.SOIL.GROUP(\"95 %\"; \"85 %\"; \"60 %\"; 30; 12)")
+        .to_try("UC.SOIL.GROUP(90; 70; 5; \"NP\"; \"NP\")")
+        .refuses("UC.SOIL.GROUP(0.95; 0.85; 0.6; 30; 12)")
+        .refuses("UC.SOIL.GROUP(27; 48; 9; 24; 4)")
         .equation("first group that fits in the order A-1-a, A-1-b, A-3, A-2-4 to A-2-7, A-4 to A-7-6")
         .source("AASHTO M 145, Table 1")
         .example("UC.SOIL.GROUP(100; 80; 58; 30; 10)", "A-4", "exact", Origin::published, das_page)
@@ -60,6 +67,9 @@ std::vector<Function> soil_group_functions() {
         return calc::soil_index(passing_0075_mm, liquid_limit, plasticity_index);
     });
     index.says("AASHTO group index of a soil: 0 is good ground, 20 and more is poor")
+        .also_called("group index, GI, AASHTO, subgrade rating")
+        .related({"UC.SOIL.GROUP"})
+        .to_try("UC.SOIL.INDEX(60; 30; 12)")
         .equation(
             "GI = (F - 35)(0.2 + 0.005 (LL - 40)) + 0.01 (F - 15)(PI - 10), whole and at least 0; "
             "F <= 35: "

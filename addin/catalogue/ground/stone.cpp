@@ -11,6 +11,11 @@ std::vector<Function> stone_functions() {
     return {
         function("UC.STONE.POROSITY", &calc::stone_porosity)
             .says("Porosity of stone from its bulk density and the density of its particles")
+            .also_called("voids, void ratio, air voids, specific gravity, bulk density")
+            .related({"UC.STONE.MASS", "UC.BED.VOLUME"})
+            .to_try("UC.STONE.POROSITY(\"1590 kg/m3\"; \"2650 kg/m3\")")
+            .to_try("UC.STONE.POROSITY(\"99 lb/ft3\"; \"165 lb/ft3\")")
+            .refuses("UC.STONE.POROSITY(\"2650 kg/m3\"; \"1590 kg/m3\")")
             .equation("n = 1 - rho_b/rho_s")
             .source("ASTM C29/C29M, voids in aggregates")
             .example("UC.STONE.POROSITY(\"1600 kg/m3\"; \"2650 kg/m3\")", "0.396226", "5e-7",
@@ -24,6 +29,12 @@ std::vector<Function> stone_functions() {
             .gives("n", "Porosity"),
         function("UC.STONE.MASS", &calc::stone_mass)
             .says("Mass of stone that fills a volume")
+            .also_called("tonnage, stone quantity, tons of stone, aggregate order")
+            .related({"UC.STONE.POROSITY", "UC.ORDER"})
+            .to_try("UC.STONE.MASS(\"100 m3\"; \"38 %\"; \"2650 kg/m3\"; \"t\")")
+            .to_try("UC.STONE.MASS(\"130 yd3\"; \"40 %\"; \"165 lb/ft3\"; \"short ton\")")
+            .refuses("UC.STONE.MASS(\"100 m3\"; \"0.38 %\"; \"2650 kg/m3\"; \"t\")")
+            .refuses("UC.STONE.MASS(213; 0.4; 2.65; \"t\")")
             .equation("M = V (1 - n) rho_s")
             .source("ASTM C29/C29M, voids in aggregates")
             .example("UC.STONE.MASS(\"100 m3\"; \"40 %\"; \"2650 kg/m3\"; \"t\")", "159", "1e-12 rel",
@@ -79,6 +90,11 @@ std::vector<Function> stone_functions() {
             .gives("n", "Porosity as built"),
         function("UC.LIFTS", &calc::lifts)
             .says("Number of lifts for a thickness")
+            .also_called("layers, compaction layers, passes, lift thickness")
+            .related({"UC.COMPACTION.DEGREE"})
+            .to_try("UC.LIFTS(\"450 mm\"; \"150 mm\")")
+            .to_try("UC.LIFTS(\"18 in\"; \"8 in\")")
+            .refuses("UC.LIFTS(0.45; 150)")
             .equation("N = ceil(T/t)")
             .source("common practice")
             .example("UC.LIFTS(\"900 mm\"; \"300 mm\")", "3", "exact", Origin::common_practice,

@@ -32,6 +32,15 @@ std::vector<Function> uplift_functions() {
                                return calc::uplift_factor(weights, submerged_volume, water_unit_weight);
                            });
     factor.says("Factor of safety of a lined bed against flotation, by full weights over displaced water")
+        .also_called("buoyancy, flotation, ballast, hydrostatic uplift, factor of safety")
+        .related({"UC.UPLIFT.FILL", "UC.LOAD.FILL"})
+        .to_try(
+            "UC.UPLIFT.FACTOR({\"600 m2\";\"0.65 m\";\"15.6 kN/m3\"|\"600 m2\";\"0.6 m\";\"19 kN/m3\"}; "
+            "\"500 m3\")")
+        .to_try(
+            "UC.UPLIFT.FACTOR({\"ft2\";\"ft\";\"lbf/ft3\"|6000;2;100|6000;2;120}; \"18000 ft3\"; \"62.4 "
+            "lbf/ft3\")")
+        .sketch(Sketch::uplift)
         .equation("F = sum A t gamma/(gamma_w V)")
         .source(uplift_source)
         .example("UC.UPLIFT.FACTOR({\"m2\";\"m\";\"kN/m3\"|500;0.4;15.6|500;0.6;19}; \"400 m3\")", "2.248474",
@@ -63,6 +72,15 @@ std::vector<Function> uplift_functions() {
     fill.says(
             "Thickness of fill to be added so that a lined bed reaches a factor against flotation; 0 where "
             "nothing is missing")
+        .also_called("ballast fill, extra cover, anti-flotation")
+        .related({"UC.UPLIFT.FACTOR"})
+        .to_try(
+            "UC.UPLIFT.FILL(1.3; {\"600 m2\";\"0.65 m\";\"15.6 kN/m3\"}; \"600 m3\"; \"600 m2\"; \"19 "
+            "kN/m3\")")
+        .to_try(
+            "UC.UPLIFT.FILL(1.3; {\"ft2\";\"ft\";\"lbf/ft3\"|6000;2;100}; \"18000 ft3\"; \"6000 ft2\"; \"120 "
+            "lbf/ft3\"; \"62.4 lbf/ft3\"; \"ft\")")
+        .sketch(Sketch::uplift)
         .equation("t = max(0, F gamma_w V - sum A t gamma)/(A_f gamma_f)")
         .source(uplift_source)
         .example(

@@ -19,6 +19,15 @@ std::vector<Function> wheel_load_functions() {
             .says(
                 "Live load of wheels on the top of a buried structure, spread through at least 2 ft of fill; "
                 "wheels beside each other act together once their loads meet")
+            .also_called(
+                "live load, LL, traffic surcharge, HL-93, HS-20, impact, dynamic load allowance, LLDF, cover")
+            .related({"UC.LOAD.CLASS", "UC.LOAD.FILL", "UC.FOOT.PRESSURE"})
+            .to_try("UC.LOAD.WHEEL(\"80 kN\"; \"250 mm\"; \"400 mm\"; \"0.75 m\")")
+            .to_try("UC.LOAD.WHEEL(\"16 kip\"; \"10 in\"; \"20 in\"; \"3 ft\"; 1.15; \"6 ft\"; 1; \"4 ft\"; "
+                    "\"psf\")")
+            .refuses("UC.LOAD.WHEEL(\"80 kN\"; \"250 mm\"; \"400 mm\"; \"0.4 m\")")
+            .refuses("UC.LOAD.WHEEL(72; 250; 510; 750)")
+            .sketch(Sketch::wheel)
             .equation(
                 "p = n P (1 + IM)/(l w); l = l_t + f H, and s_a more from H = (s_a - l_t)/f on; w = w_t + f "
                 "H, and s_w more from H = (s_w - w_t)/f on; IM = 0.33 (1 - 0.125 H/ft), at least 0")

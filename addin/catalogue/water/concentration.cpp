@@ -10,6 +10,10 @@ namespace {
 Function kirpich_entry() {
     return function("UC.TIME.KIRPICH", &calc::kirpich_time)
         .says("Time of concentration of a small catchment with a channel")
+        .also_called("time of concentration, tc, overland time, channel flow time")
+        .related({"UC.TIME.SHEET"})
+        .to_try("UC.TIME.KIRPICH(\"400 m\"; \"2 %\"; \"min\")")
+        .to_try("UC.TIME.KIRPICH(\"1300 ft\"; \"2 %\"; \"min\")")
         .equation("t_c = 0.0078 L^0.77 S^-0.385, t_c in min, L in ft, S rise per run")
         .source(
             "Kirpich, Civil Engineering 10 (1940), as in Chow, Maidment and Mays, Applied Hydrology (1988), "
@@ -34,6 +38,10 @@ Function kirpich_entry() {
 Function sheet_flow_entry() {
     return function("UC.TIME.SHEET", &calc::sheet_flow_time)
         .says("Travel time of sheet flow over a plane of at most 300 ft")
+        .also_called("sheet flow, time of concentration, TR-55 travel time, overland flow")
+        .related({"UC.TIME.KIRPICH"})
+        .to_try("UC.TIME.SHEET(0.011; \"30 m\"; \"90 mm\"; \"1 %\"; \"min\")")
+        .to_try("UC.TIME.SHEET(0.24; \"100 ft\"; \"3.6 in\"; \"1 %\"; \"h\")")
         .equation("t = 0.007 (n L)^0.8/(P^0.5 S^0.4), t in h, L in ft, P in in")
         .source("USDA TR-55 (1986), eq. 3-3")
         .caution("TR-55 limits it to 300 ft; later guides to 100 ft. Local practice governs")

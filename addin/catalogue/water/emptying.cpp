@@ -10,6 +10,14 @@ std::vector<Function> emptying_functions() {
         return calc::drain_time(storage, rating, from_depth, to_depth);
     });
     time.says("Time in which a bed drains from one depth to another, without inflow")
+        .also_called("drawdown, drain-down, emptying time, half-empty time, half drain")
+        .related({"UC.OUTLET.RATING", "UC.SOAK.TIME", "UC.PUMP.TIME"})
+        .to_try(
+            "UC.DRAIN.TIME({\"m\";\"m3\"|0;0|0.5;120|1;260|1.5;380}; {\"m\";\"L/s\"|0;0|0.5;20|1;30|1.5;38}; "
+            "\"1.5 m\"; \"0.1 m\"; \"h\")")
+        .to_try(
+            "UC.DRAIN.TIME({\"ft\";\"ft3\"|0;0|1.5;4000|3;9000|5;14000}; "
+            "{\"ft\";\"cfs\"|0;0|1.5;0.7|3;1|5;1.3}; \"5 ft\"; \"0.5 ft\"; \"h\")")
         .equation(
             "t = integral of dS/Q, S and Q straight between the rows; down to no flow Q ~ x^m with m at most "
             "1/2")

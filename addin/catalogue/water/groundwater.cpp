@@ -14,6 +14,10 @@ constexpr const char* dewatering_caution =
 Function green_ampt_entry() {
     return function("UC.SOAK.GREENAMPT", &calc::green_ampt_infiltration)
         .says("Water that has soaked into ponded ground after a time")
+        .also_called("Green and Ampt, cumulative infiltration, wetting front, suction head")
+        .related({"UC.SOAK.RATE"})
+        .to_try("UC.SOAK.GREENAMPT(\"6.5 mm/h\"; \"167 mm\"; 0.34; \"1 h\"; \"mm\")")
+        .to_try("UC.SOAK.GREENAMPT(\"0.26 in/h\"; \"6.6 in\"; 0.34; \"1 h\"; \"in\")")
         .equation("F - N ln(1 + F/N) = K t, N = psi dtheta")
         .source("Green and Ampt (1911), as in Chow, Maidment and Mays, Applied Hydrology (1988), eq. 4.3.8")
         .caution("Ponded from the start; one uniform soil. Local codes and a licensed engineer govern")
@@ -48,6 +52,8 @@ Function green_ampt_entry() {
 Function falling_head_entry() {
     return function("UC.PERMEABILITY.FALLING", &calc::falling_head_permeability)
         .says("Permeability from a falling-head test")
+        .also_called("falling head test, hydraulic conductivity, permeameter, k value")
+        .related({"UC.PIT.SEEPAGE", "UC.SOAK.RATE"})
         .equation("k = a L/(A t) ln(h_1/h_2)")
         .source("Das, Principles of Geotechnical Engineering, falling-head test (from memory)")
         .takes("tube area", "a", "Inside area of the tube")
@@ -73,6 +79,9 @@ Function falling_head_entry() {
 Function seepage_entry() {
     return function("UC.PIT.SEEPAGE", &calc::pit_seepage)
         .says("Steady seepage into an open pit in an unconfined aquifer, for dewatering")
+        .also_called("dewatering, groundwater inflow, Dupuit, pumping rate")
+        .related({"UC.PIT.RADIUS", "UC.PIT.INFLUENCE", "UC.PUMP.TIME"})
+        .sketch(Sketch::soakage)
         .equation("Q = pi k (H^2 - h^2)/ln(R/r)")
         .source("Dupuit and Thiem, as in UFC 3-220-05, Dewatering and Groundwater Control, ch. 4")
         .caution(dewatering_caution)
@@ -96,6 +105,10 @@ Function seepage_entry() {
 Function radius_entry() {
     return function("UC.PIT.RADIUS", &calc::equivalent_radius)
         .says("Radius of the circle as large as a rectangular pit, for UC.PIT.SEEPAGE")
+        .also_called("equivalent radius, equivalent well, dewatering")
+        .related({"UC.PIT.SEEPAGE", "UC.PIT.INFLUENCE"})
+        .to_try("UC.PIT.RADIUS(\"45 m\"; \"14 m\")")
+        .to_try("UC.PIT.RADIUS(\"150 ft\"; \"46 ft\"; \"ft\")")
         .equation("r = sqrt(L W/pi)")
         .source("common practice")
         .takes("length", "L", "Length of the pit")
@@ -110,6 +123,8 @@ Function radius_entry() {
 Function influence_entry() {
     return function("UC.PIT.INFLUENCE", &calc::influence_distance)
         .says("How far from the edge of a pit groundwater is lowered, by Sichardt")
+        .also_called("radius of influence, Sichardt, drawdown cone")
+        .related({"UC.PIT.SEEPAGE", "UC.PIT.RADIUS"})
         .equation("R_0 = 3000 s sqrt(k), m and m/s; from the centre R = R_0 + r")
         .source("Sichardt, as in UFC 3-220-05, Dewatering and Groundwater Control, ch. 4 (from memory)")
         .caution(dewatering_caution)
@@ -127,6 +142,11 @@ Function influence_entry() {
 Function pump_entry() {
     return function("UC.PUMP.TIME", &calc::pump_time)
         .says("Time to pump standing water out while more flows in")
+        .also_called("dewatering time, pumping out, time to empty")
+        .related({"UC.DRAIN.TIME", "UC.PIT.SEEPAGE"})
+        .to_try("UC.PUMP.TIME(\"400 m3\"; \"15 L/s\"; \"3 L/s\"; \"h\")")
+        .to_try("UC.PUMP.TIME(\"14000 ft3\"; \"250 US gpm\"; ; \"h\")")
+        .refuses("UC.PUMP.TIME(\"400 m3\"; \"15 L/s\"; \"20 L/s\")")
         .equation("t = V/(Q_m - Q_w)")
         .source("common practice")
         .caution(dewatering_caution)

@@ -16,6 +16,12 @@ const std::vector<std::pair<const char*, const char*>>& columns() {
 Function rational_entry() {
     return function("UC.HYDROGRAPH.RATIONAL", &calc::rational_hydrograph)
         .says("Trapezoidal hydrograph of the modified rational method, every step and at its corners")
+        .also_called("trapezoidal hydrograph, inflow hydrograph, design storm hydrograph")
+        .related({"UC.RUNOFF.PEAK", "UC.ROUTE.POOL"})
+        .to_try("UC.HYDROGRAPH.RATIONAL(0.85; \"1.2 ha\"; \"50 mm/h\"; \"30 min\"; \"10 min\"; \"5 min\")")
+        .to_try(
+            "UC.HYDROGRAPH.RATIONAL(0.85; \"3 acre\"; \"2 in/h\"; \"30 min\"; \"10 min\"; \"5 min\"; "
+            "\"min;cfs\")")
         .equation(
             "rises to min(t_d, t_c), holds to max(t_d, t_c), over at t_d + t_c; peak C i A min(1, t_d/t_c); "
             "volume C i A t_d")
@@ -52,8 +58,11 @@ Function storm_entry() {
                         return calc::storm_hydrograph(storm, area, curve_number, time_of_concentration, step);
                     })
         .says("Hydrograph of a storm by the NRCS curve number and dimensionless unit hydrograph")
+        .also_called("unit hydrograph, SCS hydrograph, hyetograph, storm runoff")
+        .related({"UC.RUNOFF.DEPTH", "UC.ROUTE.POOL"})
         .equation(
-            "Q = convolution of the runoff with the unit hydrograph of D = 0.05 t_c, T_p = D/2 + 0.6 t_c, whatever "
+            "Q = convolution of the runoff with the unit hydrograph of D = 0.05 t_c, T_p = D/2 + 0.6 t_c, "
+            "whatever "
             "the step; the row nearest to the peak holds it, and all rows together the runoff exactly")
         .source("USDA NEH Part 630, ch. 16 (2007), Table 16-1; I_a = 0.2 S")
         .caution(local_rain)
@@ -72,7 +81,8 @@ Function storm_entry() {
             "INDEX(UC.HYDROGRAPH.STORM({\"h\";\"in\"|0;0|0.005;1}; \"1 mi2\"; 100; \"1 h\"; \"0.125 h\"; "
             "\"h;ft3/s\"); 7; 2)",
             "772.88", "0.1 %", Origin::mathematics,
-            "USDA NEH Part 630, ch. 16: a burst of 1 in on a square mile, qp = 483.05 A Q/T_p by the area of Table "
+            "USDA NEH Part 630, ch. 16: a burst of 1 in on a square mile, qp = 483.05 A Q/T_p by the area of "
+            "Table "
             "16-1, T_p = 0.625 h");
 }
 

@@ -22,6 +22,13 @@ Entry& takes_pipe(Entry& entry) {
 Function flow_entry() {
     auto flow = function("UC.PIPE.FLOW", &calc::pipe_flow);
     flow.says("Uniform flow in a circular pipe, full or part full, by Manning")
+        .also_called("Manning, gravity pipe, capacity, part-full flow, sewer, drain")
+        .related({"UC.PIPE.DEPTH"})
+        .to_try("UC.PIPE.FLOW(\"300 mm\"; \"0.5 %\"; 0.013)")
+        .to_try("UC.PIPE.FLOW(\"12 in\"; \"0.5 %\"; 0.013; \"6 in\"; \"cfs\")")
+        .refuses("UC.PIPE.FLOW(\"300 mm\"; 200; 0.013)")
+        .refuses("UC.PIPE.FLOW(\"300 mm\"; \"0.5 %\"; 13)")
+        .sketch(Sketch::pipe)
         .equation(
             "Q = A R^(2/3) S^(1/2)/n (m, s); theta = 2 acos(1 - 2 y/D), A = D^2/8 (theta - sin theta), "
             "R = A/(theta D/2)")
@@ -69,6 +76,12 @@ Function flow_entry() {
 Function depth_entry() {
     auto depth = function("UC.PIPE.DEPTH", &calc::pipe_depth);
     depth.says("Depth of uniform flow in a circular pipe: the lower one where two depths carry the flow")
+        .also_called("normal depth, Manning, depth of flow, part-full")
+        .related({"UC.PIPE.FLOW"})
+        .to_try("UC.PIPE.DEPTH(\"40 L/s\"; \"300 mm\"; \"0.5 %\"; 0.013; \"mm\")")
+        .to_try("UC.PIPE.DEPTH(\"1.4 cfs\"; \"12 in\"; \"0.5 %\"; 0.013; \"in\")")
+        .refuses("UC.PIPE.DEPTH(\"400 L/s\"; \"300 mm\"; \"0.5 %\"; 0.013)")
+        .sketch(Sketch::pipe)
         .equation("y where Q(y) = Q, y <= 0.938 D; root by TOMS 748 (Boost.Math)")
         .source(manning_source)
         .takes("flow", "Q", "Flow, at most 1.076 times that of the full pipe; 0 L/s for none")

@@ -12,6 +12,12 @@ std::vector<Function> rain_functions() {
                  [](calc::RainTable rain, Time duration) { return calc::rain_intensity(rain, duration); })
             .says("Mean intensity of rain of a duration, read from a table of one frequency; never "
                   "extrapolated")
+            .also_called("IDF curve, IFD, rainfall intensity, design rain, interpolation of rain")
+            .related({"UC.RUNOFF.PEAK", "UC.STORAGE.REQUIRED"})
+            .to_try("UC.RAIN.INTENSITY({\"min\";\"mm/h\"|10;120|30;70|60;45|120;28}; \"20 min\")")
+            .to_try(
+                "UC.RAIN.INTENSITY({\"min\";\"in/h\"|10;4.7|30;2.8|60;1.8|120;1.1}; \"20 min\"; \"in/h\")")
+            .refuses("UC.RAIN.INTENSITY({\"min\";\"mm/h\"|10;120|30;70|60;45|120;28}; \"5 min\")")
             .equation("log i straight against log t_d between two rows")
             .source(
                 "common practice (intensity-duration-frequency curves are plotted on two logarithmic axes)")

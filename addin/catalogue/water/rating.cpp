@@ -24,6 +24,9 @@ std::vector<Function> rating_functions() {
             .says(
                 "Flow of several outlets together at every depth of the bed, with rows added where an outlet "
                 "starts or changes its law")
+            .also_called("stage-discharge, rating curve, outlet structure, control manhole, discharge table")
+            .related({"UC.ORIFICE.FLOW", "UC.WEIR.FLOW", "UC.ROUTE.POOL", "UC.DRAIN.TIME"})
+            .sketch(Sketch::outlet_head)
             .equation(
                 "sum over outlets of count x its law of the depth above its level: orifice C_d A sqrt(2 "
                 "g h), part "

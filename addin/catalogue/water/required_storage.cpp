@@ -44,6 +44,17 @@ Function required_entry() {
         .says(
             "Storage required for a permitted release: the largest shortfall over all durations in the rain "
             "table's range, also between its rows")
+        .also_called(
+            "detention volume, attenuation, sizing, modified rational method, required volume, tank size")
+        .related({"UC.STORAGE.DURATIONS", "UC.BED.VOLUME", "UC.RUNOFF.PEAK"})
+        .to_try(
+            "UC.STORAGE.REQUIRED({\"min\";\"mm/h\"|10;120|30;70|60;45|120;28}; 0.85; \"6000 m2\"; \"15 "
+            "L/s\")")
+        .to_try(
+            "UC.STORAGE.REQUIRED({\"min\";\"in/h\"|10;4.7|30;2.8|60;1.8|120;1.1}; 0.85; \"1.5 acre\"; \"0.5 "
+            "cfs\"; ; \"ft3\")")
+        .refuses(
+            "UC.STORAGE.REQUIRED({\"min\";\"mm/h\"|10;120|30;70|60;45|120;28}; 85; \"6000 m2\"; \"15 L/s\")")
         .equation("V = max over t_d of C i(t_d) A t_d - k Q t_d");
     return takes_release(required)
         .gives("V", "Storage required")
@@ -71,6 +82,14 @@ Function durations_entry() {
         .says(
             "The same for each duration of the rain table, with a row added at the governing duration where "
             "it falls between two")
+        .also_called("critical duration, storage by duration, modified rational table")
+        .related({"UC.STORAGE.REQUIRED", "UC.RAIN.INTENSITY"})
+        .to_try(
+            "UC.STORAGE.DURATIONS({\"min\";\"mm/h\"|10;120|30;70|60;45|120;28}; 0.85; \"6000 m2\"; "
+            "\"15 L/s\")")
+        .to_try(
+            "UC.STORAGE.DURATIONS({\"min\";\"in/h\"|10;4.7|30;2.8|60;1.8|120;1.1}; 0.85; \"1.5 acre\"; "
+            "\"0.5 cfs\"; ; \"min;in/h;ft3;ft3;ft3\")")
         .equation("stored = C i(t_d) A t_d - k Q t_d");
     return takes_release(durations)
         .gives_columns("Storage by duration", {{"duration", "t_d"},

@@ -28,9 +28,16 @@ Function table_entry() {
                              std::optional<Time> step, Length initial_depth) {
                               return calc::route_pool(inflow, storage, rating, step, initial_depth);
                           });
-    table.says(
-        "Level-pool routing of a hydrograph through a bed, until it is empty or 10 times the storm is "
-        "over; an error when the bed overflows");
+    table
+        .says(
+            "Level-pool routing of a hydrograph through a bed, until it is empty or 10 times the storm is "
+            "over; an error when the bed overflows")
+        .also_called(
+            "level-pool routing, reservoir routing, modified Puls, storage indication, detention routing")
+        .related({"UC.ROUTE.DEPTH", "UC.HYDROGRAPH.RATIONAL", "UC.OUTLET.RATING", "UC.STAGE.STORAGE"})
+        .to_try(
+            "UC.ROUTE.POOL({\"min\";\"L/s\"|0;0|10;60|20;120|30;80|40;40|60;0}; "
+            "{\"m\";\"m3\"|0;0|0.5;120|1;260|1.5;380}; {\"m\";\"L/s\"|0;0|0.5;20|1;30|1.5;38}; \"10 min\")");
     constexpr const char* pond =
         "Chow, Maidment and Mays (1988), Examples 8.2.1 and 8.2.2, routed anew by the same recursion";
     return takes_routing(table)
@@ -81,7 +88,16 @@ Function depth_entry() {
                              std::optional<Time> step, Length initial_depth) {
             return calc::greatest_routed_depth(inflow, storage, rating, step, initial_depth);
         });
-    depth.says("Greatest depth of the bed in that routing, for trying one duration of rain after the other");
+    depth.says("Greatest depth of the bed in that routing, for trying one duration of rain after the other")
+        .also_called("maximum water level, peak depth, top water level, freeboard")
+        .related({"UC.ROUTE.POOL", "UC.DRAIN.TIME"})
+        .to_try(
+            "UC.ROUTE.DEPTH({\"min\";\"L/s\"|0;0|10;60|20;120|30;80|40;40|60;0}; "
+            "{\"m\";\"m3\"|0;0|0.5;120|1;260|1.5;380}; {\"m\";\"L/s\"|0;0|0.5;20|1;30|1.5;38}; \"5 min\")")
+        .to_try(
+            "UC.ROUTE.DEPTH({\"min\";\"cfs\"|0;0|10;2|20;4|30;3|40;1.5|60;0}; "
+            "{\"ft\";\"ft3\"|0;0|1.5;4000|3;9000|5;14000}; {\"ft\";\"cfs\"|0;0|1.5;0.7|3;1|5;1.3}; \"5 "
+            "min\"; ; \"ft\")");
     return takes_routing(depth)
         .gives("d", "Greatest depth")
         .example(

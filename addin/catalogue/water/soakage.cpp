@@ -24,6 +24,11 @@ Entry& takes_safety_factor(Entry& entry) {
 Function rate_entry() {
     return function("UC.SOAK.RATE", &calc::soakage_rate)
         .says("Soakage rate from a test in a pit")
+        .also_called("infiltration test, percolation test, soakaway test, trial pit")
+        .related({"UC.SOAK.FLOW", "UC.SOAK.DEPTH"})
+        .to_try("UC.SOAK.RATE(\"0.9 m3\"; \"5.2 m2\"; \"95 min\")")
+        .to_try("UC.SOAK.RATE(\"32 ft3\"; \"56 ft2\"; \"95 min\"; \"in/h\")")
+        .sketch(Sketch::soakage)
         .equation("q = V/(a t)")
         .source("BRE Digest 365, Soakaway design")
         .caution(
@@ -44,6 +49,12 @@ Function rate_entry() {
 Function flow_entry() {
     auto flow = function("UC.SOAK.FLOW", &calc::soakage_flow);
     flow.says("Flow into the ground through base and walls")
+        .also_called("infiltration flow, exfiltration, percolation, design infiltration")
+        .related({"UC.SOAK.RATE", "UC.SOAK.DEPTH", "UC.SOAK.TIME"})
+        .to_try("UC.SOAK.FLOW(\"600 m2\"; \"60 m2\"; \"36 mm/h\"; 2)")
+        .to_try("UC.SOAK.FLOW(\"6500 ft2\"; \"650 ft2\"; \"1.4 in/h\"; 2; \"cfs\")")
+        .refuses("UC.SOAK.FLOW(\"600 m2\"; \"60 m2\"; \"1E-5\"; 2)")
+        .sketch(Sketch::soakage)
         .equation("Q = q (A_b + A_w)/F")
         .source(manual)
         .caution(soakage_caution)
@@ -66,6 +77,15 @@ Function depth_entry() {
         return calc::soakage_depth(rain, drained_area, length, width, porosity, rate, safety_factor);
     });
     depth.says("Deepest water in a bed that soaks through base and walls, over all durations of rain")
+        .also_called("infiltration bed, soakaway depth, plane infiltration, soakwell")
+        .related({"UC.SOAK.TIME", "UC.SOAK.RATE", "UC.STORAGE.REQUIRED"})
+        .to_try(
+            "UC.SOAK.DEPTH({\"min\";\"mm/h\"|10;120|30;70|60;45|120;28}; \"1200 m2\"; \"30 m\"; \"12 m\"; "
+            "\"40 %\"; \"36 mm/h\"; 2)")
+        .to_try(
+            "UC.SOAK.DEPTH({\"min\";\"in/h\"|10;4.7|30;2.8|60;1.8|120;1.1}; \"13000 ft2\"; \"100 ft\"; \"40 "
+            "ft\"; \"40 %\"; \"1.4 in/h\"; 2; \"ft\")")
+        .sketch(Sketch::soakage)
         .equation("d = a (exp(-b t_d) - 1); a = A_b/P - i A_d F/(P q), b = P q/(n A_b F); largest over t_d")
         .source(manual)
         .caution(soakage_caution)
@@ -93,6 +113,11 @@ Function depth_entry() {
 Function time_entry() {
     auto time = function("UC.SOAK.TIME", &calc::soakage_time);
     time.says("Time until a fraction of the depth is left in a bed that soaks away, without inflow")
+        .also_called("half-emptying time, drawdown of a soakaway, drain-down by infiltration")
+        .related({"UC.SOAK.DEPTH", "UC.DRAIN.TIME"})
+        .to_try("UC.SOAK.TIME(\"1 m\"; \"40 %\"; \"360 m2\"; \"84 m\"; \"36 mm/h\"; 2)")
+        .to_try("UC.SOAK.TIME(\"3 ft\"; \"40 %\"; \"4000 ft2\"; \"280 ft\"; \"1.4 in/h\"; 2; 0.5; \"h\")")
+        .sketch(Sketch::soakage)
         .equation("t = n A_b F/(q P) ln((d + A_b/P)/(f d + A_b/P)); without walls n d (1 - f) F/q")
         .source(manual)
         .caution(soakage_caution)

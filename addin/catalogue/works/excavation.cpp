@@ -52,6 +52,13 @@ std::vector<Function> pit_functions() {
         .says(
             "Volume of a pit with a rectangular base and one batter on all sides; exact, also for unequal "
             "sides")
+        .also_called("excavation volume, frustum, prismoid, truncated pyramid, earthworks, cut, dig, basin")
+        .related({"UC.PIT.AREA", "UC.PIT.WALLS", "UC.PIT.BATTER", "UC.SPOIL.VOLUME"})
+        .to_try("UC.PIT.VOLUME(\"45 m\"; \"14 m\"; \"2.2 m\"; \"1H:1V\")")
+        .to_try("UC.PIT.VOLUME(\"150 ft\"; \"46 ft\"; \"7 ft\"; \"1H:1V\"; \"yd3\")")
+        .refuses("UC.PIT.VOLUME(\"45 m\"; \"14 m\"; \"2.2 kg\"; \"1H:1V\")")
+        .refuses("UC.PIT.VOLUME(\"45 m\"; \"14 m\"; \"2.2 m\"; 45)")
+        .sketch(Sketch::pit)
         .equation("V = L W d + (L + W) z d^2 + 4/3 z^2 d^3")
         .source("prismoidal formula in closed form; elementary geometry")
         .example("UC.PIT.VOLUME(\"20 m\"; \"10 m\"; \"3 m\"; \"2H:1V\")", "1284", "1e-12 rel",
@@ -74,6 +81,11 @@ std::vector<Function> pit_functions() {
             return calc::plane_pit_area(falling_pit(base_length, base_width, depth, batter, fall));
         });
     area.says("Plan area of a battered pit at a height above its base")
+        .also_called("area at the top, footprint at ground level, cut area")
+        .related({"UC.PIT.VOLUME", "UC.PIT.SIDE"})
+        .to_try("UC.PIT.AREA(\"45 m\"; \"14 m\"; \"2.2 m\"; \"1H:1V\")")
+        .to_try("UC.PIT.AREA(\"150 ft\"; \"46 ft\"; \"7 ft\"; \"1H:1V\"; \"ft2\")")
+        .sketch(Sketch::pit)
         .equation("A = (L + 2 z h)(W + 2 z h)")
         .source("elementary geometry")
         .example("UC.PIT.AREA(\"20 m\"; \"10 m\"; \"3 m\"; \"1H:1V\")", "416", "1e-12 rel",
@@ -90,6 +102,11 @@ std::vector<Function> pit_functions() {
         return calc::plane_pit_walls(falling_pit(base_length, base_width, depth, batter, fall));
     });
     walls.says("Area of the four sloping faces of a battered pit")
+        .also_called("sloping area, wall area, batter area, side area")
+        .related({"UC.PIT.SLANT", "UC.WRAP.AREA"})
+        .to_try("UC.PIT.WALLS(\"45 m\"; \"14 m\"; \"2.2 m\"; \"1H:1V\")")
+        .to_try("UC.PIT.WALLS(\"150 ft\"; \"46 ft\"; \"7 ft\"; \"1H:1V\"; \"ft2\")")
+        .sketch(Sketch::pit)
         .equation("A = d sqrt(1 + z^2) (2 L + 2 W + 4 z d)")
         .source("elementary geometry")
         .example("UC.PIT.WALLS(\"20 m\"; \"10 m\"; \"3 m\"; \"0.75H:1V\")", "258.75", "1e-12 rel",
@@ -107,6 +124,11 @@ std::vector<Function> side_functions() {
     return {
         function("UC.PIT.SIDE", &calc::pit_side)
             .says("Plan side of a battered pit at a height above its base")
+            .also_called("top length, top width, width at a height")
+            .related({"UC.PIT.AREA", "UC.PIT.SLANT"})
+            .to_try("UC.PIT.SIDE(\"14 m\"; \"2.2 m\"; \"1H:1V\")")
+            .to_try("UC.PIT.SIDE(\"46 ft\"; \"7 ft\"; \"1H:1V\"; \"ft\")")
+            .sketch(Sketch::pit)
             .equation("L_h = L + 2 z h")
             .source("elementary geometry")
             .example("UC.PIT.SIDE(\"20 m\"; \"3 m\"; \"0.75H:1V\")", "24.5", "1e-12 rel", Origin::mathematics,
@@ -120,6 +142,11 @@ std::vector<Function> side_functions() {
             .gives("L_h", "Side at that height"),
         function("UC.PIT.SLANT", &calc::pit_slant)
             .says("Length of a wall along its slope")
+            .also_called("slope length, slant height, batter length")
+            .related({"UC.PIT.WALLS", "UC.PIT.SIDE"})
+            .to_try("UC.PIT.SLANT(\"2.2 m\"; \"1H:1V\")")
+            .to_try("UC.PIT.SLANT(\"7 ft\"; \"1.5H:1V\"; \"ft\")")
+            .sketch(Sketch::pit)
             .equation("s = d sqrt(1 + z^2)")
             .source("elementary geometry")
             .example("UC.PIT.SLANT(\"3 m\"; \"0.75H:1V\")", "3.75", "1e-12 rel", Origin::mathematics,
@@ -141,6 +168,11 @@ std::vector<Function> survey_functions() {
                  })
             .says("Cut above a formation level from a grid of spot levels; fill is not counted, "
                   "cells partly in cut are cut exactly")
+            .also_called("cut and fill, spot heights, borrow pit, grid method, levels")
+            .related({"UC.PIT.SECTIONS", "UC.PIT.VOLUME"})
+            .to_try("UC.PIT.GRID({100.2;100.4;100.3|100.1;100.3;100.2}; \"10 m\"; \"10 m\"; 98)")
+            .to_try(
+                "UC.PIT.GRID({\"ft\";\"ft\"|328.5;329|328;328.5}; \"30 ft\"; \"30 ft\"; \"321 ft\"; \"yd3\")")
             .equation("V = sum over cells of four plane triangles that meet at the mean of the "
                       "corners, the part above the formation")
             .source("common practice (grid method); whole cells as in US Army FM 5-434 (2000), "
@@ -166,6 +198,10 @@ std::vector<Function> survey_functions() {
                  })
             .says("Volume from cross-sections at chainages; prismoidal takes sections in threes, the "
                   "middle one half-way")
+            .also_called("average end area, prismoidal formula, chainage, station, cross-sections")
+            .related({"UC.PIT.GRID", "UC.PIT.VOLUME"})
+            .to_try("UC.PIT.SECTIONS({\"m\";\"m2\"|0;12|20;18|40;15})")
+            .to_try("UC.PIT.SECTIONS({\"ft\";\"ft2\"|0;120|50;180|100;150}; \"prismoidal\"; \"yd3\")")
             .equation("end area V = sum d (A1 + A2)/2; prismoidal V = sum d (A1 + 4 Am + A2)/6")
             .source("Vose, Handbook of Railroad Construction (1857), art. 108")
             .example("UC.PIT.SECTIONS({\"ft\";\"ft2\"|0;0|50;137.5|100;350|150;637.5|200;0}; \"end "

@@ -59,6 +59,13 @@ Function limit_entry() {
             "Recommended weight limit for lifting by hand, as a mass; 0 where the lift is beyond the "
             "method's "
             "reach")
+        .also_called("NIOSH, RWL, lifting equation, manual handling, lifting index")
+        .related({"UC.CREW.TIME"})
+        .to_try("UC.HANDLING.LIMIT(\"30 cm\"; \"75 cm\"; \"30 cm\"; \"0 deg\"; 0.5; \"2 h\"; \"fair\")")
+        .to_try(
+            "UC.HANDLING.LIMIT(\"12 in\"; \"30 in\"; \"12 in\"; \"0 deg\"; 0.5; \"2 h\"; \"fair\"; \"lb\")")
+        .refuses("UC.HANDLING.LIMIT(\"30 cm\"; \"75 cm\"; \"30 cm\"; \"0 deg\"; 0.5; 2; \"fair\")")
+        .sketch(Sketch::lifting)
         .equation(
             "RWL = 23 kg HM VM DM AM FM CM; HM = 25 cm/H, VM = 1 - 0.003 |V - 75 cm|, DM = 0.82 + "
             "4.5 cm/D, "

@@ -26,6 +26,12 @@ Entry& takes_rolls(Entry& entry) {
 std::vector<Function> roll_functions() {
     auto rolls = function("UC.ROLLS", &calc::rolls);
     rolls.says("Whole rolls to cover a rectangle in strips with laps at sides and ends")
+        .also_called("geotextile rolls, overlap, number of rolls")
+        .related({"UC.ROLLS.AREA", "UC.WRAP.AREA", "UC.ORDER"})
+        .to_try("UC.ROLLS(\"45 m\"; \"14 m\"; \"100 m\"; \"4.5 m\"; \"450 mm\"; \"5 %\")")
+        .to_try("UC.ROLLS(\"150 ft\"; \"46 ft\"; \"300 ft\"; \"15 ft\"; \"18 in\")")
+        .refuses("UC.ROLLS(\"45 m\"; \"14 m\"; \"100 m\"; \"4.5 m\"; \"450 mm\"; 5)")
+        .sketch(Sketch::lap)
         .equation(
             "strips n = ceil((W - lap)/(W_r - lap)); strips laid one after the other, each join one lap "
             "more; N = ceil(rolls used (1 + w))")
@@ -38,6 +44,11 @@ std::vector<Function> roll_functions() {
 
     auto area = function("UC.ROLLS.AREA", &calc::rolls_area);
     area.says("Area of the whole rolls bought to cover a rectangle")
+        .also_called("coverage, roll area, fabric ordered")
+        .related({"UC.ROLLS", "UC.WRAP.AREA"})
+        .to_try("UC.ROLLS.AREA(\"45 m\"; \"14 m\"; \"100 m\"; \"4.5 m\"; \"450 mm\")")
+        .to_try("UC.ROLLS.AREA(\"150 ft\"; \"46 ft\"; \"300 ft\"; \"15 ft\"; \"18 in\"; ; \"yd2\")")
+        .sketch(Sketch::lap)
         .equation("A = N L_r W_r; N as UC.ROLLS")
         .source("common practice")
         .example("UC.ROLLS.AREA(\"60 m\"; \"30 m\"; \"60 m\"; \"4.5 m\"; \"450 mm\")", "2160", "1e-12 rel",
@@ -51,6 +62,10 @@ std::vector<Function> liner_functions() {
     return {
         function("UC.LINER.MASS", &calc::liner_mass)
             .says("Mass of a sheet of liner")
+            .also_called("geomembrane, HDPE, weight of liner")
+            .related({"UC.LINER.SEAMS", "UC.WRAP.AREA"})
+            .to_try("UC.LINER.MASS(\"800 m2\"; \"1.5 mm\"; \"940 kg/m3\")")
+            .to_try("UC.LINER.MASS(\"9000 ft2\"; \"60 mil\"; \"58.7 lb/ft3\"; \"lb\")")
             .equation("M = A t rho")
             .source("mass balance")
             .example("UC.LINER.MASS(\"600 m2\"; \"1.5 mm\"; \"940 kg/m3\")", "846", "1e-12 rel",
@@ -70,6 +85,11 @@ std::vector<Function> liner_functions() {
             .gives("M", "Mass"),
         function("UC.LINER.SEAMS", &calc::liner_seams)
             .says("Length of seam between panels laid side by side")
+            .also_called("welding, panels, seam length")
+            .related({"UC.LINER.MASS", "UC.WRAP.AREA"})
+            .to_try("UC.LINER.SEAMS(\"45 m\"; \"14 m\"; \"6 m\"; \"100 mm\")")
+            .to_try("UC.LINER.SEAMS(\"150 ft\"; \"46 ft\"; \"20 ft\"; \"4 in\"; \"ft\")")
+            .sketch(Sketch::lap)
             .equation("l_s = (n - 1) L, n = ceil((W - lap)/(W_r - lap))")
             .source("common practice")
             .example("UC.LINER.SEAMS(\"60 m\"; \"30 m\"; \"4.5 m\"; \"450 mm\")", "420", "1e-12 rel",

@@ -23,6 +23,12 @@ std::vector<Function> spoil_functions() {
                      return calc::spoil_volume(bank_volume, soil, state);
                  })
             .says("Loose or compacted volume of what was dug from the bank")
+            .also_called("bulking, swell, shrinkage, bank, loose, compacted, bank cubic yards")
+            .related({"UC.SPOIL.LOADS", "UC.PIT.VOLUME"})
+            .to_try("UC.SPOIL.VOLUME(\"1700 m3\"; \"loam\")")
+            .to_try("UC.SPOIL.VOLUME(\"2000 yd3\"; \"clay\"; \"loose\"; \"yd3\")")
+            .to_try("UC.SPOIL.VOLUME(\"639 m3\"; 1.3)")
+            .refuses("UC.SPOIL.VOLUME(\"639 m3\"; 30)")
             .equation("V = k V_b")
             .source("US Army FM 5-434 (2000), Table 1-1")
             .example("UC.SPOIL.VOLUME(\"2625 m3\"; 1.15)", "3018.75", "1e-12 rel", Origin::mathematics,
@@ -49,6 +55,11 @@ std::vector<Function> spoil_functions() {
         function("UC.SPOIL.LOADS", &calc::spoil_loads)
             .says("Truckloads for a loose volume; with density and payload, by volume or mass, "
                   "whichever is more")
+            .also_called("truckloads, haul, cartage, trips, lorry loads, muck away")
+            .related({"UC.SPOIL.VOLUME", "UC.PIT.VOLUME"})
+            .to_try("UC.SPOIL.LOADS(\"2125 m3\"; \"12 m3\"; \"1300 kg/m3\"; \"20 t\")")
+            .to_try("UC.SPOIL.LOADS(\"2860 yd3\"; \"16 yd3\")")
+            .refuses("UC.SPOIL.LOADS(639; \"14 yd3\")")
             .equation("N = max(ceil(V/V_t), ceil(V rho/P_t))")
             .source("common practice")
             .example("UC.SPOIL.LOADS(\"639 m3\"; \"12 m3\"; \"1300 kg/m3\"; \"14 t\")", "60", "exact",

@@ -17,6 +17,12 @@ std::vector<Function> order_functions() {
     return {
         function("UC.ORDER", &calc::order)
             .says("Quantity to order: net plus waste, rounded up to whole packs, loads or pieces")
+            .also_called("quantity to order, allowance, wastage, packs, rounding up")
+            .related({"UC.COST", "UC.STONE.MASS", "UC.ROLLS"})
+            .to_try("UC.ORDER(\"103 t\"; \"5 %\"; \"20 t\"; \"t\")")
+            .to_try("UC.ORDER(\"118 short ton\"; \"5 %\"; \"22 short ton\"; \"short ton\")")
+            .to_try("UC.ORDER(\"180 each\"; ; \"12 each\"; \"each\")")
+            .refuses("UC.ORDER(103; \"5 %\"; \"20 t\"; \"t\")")
             .equation("q = ceil(net (1 + w)/pack) pack")
             .source("common practice")
             .example("UC.ORDER(\"118 t\"; \"5 %\"; \"32 t\"; \"t\")", "128", "1e-12 rel",
@@ -33,6 +39,12 @@ std::vector<Function> order_functions() {
         function("UC.COST", &calc::cost)
             .role(Role::multiplies)
             .says("Cost of a quantity at a rate in money per unit; two currencies never mix")
+            .also_called("unit rate, price, BoQ, bill of quantities")
+            .related({"UC.ORDER", "UC.CREW.TIME"})
+            .to_try("UC.COST(\"120 t\"; \"58 AUD/t\")")
+            .to_try("UC.COST(\"120 short ton\"; \"36 USD/short ton\"; \"USD\")")
+            .refuses("UC.COST(100; \"85 AUD/t\")")
+            .refuses("UC.COST(\"120 t\"; \"58 AUD/m3\")")
             .equation("c = q rate")
             .source("common practice; currencies by ISO 4217")
             .example("UC.COST(\"128 t\"; \"62.5 AUD/t\"; \"AUD\")", "8000", "1e-12 rel", Origin::mathematics,
@@ -45,6 +57,10 @@ std::vector<Function> order_functions() {
             .unit_named("currency", "ISO 4217 code that the result must be in"),
         function("UC.CREW.TIME", &calc::crew_time)
             .says("Time for crews to do a quantity of work")
+            .also_called("man-hours, production rate, labour, duration")
+            .related({"UC.COST", "UC.ORDER"})
+            .to_try("UC.CREW.TIME(\"180 each\"; \"12 each/h\"; 2; \"h\")")
+            .to_try("UC.CREW.TIME(\"400 yd3\"; \"50 yd3/h\"; ; \"h\")")
             .equation("T = N/(q_c N_c)")
             .source("common practice")
             .example("UC.CREW.TIME(\"91 each\"; \"13 each/h\"; 2; \"h\")", "3.5", "1e-12 rel",

@@ -42,6 +42,12 @@ Function batter_entry() {
         .says(
             "Steepest simple slope allowed for a soil type and depth, as run per rise; beyond the table a "
             "licensed engineer designs it")
+        .also_called("sloping, benching, side slope, trench safety, allowable slope, angle of repose")
+        .related({"UC.PIT.VOLUME", "UC.PIT.SIDE"})
+        .to_try("UC.PIT.BATTER(\"C\"; \"2.2 m\")")
+        .to_try("UC.PIT.BATTER(\"B\"; \"10 ft\")")
+        .refuses("UC.PIT.BATTER(\"B\"; \"22 ft\")")
+        .sketch(Sketch::pit)
         .equation(
             "stable rock 0; A 3/4; A short term 1/2 to 12 ft; B 1; C 1 1/2; to 20 ft; below groundwater the "
             "soil of UC.PIT.SOIL")

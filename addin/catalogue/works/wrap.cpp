@@ -29,6 +29,12 @@ Function wrap_entry() {
                                                       {lap_at_base, lap_at_top});
                     })
         .says("Net area of fabric or liner around a bed with sloping walls")
+        .also_called("geotextile, geomembrane, envelope, lining, fabric area")
+        .related({"UC.ROLLS", "UC.LINER.MASS"})
+        .to_try("UC.WRAP.AREA(\"45 m\"; \"14 m\"; \"1.2 m\"; \"1H:1V\"; \"base walls top\"; \"300 mm\")")
+        .to_try("UC.WRAP.AREA(\"150 ft\"; \"46 ft\"; \"4 ft\"; \"1H:1V\"; \"base walls\"; \"1 ft\"; \"yd2\")")
+        .refuses("UC.WRAP.AREA(\"45 m\"; \"14 m\"; \"1.2 m\"; \"1H:1V\"; \"floor\"; \"300 mm\")")
+        .sketch(Sketch::lap)
         .equation(
             "A = L W [base] + h sqrt(1 + z^2) (2 L + 2 W + 4 z h) [walls] + (L + 2 z h)(W + 2 "
             "z h) [top] + 2 (L + W + 4 z h) lap + 2 (L + W) lap_b [walls]")

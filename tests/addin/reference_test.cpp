@@ -1,0 +1,151 @@
+// The reference: what it promises of every function, and that its ways lead somewhere.
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <set>
+
+#include "addin/catalogue/catalogue.hpp"
+#include "addin/generate/guide.hpp"
+#include "addin/generate/sketches.hpp"
+#include "addin/generate/tasks.hpp"
+#include "addin/generate/unit_list.hpp"
+#include "addin/generate/writers.hpp"
+#include "units/unit.hpp"
+
+namespace undercroft::tests {
+
+using namespace addin;
+using Catch::Contains;
+
+TEST_CASE("every function has a formula to paste, a slip that is refused, and a related one") {
+    for (const Group& group : catalogue()) {
+        if (group.title == "For the checker") continue;  // these explain; they take a cell or nothing
+        for (const Function& function : group.functions) {
+            CAPTURE(function.name);
+            const Guide guide = guide_of(function);
+            REQUIRE_FALSE(guide.results.empty());
+            for (const ShownResult& result : guide.results)
+                CHECK((!result.result.empty() || !result.table.empty()));
+            CHECK_FALSE(guide.refusals.empty());
+            CHECK_FALSE(function.guidance.related.empty());
+            CHECK(guide.arguments.size() == function.parameters.size());
+        }
+    }
+}
+
+TEST_CASE("a related function is another one, and there is such a function") {
+    for (const Function& function : all_functions())
+        for (const std::string& name : function.guidance.related) {
+            CAPTURE(function.name, name);
+            CHECK(find_function(name) != nullptr);
+            CHECK(name != function.name);
+        }
+}
+
+TEST_CASE("a result of the reference has the unit that was asked for, or the default") {
+    CHECK(shown_result("UC.PIT.VOLUME(\"20 m\"; \"10 m\"; \"3 m\"; \"2H:1V\")").result == "1284 m3");
+    CHECK(shown_result("UC.PIT.VOLUME(\"20 m\"; \"10 m\"; \"3 m\"; \"2H:1V\"; \"L\")").result ==
+          "1.284e+06 L");
+    CHECK(shown_result("UC.ATLEAST(\"305 mm\"; \"12 in\")").result == "TRUE");
+    CHECK(shown_result("UC.ATLEAST(\"304 mm\"; \"12 in\")").result == "FALSE");
+    CHECK(shown_result("UC.DIMENSION(\"kN/m3\")").result == "L-2 M T-2");
+    CHECK(shown_result("UC.LIFTS(\"450 mm\"; \"150 mm\")").result == "3 each");
+    const ShownResult table = shown_result("UC.DRAW.BOX(\"40 m\"; \"20 m\")");
+    CHECK(table.rows == 6);
+    CHECK(table.table.front() == std::vector<std::string>{"m", "m"});
+}
+
+TEST_CASE("a slip is told with the error that the cell shows and the reason, without the function's name") {
+    const Guide guide = guide_of(*find_function("UC.PIT.VOLUME"));
+    const auto told = [&guide](const std::string& error, const std::string& reason) {
+        return std::any_of(guide.refusals.begin(), guide.refusals.end(), [&](const ShownRefusal& refusal) {
+            return refusal.error == error && refusal.reason.find(reason) != std::string::npos;
+        });
+    };
+    CHECK(told("#VALUE!", "depth: \"2.2 kg\" is a mass; a length is wanted"));
+    CHECK(told("#NUM!", "batter: 45 is unusual"));
+    CHECK(told("#VALUE!", "base length: is left out"));
+    for (const ShownRefusal& refusal : guide.refusals)
+        CHECK(refusal.reason.find("in UC.PIT.VOLUME") == std::string::npos);
+}
+
+TEST_CASE("what a blank cell means is what the function does with it") {
+    const Guide pit = guide_of(*find_function("UC.PIT.VOLUME"));
+    CHECK(pit.arguments.front().blank == "required; a blank cell is refused");
+    const Guide ports = guide_of(*find_function("UC.BED.PORTS"));
+    CHECK(ports.arguments.back().blank == "left out: 0; a blank cell is 0");
+    const Guide wheel = guide_of(*find_function("UC.LOAD.WHEEL"));
+    CHECK(wheel.arguments[4].blank == "left out: 1.15; a blank cell is refused");
+}
+
+TEST_CASE("the cells to paste are those of the formula, its ranges where they land") {
+    const PastedCells cells = guide_of(*find_function("UC.ROUTE.DEPTH")).pasted;
+    REQUIRE(cells.rows.size() == 7);
+    CHECK(cells.rows[0] == std::vector<std::string>{"min", "L/s", "", "m", "m3", "", "m", "L/s"});
+    CHECK(cells.rows[6] == std::vector<std::string>{"60", "0", "", "", "", "", "", ""});
+    CHECK(cells.formula == "=UC.ROUTE.DEPTH(A1:B7; D1:E5; G1:H5; \"5 min\")");
+    CHECK(guide_of(*find_function("UC.PIT.VOLUME")).pasted.rows.empty());
+}
+
+TEST_CASE("every function stands in the index by task, and all that stand there exist") {
+    std::set<std::string> named;
+    for (const Task& task : tasks()) {
+        CAPTURE(task.question);
+        CHECK_FALSE(task.functions.empty());
+        for (const std::string& name : task.functions) {
+            CHECK(find_function(name) != nullptr);
+            named.insert(name);
+        }
+    }
+    CHECK(named.size() == all_functions().size());
+}
+
+TEST_CASE("every sketch is drawn, within its paper, in light and in dark, and some function shows it") {
+    std::set<Sketch> shown;
+    for (const Function& function : all_functions()) shown.insert(function.guidance.sketch);
+    for (const Sketch sketch : all_sketches()) {
+        CAPTURE(sketch_name(sketch));
+        CHECK(shown.contains(sketch));
+        const std::string file = sketch_file(sketch);
+        CHECK_THAT(file,
+                   Contains("prefers-color-scheme: dark") && Contains("<title>" + sketch_title(sketch)));
+        for (std::size_t at = file.find("points=\""); at != std::string::npos;
+             at = file.find("points=\"", at + 1))
+            CHECK(file.substr(at + 8, 1) != "-");
+    }
+    CHECK(all_sketches().size() + (shown.contains(Sketch::none) ? 1 : 0) == shown.size());
+}
+
+TEST_CASE("the page loads nothing from elsewhere, and is found by other words of the trade") {
+    const std::string page = functions_page();
+    for (const char* elsewhere : {"src=", "@import", "url(", "<link", "fetch("}) {
+        CAPTURE(elsewhere);
+        CHECK(page.find(elsewhere) == std::string::npos);
+    }
+    for (std::size_t at = page.find("http"); at != std::string::npos; at = page.find("http", at + 1))
+        CHECK(page.substr(at, 26) == "http://www.w3.org/2000/svg");
+    CHECK_THAT(page, Contains("id=\"pitVolume\" data-words=\"uc.pit.volume") && Contains("frustum"));
+    for (const Function& function : all_functions()) {
+        CAPTURE(function.name);
+        CHECK_THAT(page, Contains("id=\"" + function.identifier + "\""));
+    }
+}
+
+TEST_CASE("every unit and every dimension of the trade is listed") {
+    CHECK(listed_units().size() == unit_table().size());
+    CHECK(listed_dimensions().size() == named_dimensions().size());
+    const auto units = listed_units();
+    const auto foot =
+        std::find_if(units.begin(), units.end(), [](const ListedUnit& unit) { return unit.symbol == "ft"; });
+    REQUIRE(foot != units.end());
+    CHECK(foot->dimension == "length");
+    CHECK(foot->size == "0.3048 m");
+}
+
+TEST_CASE("an entry that names no related function is related to those of its topic") {
+    const Function* scale = find_function("UC.DRAW.SCALE");
+    REQUIRE(scale != nullptr);
+    CHECK(std::count(scale->guidance.related.begin(), scale->guidance.related.end(), "UC.DRAW.PIT") == 1);
+}
+
+}  // namespace undercroft::tests
