@@ -84,6 +84,13 @@ Quantity product(const Quantity& a, const Quantity& b) {
     return {a.value * b.value, as_pure(a).dimension.times(as_pure(b).dimension)};
 }
 
+Quantity product(const std::vector<Quantity>& factors) {
+    require(!factors.empty(), "the range holds nothing to multiply");
+    Quantity made = factors.front();
+    for (std::size_t i = 1; i < factors.size(); ++i) made = product(made, factors[i]);
+    return made;
+}
+
 Quantity quotient(const Quantity& a, const Quantity& b) {
     require(b.value != 0, "the divisor must not be 0");
     return {a.value / b.value, as_pure(a).dimension.per(as_pure(b).dimension)};

@@ -37,6 +37,10 @@ namespace undercroft::calc {
 /// \throws Refused(value) when two currencies meet, or a power beyond 20 would come out.
 [[nodiscard]] Quantity product(const Quantity& a, const Quantity& b);
 
+/// Product of any number of factors, as of two.
+/// \throws Refused(domain) for no factor at all; Refused(value) as product of two.
+[[nodiscard]] Quantity product(const std::vector<Quantity>& factors);
+
 /// Quotient a / b; a number without a unit is a pure number here.
 /// \throws Refused(domain) when b is 0; Refused(value) as product.
 [[nodiscard]] Quantity quotient(const Quantity& a, const Quantity& b);

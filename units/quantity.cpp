@@ -131,6 +131,19 @@ void refuse_comma(const std::string& text) {
     }
 }
 
+/// `1'305 mm`: what some put between thousands is read as feet.
+void refuse_thousands_apostrophe(const std::string& text) {
+    constexpr std::string_view mark = "′";
+    for (std::size_t at = text.find(mark); at != std::string::npos; at = text.find(mark, at + 1)) {
+        const std::size_t after = at + mark.size();
+        std::size_t digits = 0;
+        while (after + digits < text.size() && is_digit(text[after + digits])) ++digits;
+        if (digits != 3 || at == 0 || !is_digit(text[at - 1])) continue;
+        refuse_value("'" + text + "' has a mark between thousands, or feet: type " + text.substr(0, at) +
+                     text.substr(after) + ", or write ft for feet");
+    }
+}
+
 /// `6 1/2` and `3/4`: a whole number may be followed by a fraction.
 std::optional<double> take_mixed_number(std::string_view& text) {
     const std::string_view start = text;
@@ -207,7 +220,10 @@ std::optional<Quantity> slope(const std::string& text) {
     };
     const auto [left, left_letter] = side(std::string_view(text).substr(0, colon));
     const auto [right, right_letter] = side(std::string_view(text).substr(colon + 1));
-    if (left && right && left_letter.empty() && right_letter.empty())
+    const bool without_letters = left && right && left_letter.empty() && right_letter.empty();
+    if (without_letters && *left == *right && *left > 0)  // 1:1 is the same both ways
+        return Quantity{1, batter_kind, Quantity::Form::with_unit};
+    if (without_letters)
         refuse_value("the slope '" + text + "' can be read in two ways: write " + exact_text(*right) + "H:" +
                      exact_text(*left) + "V or " + exact_text(*left) + "H:" + exact_text(*right) + "V");
     const bool forward = left_letter == "h" && right_letter == "v";
@@ -218,6 +234,18 @@ std::optional<Quantity> slope(const std::string& text) {
     const double rise = forward ? *right : *left;
     if (rise == 0) refuse_value("the slope '" + text + "' has no rise: write 0 % where a gradient is wanted");
     return Quantity{run / rise, batter_kind, Quantity::Form::with_unit};
+}
+
+/// `1 in 200`: a rise and its run.
+std::optional<Quantity> rise_in_run(std::string_view text) {
+    const std::optional<double> rise = take_number(text);
+    constexpr std::string_view between = " in ";
+    if (!rise || !text.starts_with(between)) return std::nullopt;
+    text.remove_prefix(between.size());
+    const std::optional<double> run = take_number(text);
+    if (!run || !text.empty()) return std::nullopt;
+    if (*rise == 0) refuse_value("the slope has no rise: write 0 % where a gradient is wanted");
+    return Quantity{*run / *rise, batter_kind, Quantity::Form::with_unit};
 }
 
 [[noreturn]] void refuse_text(const std::string& text) {
@@ -239,6 +267,7 @@ Quantity parse_quantity(std::string_view original) {
         refuse_value("a text of " + std::to_string(original.size()) + " characters is no quantity");
     const std::string text = fold_spelling(original);
     refuse_comma(text);
+    refuse_thousands_apostrophe(text);
     std::string_view rest = text;
     double sign = 1;
     if (rest.starts_with("-") || rest.starts_with("+")) {
@@ -248,6 +277,7 @@ Quantity parse_quantity(std::string_view original) {
     }
     if (rest.empty() || !(is_digit(rest[0]) || rest[0] == '.')) refuse_text(text);
     if (const auto h_to_v = slope(text)) return *h_to_v;
+    if (const auto one_in = rise_in_run(text)) return *one_in;
 
     std::optional<Quantity> total;
     Scale last;
@@ -261,9 +291,6 @@ Quantity parse_quantity(std::string_view original) {
             refuse_value("'" + text +
                          "' is only a number: add its unit, or put the number in a cell and its unit in the "
                          "cell to the right");
-        if (unit_text == "in" && !total && !rest.empty() &&
-            rest.find_first_not_of("0123456789.") == std::string_view::npos)
-            refuse_value("'" + text + "' is no quantity; a gradient is written 1V:40H or 2.5 %");
         const Unit unit = parse_unit(unit_text);
         const Quantity term = Quantity::of(sign * *number, unit);
         if (!std::isfinite(term.value)) refuse_value("'" + text + "' is too large");

@@ -19,11 +19,12 @@ enum class Cause {
 /// What was wrong with an input, where somebody else than the person has to know.
 enum class Refusal {
     other,
-    dimension,   ///< a quantity or a unit of another dimension than wanted
-    blank,       ///< nothing where something is wanted
-    unusual,     ///< a number without a unit that is unusual in the unit it would be read in
-    impossible,  ///< a quantity beyond all that is possible
-    mixed,       ///< a number without a unit beside units of another system
+    dimension,     ///< a quantity or a unit of another dimension than wanted
+    blank,         ///< nothing where something is wanted
+    unusual,       ///< a number without a unit that is unusual in the unit it would be read in
+    impossible,    ///< a quantity beyond all that is possible
+    mixed,         ///< a number without a unit beside units of another system
+    not_followed,  ///< what only Calc can compute: it may well have a value
 };
 
 /// Input that is refused. `what()` is a sentence that says what came and what is wanted.

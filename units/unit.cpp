@@ -35,6 +35,11 @@ Scale Scale::to_the(int p, int q) const {
 
 namespace {
 
+bool is_currency(std::string_view text) {
+    const auto& codes = currency_codes();
+    return std::find(codes.begin(), codes.end(), text) != codes.end();
+}
+
 /// All spellings, once as they are and once in lower case where case does not matter.
 class Spellings {
 public:
@@ -65,6 +70,7 @@ public:
             if (spelling.size() > wanted.size() + allowed || wanted.size() > spelling.size() + allowed)
                 continue;
             const std::size_t distance = edit_distance(wanted, lower_case(spelling));
+            if (distance > 0 && is_currency(spelling)) continue;  // nobody mistypes a unit of money
             if (distance <= allowed) by_distance.emplace(distance, spelling);
         }
         std::vector<std::string> nearest;
@@ -102,8 +108,7 @@ const Spellings& spellings() {
 }
 
 std::optional<Currency> currency_of(std::string_view text) {
-    const auto& codes = currency_codes();
-    if (std::find(codes.begin(), codes.end(), text) == codes.end()) return std::nullopt;
+    if (!is_currency(text)) return std::nullopt;
     return Currency{text[0], text[1], text[2]};
 }
 
@@ -318,10 +323,30 @@ std::string coherent_text(const Dimension& dimension) {
     return text.empty() ? "1" : text;
 }
 
+/// Without the dots of abbreviations: `in.`, `sq.ft`, `cu. yd.`; that of a product stands between two units.
+std::string without_abbreviation_dots(std::string text) {
+    if (text.find('.') == std::string::npos) return text;
+    std::string kept;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool ends_word = i > 0 && text[i] == '.' && is_letter(text[i - 1]);
+        if (!ends_word) {
+            kept += text[i];
+            continue;
+        }
+        const std::string before = lower_case(std::string_view(kept).substr(kept.find_last_of(" /.*(") + 1));
+        const bool is_last = i + 1 == text.size() || text[i + 1] == ' ' || text[i + 1] == '/';
+        if (before == "sq" || before == "cu" || before == "lin")
+            kept += is_last ? "" : " ";
+        else if (!is_last)
+            kept += '.';
+    }
+    return kept;
+}
+
 }  // namespace
 
 Unit parse_unit(std::string_view text) {
-    const std::string folded = fold_spelling(text);
+    const std::string folded = without_abbreviation_dots(fold_spelling(text));
     if (folded.size() > 64)
         refuse_value("a unit text of " + std::to_string(folded.size()) + " characters is too long");
     const std::string lower = lower_case(folded);

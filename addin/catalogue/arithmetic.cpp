@@ -232,6 +232,22 @@ Function product_entry() {
                  "twelve things of 2.5 m");
 }
 
+Function product_of_many_entry() {
+    return function("UC.PRODUCT.OF", [](Factors factors) { return calc::product(factors.rows); })
+        .role(Role::multiplies)
+        .says(
+            "Product of any number of quantities, one below the other; a number without a unit is a pure "
+            "number, rows without a number are passed over")
+        .equation("p = q1 q2 q3 ...")
+        .source("common practice")
+        .takes("factors", "q", "Two columns: number, and its unit beside it, 1 or % for a pure number")
+        .within(any_dimension)
+        .gives("p", "The product")
+        .wants_unit("unit", "Unit of the product")
+        .example("UC.PRODUCT.OF({30;\"m\"|12;\"m\"|305;\"mm\"|40;\"%\"}; \"m3\")", "43.92", "1e-12 rel",
+                 Origin::mathematics, "30 x 12 x 0.305 x 0.4");
+}
+
 Function quotient_entry() {
     return function("UC.QUOTIENT", [](Quantity a, Quantity b) { return calc::quotient(a, b); })
         .role(Role::multiplies)
@@ -392,10 +408,11 @@ Function lookup_entry() {
 }  // namespace
 
 Group arithmetic_functions() {
-    return {"Units and checks",
-            {convert_entry(), dimension_entry(), quantity_entry(), sum_entry(), largest_entry(),
-             smallest_entry(), at_largest_entry(), product_entry(), quotient_entry(), difference_entry(),
-             total_entry(), at_least_entry(), at_most_entry(), within_entry(), lookup_entry()}};
+    return {
+        "Units and checks",
+        {convert_entry(), dimension_entry(), quantity_entry(), sum_entry(), largest_entry(), smallest_entry(),
+         at_largest_entry(), product_entry(), product_of_many_entry(), quotient_entry(), difference_entry(),
+         total_entry(), at_least_entry(), at_most_entry(), within_entry(), lookup_entry(), pick_entry()}};
 }
 
 }  // namespace undercroft::addin

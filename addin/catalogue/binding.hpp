@@ -3,6 +3,7 @@
 /// arguments needs. Shared by every copy of the catalogue's Function.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -10,6 +11,13 @@
 #include "addin/catalogue/result.hpp"
 
 namespace undercroft::addin {
+
+/// What counts as an argument left out.
+enum class Blank : std::uint8_t {
+    never,         ///< it is asked for
+    when_seen,     ///< what is seen to be blank; 0 is a number
+    when_no_text,  ///< 0 too, which Calc makes of a blank cell: only a text can be meant
+};
 
 struct Binding {
     using AnyFunction = void (*)();
@@ -26,6 +34,7 @@ struct Binding {
     std::vector<std::string> names;  ///< of all arguments, as they stand in the sheet
     std::vector<Cell> fallbacks;     ///< of the arguments of the C++ function
     std::vector<Limits> limits;      ///< the same
+    std::vector<Blank> blanks;       ///< of all arguments
     bool unit_required = false;
 
     /// Where an argument of the C++ function stands in the sheet.
@@ -34,6 +43,21 @@ struct Binding {
     }
     /// Where the arguments stand that shape the result.
     [[nodiscard]] std::size_t unit_place() const { return fallbacks.size() - added_later; }
+
+    /// Whether the argument takes its default.
+    [[nodiscard]] bool is_left_out(std::size_t argument, const Cell& cell) const {
+        switch (blanks[argument]) {
+            case Blank::never:
+                break;
+            case Blank::when_seen:
+                if (!std::holds_alternative<double>(cell)) return holds_nothing(cell);
+                break;
+            case Blank::when_no_text:
+                return holds_no_text(cell);
+        }
+        return std::holds_alternative<std::monostate>(cell);
+    }
+
     /// The cells beyond the arguments of the C++ function.
     /// \throws Refused where the unit is left out and must not be, or where a bare number stands beside units
     /// of the other system.

@@ -37,5 +37,7 @@ inline constexpr std::string_view service_name = "undercroft.UC";
 // Groups of the rooms.
 [[nodiscard]] Group arithmetic_functions();
 [[nodiscard]] Group checker_functions();
+/// A topic of its own among them.
+[[nodiscard]] Function pick_entry();
 
 }  // namespace undercroft::addin

@@ -49,6 +49,19 @@ Function cell_reader(const char* name, const char* says, Outcome outcome) {
     return made;
 }
 
+Function whole_entry() {
+    Function whole =
+        cell_reader("UC.WHOLE",
+                    "Whether a range holds all rows of the table that it begins: 1 for TRUE, 0 for "
+                    "FALSE; UC.WHY of the cell tells how many rows there are and how many are "
+                    "shown. A table that is typed is whole where the row below it is blank",
+                    {{.shape = Shape::verdict}, {}, "1 when it is whole, else 0"});
+    whole.source = "common practice";
+    whole.parameters.front().name = "table";
+    whole.parameters.front().says = "The range of the table, with or without its row of units";
+    return whole;
+}
+
 }  // namespace
 
 Group checker_functions() {
@@ -65,6 +78,7 @@ Group checker_functions() {
                         "The derivation of a cell as a table: symbol, argument, as given, in SI, unit, cell; "
                         "then result, equation and source",
                         steps),
+            whole_entry(),
             function("UC.SOURCE", &source_of)
                 .role(Role::explains)
                 .says("Where the equation of a function comes from")

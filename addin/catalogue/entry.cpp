@@ -174,14 +174,37 @@ void Entry::insert_shaping(std::vector<Parameter>& parameters, const Binding& bi
     if (binding.unit_argument == UnitArgument::unit)
         made = {shaping(unit_name_, unit_says_, Shape::unit, !unit_required_)};
     if (binding.unit_argument == UnitArgument::units)
-        made = {shaping("units", "Units of the columns, parted by ';'", Shape::units, true),
-                shaping("height", "Rows of values to fill: blank rows make up for what the table lacks",
-                        Shape::height, true)};
+        made = {
+            shaping("units", "Units of the columns, parted by ';'", Shape::units, true),
+            shaping(
+                "height",
+                "Rows of values to fill: blank rows make up for what the table lacks. Enter the formula in "
+                "one cell with Ctrl+Shift+Enter: Calc spreads the table",
+                Shape::height, true)};
     const auto place = parameters.begin() + static_cast<std::ptrdiff_t>(binding.unit_place());
     if (std::any_of(place, parameters.end(), [](const Parameter& later) { return !later.optional; }))
         broken_entry(made_.name, "only an optional argument can be added later");
     parameters.insert(place, made.begin(), made.end());
 }
+
+namespace {
+
+Blank blank_of(const Parameter& parameter) {
+    if (!parameter.optional || parameter.type.is_range()) return Blank::never;
+    switch (parameter.type.shape) {
+        case Shape::choice:
+        case Shape::words:
+        case Shape::text:
+        case Shape::unit:
+        case Shape::units:
+        case Shape::height:  // no table has 0 rows
+            return parameter.type.otherwise.empty() ? Blank::when_no_text : Blank::when_seen;
+        default:
+            return Blank::when_seen;
+    }
+}
+
+}  // namespace
 
 Entry::operator Function() const {
     Function function = made_;
@@ -211,7 +234,10 @@ Entry::operator Function() const {
         }
     }
     insert_shaping(parameters, binding);
-    for (const Parameter& parameter : parameters) binding.names.push_back(parameter.name);
+    for (const Parameter& parameter : parameters) {
+        binding.names.push_back(parameter.name);
+        binding.blanks.push_back(blank_of(parameter));
+    }
     function.binding = std::make_shared<const Binding>(std::move(binding));
     return function;
 }
@@ -234,12 +260,13 @@ void Binding::require_one_system(const Cell& units, const Mixture& mixture) cons
 
 Asked Binding::asked(Cells cells, const Mixture& mixture) const {
     const std::size_t at = unit_place();
-    const Cell units = cells.size() > at ? cells[at] : Cell();
+    const bool has_units = shaping() > 0 && cells.size() > at && !is_left_out(at, cells[at]);
+    const Cell units = has_units ? cells[at] : Cell();
     if (unit_required && std::holds_alternative<std::monostate>(units))
         throw Refused(Cause::value, "is left out", Refusal::blank).at(names[at]);
     if (unit_argument != UnitArgument::none || mixture.customary) require_one_system(units, mixture);
-    return {cells.size() > at ? cells.subspan(at, std::min(shaping(), cells.size() - at)) : Cells(),
-            std::span(names).subspan(at)};
+    const bool has_height = shaping() > 1 && cells.size() > at + 1 && !is_left_out(at + 1, cells[at + 1]);
+    return {{units, has_height ? cells[at + 1] : Cell()}, std::span(names).subspan(at)};
 }
 
 Answer Function::call(Cells cells) const {
@@ -252,7 +279,7 @@ Derivation Function::derive(Cells cells) const {
         Step& step = derivation.steps[i];
         const Parameter& parameter = parameters[binding->place(i)];
         const Cell& cell = cells[binding->place(i)];
-        const bool by_default = std::holds_alternative<std::monostate>(cell) && !parameter.fallback.empty();
+        const bool by_default = binding->is_left_out(binding->place(i), cell) && !parameter.fallback.empty();
         step.symbol = parameter.symbol;
         step.argument = parameter.name;
         step.given = by_default ? parameter.fallback + " (default)" : shown_as_given(cell);

@@ -123,7 +123,7 @@ private:
     static std::tuple_element_t<I, Arguments> read_one(const Binding& binding, Cells cells, Terms& terms) {
         terms.argument = I;
         const Cell& cell = cells[binding.place(I)];
-        const bool left_out = std::holds_alternative<std::monostate>(cell);
+        const bool left_out = binding.is_left_out(binding.place(I), cell);
         terms.limits = left_out ? nullptr : &binding.limits[I];
         return Slot<std::tuple_element_t<I, Arguments>>::read(left_out ? binding.fallbacks[I] : cell, terms);
     }

@@ -43,6 +43,10 @@ std::vector<std::string> unit_texts(const Cell& cell, const std::vector<Dimensio
     std::vector<std::string> texts;
     for (const Dimension& dimension : columns) texts.push_back(default_unit_text(dimension));
     if (std::holds_alternative<std::monostate>(cell)) return texts;
+    if (const double* rows = std::get_if<double>(&cell); rows != nullptr && *rows >= 1)
+        refuse_value("the number " + exact_text(*rows) +
+                     " is no unit: for rows leave this argument empty and give them as height, ;;" +
+                     exact_text(*rows));
     const std::vector<std::string> asked =
         parted(read_text(cell, [] { return std::string("units parted by ';', such as \"m; m3\""); }));
     if (asked.size() > columns.size())

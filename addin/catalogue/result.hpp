@@ -3,6 +3,7 @@
 /// under its row of units.
 #pragma once
 
+#include <array>
 #include <cmath>
 #include <optional>
 #include <string>
@@ -18,10 +19,10 @@ namespace undercroft::addin {
 /// What a call asks of its result beyond the arguments of the C++ function: the unit or units, and of a
 /// table its height.
 struct Asked {
-    Cells cells;
+    std::array<Cell, 2> cells;  ///< nothing where the default is wanted
     std::span<const std::string> names;
 
-    [[nodiscard]] Cell cell(std::size_t i) const { return i < cells.size() ? cells[i] : Cell(); }
+    [[nodiscard]] Cell cell(std::size_t i) const { return cells[i]; }
     /// What `reader` makes of the cell; a refusal names its argument.
     template <class Reader>
     [[nodiscard]] auto read(std::size_t i, const Reader& reader) const {

@@ -13,6 +13,13 @@ bool is_blank(const Scalar& scalar) {
     return std::holds_alternative<std::monostate>(scalar) || (text != nullptr && text->empty());
 }
 
+bool holds_nothing(const Cell& cell) {
+    if (const auto* text = std::get_if<std::u16string_view>(&cell)) return text->empty();
+    if (const Grid* const* grid = std::get_if<const Grid*>(&cell))
+        return (*grid)->rows() == 1 && (*grid)->columns() <= 2 && is_blank((*grid)->at(0, 0));
+    return std::holds_alternative<std::monostate>(cell);
+}
+
 namespace {
 
 double finite(double number) {
@@ -47,15 +54,34 @@ Quantity read_quantity(const Scalar& scalar, const std::optional<Unit>& column_u
     return remembered_quantity(std::get<std::u16string_view>(scalar));
 }
 
+namespace {
+
+/// Cells that are neither a number nor a number and its unit: how that comes about, and what to do.
+[[noreturn]] void refuse_range(const Grid& range, const Cell& cell) {
+    const std::string what = "a " + shown_as_given(cell) + " is no quantity: ";
+    const Scalar last = range.at(0, range.columns() - 1);
+    const bool parted = range.rows() == 1 && range.columns() == 3 &&
+                        std::holds_alternative<double>(range.at(0, 0)) &&
+                        std::holds_alternative<std::u16string_view>(last);
+    if (parted)
+        refuse_value(what + "was a column inserted between the number and its unit, " + shown_as_given(last) +
+                     "? They must stand side by side");
+    if (range.rows() > 1 && range.columns() <= 2)
+        refuse_value(what +
+                     "one number is wanted, its unit side by side with it; for a column of them write the "
+                     "formula in the first row, not as an array, and copy it down");
+    refuse_value(what + "give one number, a text such as \"305 mm\", or a number and its unit side by side");
+}
+
+}  // namespace
+
 Quantity read_quantity(const Cell& cell) {
     if (const double* number = std::get_if<double>(&cell)) return Quantity::bare(finite(*number));
     if (const Grid* const* grid = std::get_if<const Grid*>(&cell)) {
         const Grid& range = **grid;
         if (range.rows() == 1 && range.columns() == 2) return read_pair(range.at(0, 0), range.at(0, 1));
         if (range.rows() == 1 && range.columns() == 1) return read_quantity(range.at(0, 0), std::nullopt);
-        refuse_value("a " + shown_as_given(cell) +
-                     " is no quantity: give one number, a text such as \"305 mm\", or a number and its unit "
-                     "side by side");
+        refuse_range(range, cell);
     }
     if (const auto* text = std::get_if<std::u16string_view>(&cell)) return remembered_quantity(*text);
     refuse_blank("is left out");
@@ -85,8 +111,10 @@ std::string read_text(const Cell& cell, std::string (*wanted)()) {
         refuse_value("the text is empty; " + wanted() + " is wanted");
     }
     if (std::holds_alternative<std::monostate>(cell)) refuse_blank("is left out; " + wanted() + " is wanted");
-    refuse_value(shown_as_given(cell) + " is no text; " + wanted() +
-                 " is wanted (a blank cell arrives as 0)");
+    if (const double* number = std::get_if<double>(&one); number == nullptr || *number == 0)
+        refuse_blank(shown_as_given(one) + " is no text; " + wanted() +
+                     " is wanted (a blank cell arrives as 0)");
+    refuse_value(shown_as_given(one) + " is no text; " + wanted() + " is wanted");
 }
 
 Unit Slot<Unit>::read(const Cell& cell, const Terms&) {
@@ -137,6 +165,32 @@ bool starts_number(std::u16string_view text) {
     return text != u"1";  // the unit of a pure number
 }
 
+/// What stands in brackets at the end of a heading: "Duration (min)", "Flow [L/s]".
+std::u16string_view bracketed(std::u16string_view head) {
+    while (!head.empty() && head.back() == u' ') head.remove_suffix(1);
+    const char16_t opening = head.ends_with(u']') ? u'[' : u'(';
+    if (!head.ends_with(u']') && !head.ends_with(u')')) return {};
+    const std::size_t begin = head.rfind(opening);
+    if (begin == 0 || begin == std::u16string_view::npos || head[begin - 1] != u' ') return {};
+    return head.substr(begin + 1, head.size() - begin - 2);
+}
+
+/// A unit that stands in the first row by itself or in brackets behind a heading. "t (min)" is a time in
+/// minutes, and no tonnes times minutes.
+Unit unit_of_head(std::u16string_view head) {
+    const std::u16string_view inside = bracketed(head);
+    if (inside.empty()) return remembered_unit(head);
+    try {
+        return remembered_unit(inside);
+    } catch (const Refused& refused) {
+        try {
+            return remembered_unit(head);
+        } catch (const Refused&) {
+            throw refused;  // what stands in the brackets is meant as the unit
+        }
+    }
+}
+
 /// Units of the first row, when it is a row of unit texts. A row that has no number, and in which at least
 /// one text is a unit, is a unit row: what is no unit in it is refused.
 std::optional<std::vector<std::optional<Unit>>> unit_row(const Grid& grid) {
@@ -149,14 +203,15 @@ std::optional<std::vector<std::optional<Unit>>> unit_row(const Grid& grid) {
         const auto* text = std::get_if<std::u16string_view>(&scalar);
         if (text == nullptr || starts_number(*text)) return std::nullopt;
         try {
-            units[c] = remembered_unit(*text);
+            units[c] = unit_of_head(*text);
             any_unit = true;
         } catch (const Refused& refused) {
             if (!wrong) wrong = "row 1, column " + std::to_string(c + 1) + ": " + refused.what();
         }
     }
     if (any_unit && wrong)
-        refuse_value(*wrong + " (the first row holds the units; leave headings out of the range)");
+        refuse_value(*wrong +
+                     " (the first row holds the units, by themselves or in brackets behind a heading)");
     if (!any_unit) return std::nullopt;
     return units;
 }
@@ -230,42 +285,58 @@ Refused at_place(const Refused& refused, std::size_t row, std::size_t column) {
     return refused.at("row " + std::to_string(row + 1) + ", column " + std::to_string(column + 1));
 }
 
-Amounts Slot<Amounts>::read(const Cell& cell, const Terms&) {
-    const Grid* const* given = std::get_if<const Grid*>(&cell);
-    if (given == nullptr || (*given)->columns() != 2)
-        refuse_value(shown_as_given(cell) + " is no range of two columns, number and unit");
-    const Grid& grid = **given;
-    Amounts amounts;
-    for (std::size_t r = 0; r < grid.rows(); ++r) {
-        const Scalar number = grid.at(r, 0);
-        if (is_blank(number)) {  // a row without a number adds nothing, whatever stands in its unit cell
-            continue;
-        }
-        try {
-            amounts.rows.push_back(read_pair(number, grid.at(r, 1)));
-        } catch (const Refused& refused) {
-            throw refused.at("row " + std::to_string(r + 1));
-        }
+namespace {
+
+/// Refuses a figure of another kind than the first, with what stands in the rows of both.
+void require_alike(const Quantity& figure, const Quantity& first, std::size_t first_row) {
+    if (figure.form == Quantity::Form::bare || first.form == Quantity::Form::bare) return;  // calc says more
+    try {
+        (void)in_dimension(figure, first.dimension);
+    } catch (const Refused& refused) {
+        throw refused.saying(text_of(figure) + " " + refused.what() + "; row " +
+                             std::to_string(first_row + 1) + " holds " + text_of(first));
     }
-    return amounts;
 }
 
-Figures Slot<Figures>::read(const Cell& cell, const Terms& terms) {
+/// The figures of a range; rows without a number add nothing, whatever stands in their unit cells.
+std::vector<Quantity> read_figures(const Cell& cell, bool must_be_alike) {
     const Grid* const* given = std::get_if<const Grid*>(&cell);
     if (given == nullptr) refuse_value(shown_as_given(cell) + " is no range of figures");
-    if ((*given)->columns() == 2) return {Slot<Amounts>::read(cell, terms).rows};
-    const OpenTable table = open_table(cell, 1, 1);
-    Figures figures;
+    const bool with_units = (*given)->columns() == 2;
+    const OpenTable table =
+        with_units ? OpenTable{*given, 0, (*given)->rows(), {}, {}, {}} : open_table(cell, 1, 1);
+    std::vector<Quantity> figures;
+    std::size_t first_row = 0;
     for (std::size_t r = table.first_row; r < table.end_row; ++r) {
         const Scalar scalar = table.grid->at(r, 0);
         if (is_blank(scalar)) continue;
         try {
-            figures.rows.push_back(read_quantity(scalar, table.units[0]));
+            figures.push_back(with_units ? read_pair(scalar, table.grid->at(r, 1))
+                                         : read_quantity(scalar, table.units[0]));
+            if (figures.size() == 1) first_row = r;
+            if (must_be_alike) require_alike(figures.back(), figures.front(), first_row);
         } catch (const Refused& refused) {
             throw refused.at("row " + std::to_string(r + 1));
         }
     }
     return figures;
+}
+
+}  // namespace
+
+Amounts Slot<Amounts>::read(const Cell& cell, const Terms&) {
+    const Grid* const* given = std::get_if<const Grid*>(&cell);
+    if (given == nullptr || (*given)->columns() != 2)
+        refuse_value(shown_as_given(cell) + " is no range of two columns, number and unit");
+    return {read_figures(cell, true)};
+}
+
+Figures Slot<Figures>::read(const Cell& cell, const Terms&) {
+    return {read_figures(cell, true)};
+}
+
+Factors Slot<Factors>::read(const Cell& cell, const Terms&) {
+    return {read_figures(cell, false)};
 }
 
 }  // namespace undercroft::addin

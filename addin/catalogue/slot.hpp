@@ -39,6 +39,10 @@ struct Slot;
 [[nodiscard]] Quantity read_pair(const Scalar& number, const Scalar& unit);
 [[nodiscard]] bool is_blank(const Scalar& scalar);
 
+/// Nothing in an argument that may be left out: left out, an empty text, a range of one blank cell, or a pair
+/// whose number is blank.
+[[nodiscard]] bool holds_nothing(const Cell& cell);
+
 [[nodiscard]] Reading reading_of(const Quantity& quantity);
 
 /// A quantity in a dimension, on these terms; `given` is said of it in a refusal.
@@ -105,6 +109,12 @@ struct Slot<calc::Percent> {
         return {100 * read_in({}, quantity, given, terms)};
     }
 };
+
+/// The same where only a text can be meant, so that 0 can only be a blank cell.
+[[nodiscard]] inline bool holds_no_text(const Cell& cell) {
+    const double* number = std::get_if<double>(&cell);
+    return number != nullptr ? *number == 0 : holds_nothing(cell);
+}
 
 /// The text of a cell, or of a range of one cell; `wanted` is said where there is none.
 [[nodiscard]] std::string read_text(const Cell& cell, std::string (*wanted)());
@@ -363,6 +373,19 @@ struct Slot<Figures> {
     static ValueType type() { return {.shape = Shape::figures}; }
     static Reading reading(const Figures& value) {
         return {std::to_string(value.rows.size()) + " figures", {}};
+    }
+};
+
+/// The same, where each may be another kind of quantity.
+struct Factors {
+    std::vector<Quantity> rows;
+};
+template <>
+struct Slot<Factors> {
+    static Factors read(const Cell& cell, const Terms& terms);
+    static ValueType type() { return {.shape = Shape::figures}; }
+    static Reading reading(const Factors& value) {
+        return {std::to_string(value.rows.size()) + " factors", {}};
     }
 };
 

@@ -14,7 +14,7 @@ bool ValueType::is_plain() const {
 
 bool ValueType::is_range() const {
     return shape == Shape::table || shape == Shape::grid || shape == Shape::amounts ||
-           shape == Shape::figures;
+           shape == Shape::figures || shape == Shape::things;
 }
 
 ValueType quantity_type(const Dimension& dimension) {
@@ -83,6 +83,8 @@ std::string kind_text(const ValueType& type) {
             return "a grid of cells, each " + name_of(type.dimension);
         case Shape::amounts:
             return "a range of two columns, number and unit";
+        case Shape::things:
+            return "a table with headings in its first row and names in its first column";
         case Shape::figures:
             return "a column of figures, its unit in the first row, or two columns, number and unit";
         case Shape::cell:

@@ -27,6 +27,7 @@ enum class Shape {
     table,    ///< a range with a unit for each column in its first row, or beside its numbers
     grid,     ///< a range of quantities of one dimension
     amounts,  ///< rows of number and unit
+    things,   ///< a table with headings in its first row and names in its first column
     figures,  ///< amounts, or one column of a table
     cell,     ///< a cell of the sheet itself
     rows,     ///< a result of numbers and words, without a unit row

@@ -31,6 +31,17 @@ FormulaValue::FormulaValue(const Answer& answer) {
     value_ = std::make_shared<OwnedGrid>(std::move(cells));
 }
 
+FormulaValue::FormulaValue(const Scalar& scalar) : value_(std::u16string()) {
+    if (const double* number = std::get_if<double>(&scalar)) value_ = *number;
+    if (const auto* text = std::get_if<std::u16string_view>(&scalar)) value_ = std::u16string(*text);
+}
+
+FormulaValue FormulaValue::blank_cell() {
+    FormulaValue value(0.0);
+    value.blank_ = true;
+    return value;
+}
+
 Cell FormulaValue::cell() const {
     if (const double* value = number()) return *value;
     if (const std::u16string* value = text()) return std::u16string_view(*value);
@@ -45,11 +56,39 @@ std::vector<Cell> cells_of(const std::vector<FormulaValue>& values) {
     return cells;
 }
 
+Refused seen_blank(const Refused& refused, const Function& function, const Node& call,
+                   const std::vector<FormulaValue>& values) {
+    if (refused.refusal() != Refusal::blank) return refused;
+    const std::string_view says = refused.what();
+    for (std::size_t i = 0; i < values.size() && i < call.children.size(); ++i) {
+        const Parameter& parameter = function.parameters[i];
+        if (!values[i].is_blank_cell() || !says.starts_with(parameter.name + ": ")) continue;
+        const Node& given = call.children[i];
+        const bool is_cell = given.kind == NodeKind::reference && !given.reference.is_range;
+        std::string sentence = parameter.name + ": the cell is blank";
+        if (is_cell) sentence += " (" + given.reference.text() + ")";
+        if (parameter.optional && is_cell)
+            sentence += ", which Calc hands over as 0: leave the argument out for its default" +
+                        (parameter.fallback.empty() ? std::string() : ", " + parameter.fallback) +
+                        ", or write " + given.reference.text() + ":" + given.reference.text();
+        return refused.saying(sentence);
+    }
+    return refused;
+}
+
 namespace {
 [[noreturn]] void refuse_here(const std::string& what) {
-    refuse_value(what + " cannot be computed here: move the argument to a cell of its own");
+    throw Refused(Cause::value, what + " cannot be computed here: move the argument to a cell of its own",
+                  Refusal::not_followed);
 }
 }  // namespace
+
+std::optional<CellReference> Evaluator::cells_of_name(const Node&) const {
+    return std::nullopt;
+}
+std::u16string Evaluator::joined_text(double number) const {
+    return to_utf16(exact_text(number));
+}
 
 FormulaValue Evaluator::value_of_reference(const Node& node) const {
     refuse_here("the cells " + node.text);
@@ -106,11 +145,18 @@ FormulaValue Evaluator::value_of_operation(const Node& node) const {
             if (const std::u16string* text = part.text())
                 joined += *text;
             else if (const double* number = part.number())
-                joined += to_utf16(exact_text(*number));
+                joined += part.is_blank_cell() ? std::u16string() : joined_text(*number);
             else
                 refuse_here("a range joined to a text");
         }
         return FormulaValue(std::move(joined));
+    }
+    if (is_comparison(node)) {
+        const int order = compare(value_of(node.children[0]), value_of(node.children[1]));
+        const bool held = (order == 0 && symbol != "<" && symbol != ">" && symbol != "<>") ||
+                          (order < 0 && symbol.starts_with("<")) || (order > 0 && symbol.ends_with(">")) ||
+                          (order > 0 && symbol == ">=");
+        return FormulaValue(held ? 1.0 : 0.0);
     }
     const double left = number_of(node.children[0]);
     const double right = number_of(node.children[1]);
@@ -122,13 +168,26 @@ FormulaValue Evaluator::value_of_operation(const Node& node) const {
         return FormulaValue(left / right);
     }
     if (symbol == "^") return FormulaValue(std::pow(left, right));
-    if (symbol == "=") return FormulaValue(left == right ? 1.0 : 0.0);
-    if (symbol == "<>") return FormulaValue(left != right ? 1.0 : 0.0);
-    if (symbol == "<") return FormulaValue(left < right ? 1.0 : 0.0);
-    if (symbol == ">") return FormulaValue(left > right ? 1.0 : 0.0);
-    if (symbol == "<=") return FormulaValue(left <= right ? 1.0 : 0.0);
-    if (symbol == ">=") return FormulaValue(left >= right ? 1.0 : 0.0);
     refuse_here("the operator " + symbol);
+}
+
+int Evaluator::compare(const FormulaValue& left, const FormulaValue& right) const {
+    // A blank cell is equal to 0 and to an empty text; any number is below any text.
+    const auto text_beside = [](const FormulaValue& value, const FormulaValue& other) {
+        const std::u16string* text = value.text();
+        if (text != nullptr) return std::optional(to_utf8(*text));
+        if (value.is_blank_cell() && other.text() != nullptr) return std::optional(std::string());
+        return std::optional<std::string>();
+    };
+    std::optional<std::string> a = text_beside(left, right);
+    std::optional<std::string> b = text_beside(right, left);
+    if (a && b) {
+        const bool same = ignores_case() ? lower_case(*a) == lower_case(*b) : *a == *b;
+        return same ? 0 : *a < *b ? -1 : 1;
+    }
+    if ((!a && left.number() == nullptr) || (!b && right.number() == nullptr)) refuse_here("a comparison");
+    if (a || b) return a ? 1 : -1;
+    return *left.number() == *right.number() ? 0 : *left.number() < *right.number() ? -1 : 1;
 }
 
 FormulaValue Evaluator::value_of_array(const Node& node) const {
@@ -162,11 +221,24 @@ std::vector<FormulaValue> Evaluator::arguments(const Node& call, const Function&
 
 FormulaValue Evaluator::value_of_call(const Node& node) const {
     const Function* function = find_function(node.text);
-    if (function == nullptr) return value_of_foreign_call(node);
+    if (function == nullptr) {
+        constexpr std::string_view choosing[] = {"IF",   "IFS",   "SWITCH", "CHOOSE",  "IFERROR",
+                                                 "IFNA", "INDEX", "OFFSET", "INDIRECT"};
+        if (calls_one_of(node, choosing)) return value_of_choice(node);
+        if (node.children.empty() && (node.text == "TRUE" || node.text == "FALSE"))
+            return FormulaValue(node.text == "TRUE" ? 1.0 : 0.0);
+        return value_of_foreign_call(node);
+    }
     if (function->reads_cell()) refuse_here(function->name + " inside another function");
     const std::vector<FormulaValue> values = arguments(node, *function);
     return refused_behind([&] { return "in " + function->name + ": "; },
-                          [&] { return FormulaValue(function->call(cells_of(values))); });
+                          [&] {
+                              try {
+                                  return FormulaValue(function->call(cells_of(values)));
+                              } catch (const Refused& refused) {
+                                  throw seen_blank(refused, *function, node, values);
+                              }
+                          });
 }
 
 }  // namespace undercroft::addin

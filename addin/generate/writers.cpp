@@ -58,8 +58,8 @@ std::string interface_idl() {
         text += "    any " + function.identifier + "(";
         if (function.reads_cell()) {
             text +=
-                "[in] com::sun::star::beans::XPropertySet document, [in] com::sun::star::table::XCellRange "
-                "cell";
+                "[in] com::sun::star::beans::XPropertySet document, [in] com::sun::star::table::XCellRange " +
+                argument_id(function.parameters.front());
         } else {
             bool first = true;
             for (const Parameter& parameter : function.parameters) {

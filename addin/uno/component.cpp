@@ -18,6 +18,7 @@
 #include "addin/uno/commands.hpp"
 #include "addin/uno/explain.hpp"
 #include "addin/uno/marshal.hpp"
+#include "addin/uno/whole_table.hpp"
 
 namespace undercroft::addin {
 
@@ -83,12 +84,23 @@ private:
         refuse_value("an argument of a kind that Calc does not hand over");
     }
 
+    css::uno::Any whole(const css::uno::Reference<css::beans::XPropertySet>& document,
+                        const css::uno::Reference<css::table::XCellRange>& table) const {
+        try {
+            return css::uno::Any(extent_of(context_, document, table).is_whole ? 1.0 : 0.0);
+        } catch (const Refused& refused) {
+            return error_value(refused.cause());
+        }
+    }
+
     css::uno::Any read_cell(std::size_t index, const css::uno::Reference<css::beans::XPropertySet>& document,
                             const css::uno::Reference<css::table::XCellRange>& cell) const {
         try {
             if (!document.is() || !cell.is()) return error_value(Cause::value);
+            const Shape asked = all_functions()[index].outcome.type.shape;
+            if (asked == Shape::verdict) return whole(document, cell);
             const Explanation explanation = explain(context_, document, cell);
-            if (all_functions()[index].outcome.type.shape == Shape::text) return to_any(explanation.text);
+            if (asked == Shape::text) return to_any(explanation.text);
             return to_any(steps_table(explanation));
         } catch (const std::exception& error) {
             return css::uno::Any(to_oustring(std::string("cannot be explained: ") + error.what()));

@@ -12,9 +12,12 @@
 #include <tuple>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/formula/cut_table.hpp"
 #include "addin/formula/formula.hpp"
+#include "addin/uno/format_remarks.hpp"
 #include "addin/uno/marshal.hpp"
 #include "addin/uno/sheet_values.hpp"
+#include "addin/uno/whole_table.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::addin {
@@ -23,6 +26,8 @@ using css::uno::Reference;
 using css::uno::UNO_QUERY;
 
 namespace {
+
+using OneCell = Reference<css::table::XCellRange>;
 
 css::table::CellRangeAddress address_of(const Reference<css::table::XCellRange>& range) {
     return Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY)->getRangeAddress();
@@ -92,9 +97,18 @@ Explanation explain_call(const SheetValues& sheet, const Node& call) {
     explanation.function = find_function(call.text);
     const Function& function = *explanation.function;
     const std::vector<FormulaValue> values = sheet.arguments(call, function);
-    explanation.derivation = function.derive(cells_of(values));
+    try {
+        explanation.derivation = function.derive(cells_of(values));
+    } catch (const Refused& refused) {
+        std::string says = seen_blank(refused, function, call, values).what();
+        for (const std::string& remark : format_remarks(sheet, call, function)) says += ". Look at " + remark;
+        throw refused.saying(says);
+    }
+    if (function.outcome.type.shape == Shape::table) explanation.rows = rows_of_table(sheet, call);
     explanation.places = places_of(call);
     explanation.text = good_text(function, explanation.derivation, explanation.places);
+    for (const std::string& remark : format_remarks(sheet, call, function))
+        explanation.text += "\nLook at " + remark + ".";
     explanation.good = true;
     return explanation;
 }
@@ -107,7 +121,8 @@ std::string shown(const Scalar& scalar) {
 
 /// "in this cell: row 3, storage = 12.5 m3", as the sheet shows it; the first row of a table holds the units.
 std::string text_in_table(const Function& function, const Reference<css::table::XCellRange>& cell,
-                          const Reference<css::sheet::XSpreadsheet>& sheet) {
+                          const Reference<css::sheet::XSpreadsheet>& sheet,
+                          const std::optional<std::size_t>& rows_given) {
     const Reference<css::sheet::XSheetCellCursor> table =
         sheet->createCursorByRange(Reference<css::sheet::XSheetCellRange>(cell, UNO_QUERY));
     table->collapseToCurrentArray();
@@ -115,7 +130,11 @@ std::string text_in_table(const Function& function, const Reference<css::table::
     const css::table::CellRangeAddress own = address_of(cell);
     const std::int32_t row = own.StartRow - all.StartRow;
     const std::int32_t column = own.StartColumn - all.StartColumn;
-    const std::string start = "\nThe table fills " + cell_letters(all.StartColumn, all.StartRow) + ":" +
+    const std::string extent =
+        rows_given ? extent_text(*rows_given, static_cast<std::size_t>(all.EndRow - all.StartRow)) + ".\n"
+                   : "";
+    const std::string start = "\n" + extent + "The table fills " +
+                              cell_letters(all.StartColumn, all.StartRow) + ":" +
                               cell_letters(all.EndColumn, all.EndRow) + "; ";
     if (!function.outcome.is_table()) return start + "it repeats one result";
     if (table->getCellByPosition(column, row)->getError() != 0)
@@ -135,33 +154,77 @@ std::string text_in_table(const Function& function, const Reference<css::table::
     return at + columns[place].name + " = " + held + (unit.empty() ? "" : " " + unit);
 }
 
+/// "IF: its condition holds; UC.LIFTS(A1;"1 m") is taken."
+std::string branches_text(const std::string& formula, const std::vector<Branch>& branches) {
+    std::string text;
+    for (const Branch& choice : branches) {
+        const Node& taken = choice.taken;
+        std::string what = taken.kind == NodeKind::reference ? taken.reference.text()
+                           : taken.end > taken.begin         ? std::string(text_of_node(formula, taken))
+                           : taken.kind == NodeKind::number  ? rounded_text(taken.number)
+                                                             : taken.text;
+        if (taken.kind == NodeKind::missing) what = "nothing";
+        text += choice.call.text + ": " + choice.says + "; " + what + " is taken.\n";
+    }
+    return text;
+}
+
+/// An expression of Calc that shows no error, and none of our functions in what it takes.
+std::string plain_text(const std::string& name, const std::string& formula, const Node& taken,
+                       const std::vector<Branch>& branches) {
+    if (branches.empty()) return name + " is computed by Calc, not by a function of this add-in: " + formula;
+    const bool is_cells = taken.kind == NodeKind::reference;
+    return branches_text(formula, branches) + name +
+           " is computed by Calc, not by a function of this add-in: " +
+           (is_cells ? "it shows what " + taken.reference.text() + " shows" : formula);
+}
+
+/// Of a call of UC.WHOLE, what it found.
+std::optional<Extent> asked_extent(const SheetValues& sheet, const Node& call) {
+    const Function* function = call.kind == NodeKind::call ? find_function(call.text) : nullptr;
+    const bool asks = function != nullptr && function->reads_cell() &&
+                      function->outcome.type.shape == Shape::verdict && call.children.size() == 1;
+    if (!asks) return std::nullopt;
+    const OneCell range = sheet.range_of(call.children.front());
+    if (!range.is()) refuse_value("table: a range of cells is wanted");
+    return extent_of(sheet.context(), sheet.document(), range);
+}
+
 Explanation explain_formula(const SheetValues& sheet, const std::string& name, const std::string& formula,
                             int error) {
-    const Node tree = parse_formula(formula);
+    std::vector<Branch> branches;
+    const Node tree = sheet.followed(parse_formula(formula), branches);
     const std::vector<const Node*> calls = own_calls(tree);
     const bool is_one_call = !calls.empty() && calls.front() == &tree;
-    if (is_one_call) return explain_call(sheet, tree);
+    Explanation explanation;
+    if (is_one_call) {
+        explanation = explain_call(sheet, tree);
+        explanation.text = branches_text(formula, branches) + explanation.text;
+        return explanation;
+    }
+
+    if (const auto extent = asked_extent(sheet, tree)) {
+        explanation.text = branches_text(formula, branches) + extent->says;
+        return explanation;
+    }
 
     // An expression around our functions, or without any: the innermost refusal is the reason.
     for (auto call = calls.rbegin(); call != calls.rend(); ++call) (void)explain_call(sheet, **call);
-    Explanation explanation;
     if (error != 0) {
         (void)sheet.value_of(
             tree);  // refuses for the cell that holds the error, where the formula rests on one
         explanation.reason = "computed by Calc, not by a function of this add-in: " + formula;
         explanation.text = name + " shows " + error_text(error) + ", " + explanation.reason;
     } else if (calls.empty()) {
-        explanation.text = name + " is computed by Calc, not by a function of this add-in: " + formula;
+        explanation.text = plain_text(name, formula, tree, branches);
     } else {
         explanation = explain_call(sheet, *calls.front());
         explanation.good = false;
-        explanation.text = name + " is an expression; in it " + find_function(calls.front()->text)->name +
-                           ":\n" + explanation.text;
+        explanation.text = branches_text(formula, branches) + name + " is an expression; in it " +
+                           find_function(calls.front()->text)->name + ":\n" + explanation.text;
     }
     return explanation;
 }
-
-using OneCell = Reference<css::table::XCellRange>;
 
 struct Explained {
     Explanation explanation;
@@ -188,11 +251,21 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
     const SheetValues sheet(context, document, on_sheet->getSpreadsheet(), blamed);
     try {
         std::string formula = to_string(cell->getFormula());
-        if (!formula.starts_with("{=")) return {explain_formula(sheet, name, formula, cell->getError()), {}};
-        formula = formula.substr(1, formula.size() - 2);
+        const bool is_array = formula.starts_with("{=");
+        if (is_array) formula = formula.substr(1, formula.size() - 2);
         explanation = explain_formula(sheet, name, formula, cell->getError());
-        if (explanation.good)
-            explanation.text += text_in_table(*explanation.function, range, on_sheet->getSpreadsheet());
+        if (!explanation.good) return {explanation, {}};
+        if (is_array)
+            explanation.text +=
+                text_in_table(*explanation.function, range, on_sheet->getSpreadsheet(), explanation.rows);
+        else if (explanation.rows)
+            explanation.text += "\n" + extent_text(*explanation.rows, 0);
+        if (cell->getError() != 0 && is_array)
+            explanation.reason = "it lies outside the table that " + explanation.function->name + " gives";
+        else if (cell->getError() != 0)
+            explanation.text = explanation.reason =
+                name + " shows " + error_text(cell->getError()) + ", although " + explanation.function->name +
+                " gives a result for these arguments: compute the workbook anew with Ctrl+Shift+F9";
         return {explanation, {}};
     } catch (const Refused& refused) {
         if (cell->getError() == 0) {  // a branch that is not taken, or what only Calc can follow
@@ -239,7 +312,11 @@ Explanation explain(const Reference<css::uno::XComponentContext>& context,
     std::string& text = explanation.text;
     if (key_of(root) != key_of(blamed)) text += " and at last on " + name_seen_from(range, root);
     text += ", which shows " + error_text(root->getCellByPosition(0, 0)->getError()) + ": ";
-    text += at_root.blamed.is() ? "the formulas go in a circle" : at_root.explanation.reason;
+    if (at_root.blamed.is())
+        text += "the formulas go in a circle";
+    else
+        text += at_root.explanation.reason.empty() ? error_meaning(root->getCellByPosition(0, 0)->getError())
+                                                   : at_root.explanation.reason;
     return explanation;
 }
 

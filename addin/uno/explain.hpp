@@ -7,6 +7,7 @@
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,6 +25,7 @@ struct Explanation {
     std::vector<std::string>
         places;  ///< where each argument was read; empty for one that stands in the formula
     bool good = false;
+    std::optional<std::size_t> rows;  ///< of values, where it gives a table
 };
 
 /// Explains one cell of a document. An error that comes from other cells is followed to the one where it

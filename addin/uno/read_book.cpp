@@ -28,6 +28,8 @@
 
 #include <algorithm>
 
+#include "addin/uno/read_format.hpp"
+
 namespace undercroft::addin {
 
 using audit::Book;
@@ -68,8 +70,9 @@ Addresses content_of(const Reference<css::uno::XInterface>& range, sal_Int16 fla
 
 class SheetReader {
 public:
-    SheetReader(const Reference<css::sheet::XSpreadsheet>& sheet, std::int32_t place)
-        : sheet_(sheet), place_(place) {}
+    SheetReader(const Reference<css::sheet::XSpreadsheet>& sheet, std::int32_t place,
+                const Reference<css::util::XNumberFormats>& formats)
+        : sheet_(sheet), place_(place), formats_(formats) {}
 
     BookSheet read() {
         const Reference<css::beans::XPropertySet> properties(sheet_, UNO_QUERY_THROW);
@@ -181,12 +184,13 @@ private:
         }
     }
 
-    static audit::CellFormat format_of(const Reference<css::beans::XPropertySet>& properties) {
+    audit::CellFormat format_of(const Reference<css::beans::XPropertySet>& properties) {
         audit::CellFormat format;
         format.style = to_string(property(properties, "CellStyle", rtl::OUString()));
         format.locked =
             property(properties, "CellProtection", css::util::CellProtection(true, false, false, false))
                 .IsLocked;
+        format.number = number_format_of(properties, formats_);
         const auto validation = property(properties, "Validation", Reference<css::beans::XPropertySet>());
         format.has_list =
             property(validation, "Type", css::sheet::ValidationType_ANY) == css::sheet::ValidationType_LIST;
@@ -218,6 +222,7 @@ private:
 
     Reference<css::sheet::XSpreadsheet> sheet_;
     std::int32_t place_;
+    Reference<css::util::XNumberFormats> formats_;
     BookSheet made_;
 };
 
@@ -303,10 +308,11 @@ bool holds_macros(const Reference<css::sheet::XSpreadsheetDocument>& document) {
 
 Book read_book(const Reference<css::sheet::XSpreadsheetDocument>& document) {
     Book book;
+    const Reference<css::util::XNumberFormats> formats = number_formats_of(document);
     const Reference<css::container::XIndexAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
     for (sal_Int32 i = 0; i < sheets->getCount(); ++i) {
         const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(i), UNO_QUERY_THROW);
-        book.sheets.push_back(SheetReader(sheet, i).read());
+        book.sheets.push_back(SheetReader(sheet, i, formats).read());
         read_names(sheet, i, book);
         read_charts(sheet, book);
     }

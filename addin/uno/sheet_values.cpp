@@ -40,15 +40,15 @@ FormulaValue value_of_item(const OwnedGrid::Item& item) {
     return FormulaValue(std::u16string());
 }
 
+FormulaValue value_of_cell(const Reference<css::table::XCellRange>& range) {
+    const Reference<css::table::XCell> cell = range->getCellByPosition(0, 0);
+    if (cell->getType() == css::table::CellContentType_EMPTY) return FormulaValue::blank_cell();
+    const AnyRows rows = Reference<css::sheet::XCellRangeData>(range, UNO_QUERY)->getDataArray();
+    return value_of_item(item_of(rows[0][0]));
+}
+
 FormulaValue value_of_range(const Reference<css::table::XCellRange>& range) {
-    const Reference<css::sheet::XCellRangeData> data(range, UNO_QUERY);
-    const AnyRows rows = data->getDataArray();
-    if (rows.getLength() == 1 && rows[0].getLength() == 1) {
-        const Reference<css::table::XCell> cell = range->getCellByPosition(0, 0);
-        const bool blank = cell->getType() == css::table::CellContentType_EMPTY;
-        return blank ? FormulaValue(0.0)
-                     : value_of_item(item_of(rows[0][0]));  // a blank cell is handed over as 0
-    }
+    const AnyRows rows = Reference<css::sheet::XCellRangeData>(range, UNO_QUERY)->getDataArray();
     std::vector<std::vector<OwnedGrid::Item>> cells;
     for (const auto& row : rows) {
         auto& made = cells.emplace_back();
@@ -97,7 +97,9 @@ void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
     const sal_Int32 column = at.StartColumn - start.StartColumn;
     const sal_Int32 row = at.StartRow - start.StartRow;
     blamed_ = range->getCellRangeByPosition(column, row, column, row);
-    refuse_value("rests on " + prefix + cell_letters(at.StartColumn, at.StartRow));
+    const bool no_answer = blamed_->getCellByPosition(0, 0)->getError() == error_code(Cause::no_answer);
+    throw Refused(no_answer ? Cause::no_answer : Cause::value,
+                  "rests on " + prefix + cell_letters(at.StartColumn, at.StartRow));
 }
 
 std::string SheetValues::prefix_of(const Node& node, const Reference<css::table::XCellRange>& range) {
@@ -138,11 +140,61 @@ Reference<css::table::XCellRange> SheetValues::range_of(const Node& node) const 
 
 FormulaValue SheetValues::value_of_reference(const Node& node) const {
     const auto range = range_of(node);
+    if (!range.is() && !node.reference.document.empty())
+        throw Refused(Cause::value,
+                      node.text + " is in another file, where this cannot look: write =" + node.text +
+                          " into a cell of this workbook, its unit beside it, and refer to that cell",
+                      Refusal::not_followed);
     if (!range.is())
         refuse_value("the cells " + node.text +
                      " are not in this workbook: move the value to a cell of its own");
     refuse_errors(range, prefix_of(node, range));
-    return value_of_range(range);
+    return stands_for_cell(node) ? value_of_cell(range) : value_of_range(range);
+}
+
+bool SheetValues::stands_for_cell(const Node& node) const {
+    if (node.kind == NodeKind::reference) return !node.reference.is_range;
+    const Node content = parse_formula(to_string(named(node.text)->getContent()));
+    return content.kind == NodeKind::reference && !content.reference.is_range;
+}
+
+std::optional<CellReference> SheetValues::cells_of_name(const Node& node) const {
+    const auto range = range_of(node);
+    if (!range.is()) return std::nullopt;
+    const css::table::CellRangeAddress at =
+        Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY)->getRangeAddress();
+    CellReference cells;
+    const auto name_of_sheet = [](const Reference<css::uno::XInterface>& sheet) {
+        return to_string(Reference<css::container::XNamed>(sheet, UNO_QUERY)->getName());
+    };
+    cells.sheet = name_of_sheet(Reference<css::sheet::XSheetCellRange>(range, UNO_QUERY)->getSpreadsheet());
+    if (own_sheet_.is() && cells.sheet == name_of_sheet(own_sheet_)) cells.sheet.clear();
+    cells.first = {at.StartColumn, at.StartRow};
+    cells.last = {at.EndColumn, at.EndRow};
+    cells.is_range = !stands_for_cell(node);
+    return cells;
+}
+
+std::u16string SheetValues::joined_text(double number) const {
+    const Reference<css::sheet::XFunctionAccess> access = function_access();
+    Sequence<Any> parts(2);
+    parts.getArray()[0] <<= number;
+    parts.getArray()[1] <<= rtl::OUString();
+    Any joined;
+    try {
+        joined = access->callFunction("CONCATENATE", parts);
+    } catch (const css::uno::Exception&) {
+        return Evaluator::joined_text(number);
+    }
+    const Scalar scalar = to_scalar(joined);
+    const auto* text = std::get_if<std::u16string_view>(&scalar);
+    return text == nullptr ? Evaluator::joined_text(number) : std::u16string(*text);
+}
+
+bool SheetValues::ignores_case() const {
+    bool ignores = false;
+    if (document_.is()) document_->getPropertyValue("IgnoreCase") >>= ignores;
+    return ignores;
 }
 
 FormulaValue SheetValues::value_of_name(const Node& node) const {
@@ -154,11 +206,14 @@ FormulaValue SheetValues::value_of_name(const Node& node) const {
     return SheetValues(*this, names_around_ + 1).value_of(parse_formula(to_string(defined->getContent())));
 }
 
+Reference<css::sheet::XFunctionAccess> SheetValues::function_access() const {
+    return {context_->getServiceManager()->createInstanceWithContext("com.sun.star.sheet.FunctionAccess",
+                                                                     context_),
+            UNO_QUERY};
+}
+
 FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {
-    const Reference<css::sheet::XFunctionAccess> access(
-        context_->getServiceManager()->createInstanceWithContext("com.sun.star.sheet.FunctionAccess",
-                                                                 context_),
-        UNO_QUERY);
+    const Reference<css::sheet::XFunctionAccess> access = function_access();
     Sequence<Any> values(static_cast<sal_Int32>(node.children.size()));
     for (std::size_t i = 0; i < node.children.size(); ++i) {
         Any& slot = values.getArray()[i];
@@ -178,8 +233,11 @@ FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {
     try {
         result = access->callFunction(to_oustring(node.text), values);
     } catch (const css::uno::Exception&) {
-        refuse_value(node.text +
-                     " gives an error, or cannot be computed here: move the argument to a cell of its own");
+        throw Refused(Cause::value,
+                      node.text +
+                          " gives an error, or cannot be computed here: move the argument to a cell "
+                          "of its own",
+                      Refusal::not_followed);
     }
     if (result.getValueTypeClass() == css::uno::TypeClass_SEQUENCE)
         return Evaluator::value_of_foreign_call(node);

@@ -10,6 +10,7 @@
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
+#include <optional>
 #include <string>
 
 #include "addin/formula/evaluate.hpp"
@@ -32,15 +33,24 @@ public:
 
     /// The cells that a reference or a defined name stands for; empty when it stands for none.
     [[nodiscard]] css::uno::Reference<css::table::XCellRange> range_of(const Node& node) const;
+    [[nodiscard]] const css::uno::Reference<css::uno::XComponentContext>& context() const { return context_; }
+    [[nodiscard]] const css::uno::Reference<css::beans::XPropertySet>& document() const { return document_; }
 
 protected:
     [[nodiscard]] FormulaValue value_of_reference(const Node& node) const override;
     [[nodiscard]] FormulaValue value_of_name(const Node& node) const override;
     [[nodiscard]] FormulaValue value_of_foreign_call(const Node& node) const override;
+    [[nodiscard]] std::optional<CellReference> cells_of_name(const Node& node) const override;
+    [[nodiscard]] std::u16string joined_text(double number) const override;
+    [[nodiscard]] bool ignores_case() const override;
+    void forget_blame() const override { blamed_.clear(); }
 
 private:
     /// The same, for the expression of a name inside.
     SheetValues(const SheetValues& outside, int names_around);
+    [[nodiscard]] css::uno::Reference<css::sheet::XFunctionAccess> function_access() const;
+    /// One cell, which Calc hands over by its value, and not a range of one.
+    [[nodiscard]] bool stands_for_cell(const Node& node) const;
     /// Says which cell of a range holds an error. \throws Refused(value) when one does.
     void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
                        const std::string& prefix) const;

@@ -18,7 +18,6 @@ inline const sheets::WorkedExamples& worked_examples() {
     return examples;
 }
 
-/// Of Calc's functions it knows INDEX.
 class FormulaDesk final : public addin::Evaluator {
 public:
     FormulaDesk() {
@@ -50,19 +49,6 @@ protected:
     addin::FormulaValue value_of_name(const addin::Node& node) const override {
         const auto table = tables_.find(node.text);
         return table == tables_.end() ? Evaluator::value_of_name(node) : table->second;
-    }
-    addin::FormulaValue value_of_foreign_call(const addin::Node& node) const override {
-        if (node.text != "INDEX" || node.children.size() != 3) return Evaluator::value_of_foreign_call(node);
-        const addin::FormulaValue table = value_of(node.children[0]);
-        const addin::FormulaValue row = value_of(node.children[1]);
-        const addin::FormulaValue column = value_of(node.children[2]);
-        const addin::Cell cell = table.cell();
-        const addin::Scalar item = std::get<const addin::Grid*>(cell)->at(
-            static_cast<std::size_t>(*row.number()) - 1, static_cast<std::size_t>(*column.number()) - 1);
-        if (const double* number = std::get_if<double>(&item)) return addin::FormulaValue(*number);
-        if (const auto* text = std::get_if<std::u16string_view>(&item))
-            return addin::FormulaValue(std::u16string(*text));
-        return {};
     }
 
 private:

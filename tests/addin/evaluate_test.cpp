@@ -54,7 +54,17 @@ TEST_CASE("literals and plain arithmetic") {
                                                           {"=\"a\"&\"b\"", "\"ab\""},
                                                           {"=\"No. \"&1.5", "\"No. 1.5\""},
                                                           {"={1;2|3;4}", "range of 2 x 2 cells"},
-                                                          {"={1;\"m\"}", "1 m"}}) {
+                                                          {"={1;\"m\"}", "1 m"},
+                                                          {"=\"a\"=\"a\"", "1"},
+                                                          {"=\"a\"=\"A\"", "0"},
+                                                          {"=\"a\"<>\"b\"", "1"},
+                                                          {"=\"a\"<\"b\"", "1"},
+                                                          {"=\"b\">=\"a\"", "1"},
+                                                          {"=1=\"1\"", "0"},
+                                                          {"=2<\"1\"", "1"},
+                                                          {"=\"1\"<2", "0"},
+                                                          {"=TRUE()", "1"},
+                                                          {"=FALSE()", "0"}}) {
         CAPTURE(formula);
         CHECK(computed(formula) == result);
     }
@@ -77,6 +87,114 @@ TEST_CASE("what cannot be computed says why") {
         CAPTURE(formula);
         CHECK(computed(formula) == why);
     }
+}
+
+TEST_CASE("functions of Calc that choose take what Calc takes") {
+    for (const auto& [formula, result] : std::vector<std::pair<std::string, std::string>>{
+             {"=IF(1=1;5;6)", "5"},
+             {"=IF(1=2;5;6)", "6"},
+             {"=IF(1=2;5)", "0"},
+             {"=IF(1=1;;6)", "1"},
+             {"=IF(1=2;5;)", "0"},
+             {"=IF(1=1;5;1/0)", "5"},
+             {"=IF(1=1;5;SUM(1;2))", "5"},
+             {"=IF(1/0;5;6)", "the expression divides by zero"},
+             {"=IFS(1=2;5;2=2;6;3=3;7)", "6"},
+             {"=IFS(1=2;5)", "none of the conditions of IFS holds"},
+             {"=SWITCH(\"b\";\"a\";1;\"b\";2;3)", "2"},
+             {"=SWITCH(4;1;10;2;20;30)", "30"},
+             {"=SWITCH(4;1;10;2;20)", "SWITCH finds none of its values equal"},
+             {"=CHOOSE(2;10;20;30)", "20"},
+             {"=CHOOSE(2.9;10;20;30)", "20"},
+             {"=CHOOSE(4;10;20;30)", "CHOOSE is asked for the 4. of 3 values"},
+             {"=IFERROR(1/0;7)", "7"},
+             {"=IFERROR(3;7)", "3"},
+             {"=IFERROR(SUM(1;2);7)",
+              "the function SUM cannot be computed here: move the argument to a cell of its own"},
+             {"=IFNA(1/0;7)", "the expression divides by zero"},
+             {"=IFNA(UC.LOOKUP({0;0|1;1};5);7)", "7"},
+             {"=INDEX({1;2|3;4};2;1)", "3"},
+             {"=INDEX({1;2;3};2)", "2"},
+             {"=INDEX({1|2|3};2)", "2"},
+             {"=INDEX({1;2|3;4};3;1)", "INDEX asks for row 3, column 1 of a table of 2 rows and 2 columns"},
+             {"=2*IF(1=1;CHOOSE(1;4;5);6)", "8"}}) {
+        CAPTURE(formula);
+        CHECK(computed(formula) == result);
+    }
+}
+
+namespace {
+
+/// Says which cells are asked for.
+class Asked final : public addin::Evaluator {
+public:
+    mutable std::vector<addin::Branch> branches;
+
+    [[nodiscard]] std::string taken(const std::string& formula) const {
+        branches.clear();
+        const addin::Node node = followed(addin::parse_formula(formula), branches);
+        return node.kind == addin::NodeKind::reference ? node.reference.text() : node.text;
+    }
+
+protected:
+    addin::FormulaValue value_of_reference(const addin::Node& node) const override {
+        if (node.reference.text() == "C1") return addin::FormulaValue(2.0);
+        if (node.reference.text() == "C2") return addin::FormulaValue(std::u16string(u"Site.D4"));
+        return addin::FormulaValue::blank_cell();
+    }
+    std::optional<addin::CellReference> cells_of_name(const addin::Node& node) const override {
+        if (node.text != "products") return std::nullopt;
+        return addin::parse_formula("A1:C9").reference;
+    }
+};
+
+}  // namespace
+
+TEST_CASE("INDEX, OFFSET and INDIRECT are followed to the cells that Calc takes") {
+    const Asked asked;
+    for (const auto& [formula, cells] : std::vector<std::pair<std::string, std::string>>{
+             {"=INDEX(A1:B9;3;2)", "B3"},      {"=INDEX(A1:B9;C1;1)", "A2"},
+             {"=INDEX(A1:B9;0;2)", "B1:B9"},   {"=INDEX(A1:B9;3)", "A3:B3"},
+             {"=INDEX(A1:A9;3)", "A3"},        {"=INDEX(A1:F1;3)", "C1"},
+             {"=INDEX(B9:A1;3;2)", "B3"},      {"=INDEX(Site.A1:B9;3;2)", "Site.B3"},
+             {"=INDEX(products;4;3)", "C4"},   {"=OFFSET(A1;3;2)", "C4"},
+             {"=OFFSET(C4;-3;-2)", "A1"},      {"=OFFSET(A1:B1;3;0)", "A4:B4"},
+             {"=OFFSET(A1;1;1;2;3)", "B2:D3"}, {"=OFFSET(products;1;0;1;1)", "A2"},
+             {"=INDIRECT(\"B5\")", "B5"},      {"=INDIRECT(C2)", "Site.D4"},
+             {"=INDIRECT(\"B\"&5)", "B5"},     {"=OFFSET(INDIRECT(\"B5\");1;0)", "B6"},
+             {"=IF(C1>1;D1;D2)", "D1"},        {"=IF(A1=\"\";D1;D2)", "D1"},
+             {"=IF(A1=0;D1;D2)", "D1"}}) {
+        CAPTURE(formula);
+        CHECK(asked.taken(formula) == cells);
+    }
+    CHECK(asked.taken("=IF(C1=2;INDEX(A1:A9;C1);0)") == "A2");
+    REQUIRE(asked.branches.size() == 2);
+    CHECK(asked.branches[0].says == "its condition holds");
+    CHECK(asked.branches[1].says == "row 2 of A1:A9");
+    for (const char* beyond : {"=INDEX(A1:B9;10;1)", "=INDEX(A1:B9;1;3)", "=OFFSET(A1;-1;0)",
+                               "=OFFSET(A1;0;0;0)", "=INDIRECT(\"no reference\")", "=INDIRECT(\"1+1\")"}) {
+        CAPTURE(beyond);
+        CHECK_THROWS_AS(asked.taken(beyond), Refused);
+    }
+}
+
+TEST_CASE("a blank cell is seen where it is referred to by itself") {
+    const Asked asked;
+    const auto why = [&asked](const std::string& formula) {
+        try {
+            (void)asked.value_of(addin::parse_formula(formula));
+        } catch (const Refused& refused) {
+            return std::string(refused.what());
+        }
+        return std::string("not refused");
+    };
+    CHECK(why("=UC.PIT.VOLUME(30;12;B7;1)") == "in UC.PIT.VOLUME: depth: the cell is blank (B7)");
+    CHECK(why("=UC.PIPE.FLOW(0.3;0.01;0.013;B7)") ==
+          "in UC.PIPE.FLOW: depth: the cell is blank (B7), which Calc hands over as 0: leave the argument "
+          "out for "
+          "its default, or write B7:B7");
+    CHECK(why("=UC.PIT.VOLUME(30;12;1;1;B7)") == "not refused");  // the unit
+    CHECK(why("=UC.CONVERT(\"1 m\";B7)") == "in UC.CONVERT: unit: the cell is blank (B7)");
 }
 
 TEST_CASE("calls of ours are computed, and what they refuse is told with the argument and the function") {

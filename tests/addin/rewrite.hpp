@@ -162,7 +162,8 @@ public:
 
     addin::FormulaValue written(const Taken& taken) {
         if (!taken.is_table) return single(taken.rows.front().front(), *taken.limits);
-        if (taken.is_figures && random_.whole(0, 1) == 0) return pairs(taken);
+        const bool as_pairs = taken.is_figures && random_.whole(0, 1) == 0;
+        if (as_pairs || (taken.is_figures && !is_alike(taken))) return pairs(taken);
         if (bare_ && random_.whole(0, 2) == 0)
             if (auto table = bare_table(taken)) return *std::move(table);
         return system_ == UnitSystem::mixed && random_.whole(0, 1) == 0 ? texts(taken) : under_units(taken);
@@ -175,6 +176,14 @@ public:
     }
 
 private:
+    /// Factors may differ in kind; they have no unit for all of their column.
+    static bool is_alike(const Taken& taken) {
+        const auto& rows = taken.rows;
+        return std::all_of(rows.begin(), rows.end(), [&](const auto& row) {
+            return !row.front().quantity || !rows.front().front().quantity ||
+                   row.front().quantity->dimension == rows.front().front().quantity->dimension;
+        });
+    }
     template <class T>
     T pick(const std::vector<T>& from) {
         return from[static_cast<std::size_t>(random_.whole(0, static_cast<int>(from.size()) - 1))];

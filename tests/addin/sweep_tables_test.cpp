@@ -208,6 +208,8 @@ TEST_CASE("a spoilt table ends in a sound answer or a refusal that names the pla
                 const std::vector<Cell> cells = cells_of(good);
                 const Grid* const* grid = std::get_if<const Grid*>(&cells[i]);
                 if (grid == nullptr) continue;
+                // Of a list of things only the figure asked for is read: own_sheets_test.cpp.
+                if (function.parameters[i].type.shape == Shape::things) continue;
                 Victim victim(function, cells, i, rows_of(**grid));
                 victim.spoil_cells();
                 victim.spoil_rows();

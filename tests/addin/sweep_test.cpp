@@ -63,10 +63,16 @@ bool names_an_argument(const Function& function, const Parameter& hostile, const
     return takes_range(hostile) && std::any_of(std::begin(columns), std::end(columns), holds);
 }
 
+/// An empty text shows nothing: where the argument may be left out, it is.
+bool takes_default(const Parameter& parameter, const Cell& cell) {
+    const auto* text = std::get_if<std::u16string_view>(&cell);
+    return parameter.optional && text != nullptr && text->empty();
+}
+
 Complaint complaint_about_answer(const Function& function, const Parameter& parameter,
                                  const HostileValue& value, const Outcome& outcome) {
     if (!is_sound(*outcome.answer)) return "a number that is not finite, or minus nothing";
-    if (value.wanted == Wanted::unreadable) return "was read";
+    if (value.wanted == Wanted::unreadable && !takes_default(parameter, value.cell)) return "was read";
     if (is_below_nothing(value.cell) && !may_be_negative(function, parameter)) return "was taken below 0";
     const double* number = outcome.number();
     if (number != nullptr && *number < 0 && !may_give_negative(function)) return "gives less than nothing";
@@ -87,7 +93,7 @@ Complaint complaint_about_refusal(const Function& function, const Parameter& par
     if (sentence.find("nan ") != std::string::npos && value.wanted != Wanted::unreadable)
         return "what is no number was computed with";
     const bool any_text = parameter.type.shape == Shape::text;
-    if (value.wanted == Wanted::unreadable) {
+    if (value.wanted == Wanted::unreadable && !takes_default(parameter, value.cell)) {
         // A range may be refused for a number that stands before what cannot be read.
         const bool for_number = takes_range(parameter) && is_for_its_number(*outcome.refused);
         if (outcome.refused->cause() != Cause::value && !any_text && !for_number)

@@ -261,7 +261,8 @@ TEST_CASE("every kind of finding has a title and a word of its own") {
     CHECK(joined(words, " ") ==
           "error circular check_failed typed_over template_changed template_rows neighbour bare_number "
           "unit_clash passed_bare "
-          "unit_left_out unit_text blank_reference text_reference sum_misses unused link stale unsteady "
+          "unit_left_out unit_text number_format cut_table blank_reference text_reference sum_misses unused "
+          "link stale unsteady "
           "version hidden file "
           "macros signature");
     std::sort(titles.begin(), titles.end());

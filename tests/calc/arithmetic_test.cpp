@@ -27,6 +27,15 @@ TEST_CASE("sums, totals and differences of mixed units") {
     CHECK_THROWS_MATCHES(total(q("1 m"), q("1 s")), Refused, refuses_value("a length is wanted"));
 }
 
+TEST_CASE("any number of factors, of whatever dimensions") {
+    const Quantity volume = product({q("30 m"), q("12 m"), q("305 mm"), q("40 %"), Quantity::bare(2)});
+    CHECK(volume.value == Approx(87.84).epsilon(1e-14));
+    CHECK(volume.dimension == q("1 m3").dimension);
+    CHECK(product({q("7 kg")}).value == 7);
+    CHECK_THROWS_MATCHES(product(std::vector<Quantity>{}), Refused, refuses_domain("nothing to multiply"));
+    CHECK_THROWS_MATCHES(product({q("1 AUD"), q("1 m"), q("1 NZD")}), Refused, refuses_value("currenc"));
+}
+
 TEST_CASE("a bare number beside a quantity is refused by its name, 0 as any other") {
     for (const double number : {0.0, 0.25, 305.0, -1.0}) {
         const Quantity bare = Quantity::bare(number);

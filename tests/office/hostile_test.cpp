@@ -13,6 +13,7 @@
 #include <span>
 
 #include "addin/uno/marshal.hpp"
+#include "tests/addin/numbers.hpp"
 #include "tests/addin/sweep.hpp"
 #include "tests/office/desk.hpp"
 
@@ -288,6 +289,55 @@ TEST_CASE("a real Calc shows what the core answers to hostile cells, and the rig
     CHECK(wrong == 0);
     WARN(calls.size() << " calls in a real Calc");
     CHECK(calls.size() > 60000);
+}
+
+namespace {
+
+/// A call whose arguments stand in cells, each by itself.
+Call call_in_cells(const addin::Function& function, const std::vector<addin::Cell>& cells,
+                   std::deque<std::vector<Placed>>& kept, Shelf& shelf, const std::string& what) {
+    std::vector<Placed>& placed = kept.emplace_back();
+    for (const addin::Cell& cell : cells) placed.push_back(shelf.place(cell));
+    Call call = call_with(function, placed, 0, {what, placed.front()});
+    call.what = what;
+    return call;
+}
+
+}  // namespace
+
+TEST_CASE("slips of units in cells of a real Calc are refused as the core refuses them", "[hostile]") {
+    const sheets::Document document = the_office().blank();
+    for (const char* name : {"Values", "Calls"})
+        document.model()->getSheets()->insertNewByName(sheets::to_ustring(name), 0);
+    Shelf shelf(document, "Values");
+    std::deque<std::vector<Placed>> kept;
+    std::vector<Call> calls;
+    std::size_t places = 0;
+    constexpr std::size_t every = 4;  // a sample of the places; the core is asked about each
+    for_each_number([&](const NumberPlace& place) {
+        if (++places % every != 0) return;
+        const std::vector<double> numbers = place.numbers();
+        for (const double factor : {1000.0, 0.001, 12.0, 25.4, 1 / 0.3048, 60.0, 100.0, 0.01}) {
+            std::vector<double> slipped = numbers;
+            for (double& number : slipped) number *= factor;
+            const OwnedCall slip = place.with_bare(slipped);
+            if (numbers.empty() || slip.cells().empty()) return;
+            calls.push_back(
+                call_in_cells(place.function(), slip.cells(), kept, shelf,
+                              place.function().name + ", " + place.name() + " x " + exact_text(factor)));
+        }
+    });
+    REQUIRE(calls.size() > 500);
+    const auto sheet = document.sheet("Calls");
+    std::size_t wrong = 0;
+    for (const std::string& told : complaints(sheet, calls))
+        if (++wrong <= 20) FAIL_CHECK(told);
+    CHECK(wrong == 0);
+    std::size_t passed = 0;
+    for (sal_Int32 row = 0; row < static_cast<sal_Int32>(calls.size()); ++row)
+        passed += sheet->getCellByPosition(0, row)->getError() == 0 ? 1 : 0;
+    WARN(passed << " of " << calls.size() << " slips pass in a real Calc");
+    CHECK(static_cast<double>(passed) <= 0.2 * static_cast<double>(calls.size()));
 }
 
 }  // namespace undercroft::tests

@@ -115,6 +115,15 @@ BookMaker& BookMaker::style(const std::string& at, const std::string& style, boo
     return *this;
 }
 
+BookMaker& BookMaker::shown_as(const std::string& at, const audit::NumberFormat& format) {
+    auto& formats = raw().formats;
+    audit::CellFormat made = formats[cell(at).format];
+    made.number = format;
+    formats.push_back(made);
+    cell(at).format = static_cast<std::uint32_t>(formats.size()) - 1;
+    return *this;
+}
+
 BookMaker& BookMaker::protect() {
     if (book_.sheets.empty()) sheet("Sheet1");
     raw().is_protected = true;

@@ -39,6 +39,8 @@ public:
     BookMaker& name(const std::string& name, const std::string& content, std::int32_t sheet = -1);
     BookMaker& style(const std::string& cell, const std::string& style, bool locked = true,
                      bool has_list = false);
+    /// How a cell shows its number.
+    BookMaker& shown_as(const std::string& cell, const audit::NumberFormat& format);
     BookMaker& protect();
     BookMaker& erase(const std::string& cell);
     audit::BookSheet& raw() { return book_.sheets[current_]; }

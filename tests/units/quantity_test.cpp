@@ -51,6 +51,17 @@ TEST_CASE("compound units are read in all their forms") {
     CHECK(read<MassPerArea>("8 oz/yd2") == Approx(0.27124598).epsilon(1e-8));
     CHECK(read<Area>("5 sq ft") == read<Area>("5 ft2"));
     CHECK(read<Volume>("3 cubic yards") == read<Volume>("3 cy"));
+    CHECK(read<Length>("6 in.") == 0.1524);
+    CHECK(read<Length>("5 ft. 6 in.") == read<Length>("5 ft 6 in"));
+    CHECK(read<Length>("250 LF") == read<Length>("250 ft"));
+    CHECK(read<Area>("5 sq.ft") == read<Area>("5 ft2"));
+    CHECK(read<Area>("5 sq. ft.") == read<Area>("5 ft2"));
+    CHECK(read<Volume>("3 cu.yd.") == read<Volume>("3 cy"));
+    CHECK(parse_unit("in./h").scale.to_coherent(1) == parse_unit("in/h").scale.to_coherent(1));
+    CHECK(parse_unit("kN.m").dimension == parse_unit("kN m").dimension);
+    CHECK(parse_unit("ft.lbf").dimension == parse_unit("kN m").dimension);
+    CHECK(read<Flow>("12 lps") == 0.012);
+    CHECK(read<Flow>("3 cumecs") == 3);
     CHECK(parse_unit("m^0.5/s").dimension.text() == "L^(1/2) T-1");
     CHECK(parse_unit("m^(1/3)/s").dimension.text() == "L^(1/3) T-1");
     CHECK(parse_unit("kg/(m s2)").dimension == dimension_of<Pressure>());
@@ -70,6 +81,12 @@ TEST_CASE("shares, slopes and angles") {
     CHECK(read<Gradient>("1V:40H") == 0.025);
     CHECK(read<Gradient>("2.5 %") == 0.025);
     CHECK(read<Gradient>("45 deg") == Approx(1).epsilon(1e-15));
+    CHECK(read<Gradient>("1 in 200") == 0.005);
+    CHECK(read<Gradient>("1 in 12.5") == 0.08);
+    CHECK(read<Batter>("1 in 3") == 3);
+    CHECK(read<Batter>("1:1") == 1);
+    CHECK(read<Gradient>("1:1") == 1);
+    CHECK_THROWS_AS(read<Length>("1 in 40"), Refused);
     CHECK(read<Angle>("34 deg") == Approx(0.5934119456780721).epsilon(1e-15));
     CHECK(read<Angle>("34°") == read<Angle>("34 deg"));
 }
@@ -99,7 +116,11 @@ TEST_CASE("what cannot be meant is refused with what to type instead") {
         {"3 ton", "t (tonne), short ton or long ton"},
         {"110 pcf", "lb/ft3 (a density) or lbf/ft3 (a unit weight)"},
         {"1:2", "2H:1V or 1H:2V"},
-        {"1 in 40", "1V:40H"},
+        {"0 in 40", "no rise"},
+        {"1 in 2 ft", "from the larger unit to the smaller"},
+        {"1'305 mm", "type 1305 mm, or write ft for feet"},
+        {"12\u2019500 m3", "mark between thousands, or feet"},
+        {"5 im", "'im' is no unit known here"},
         {"5 KPA", "did you mean kPa?"},
         {"5 Mm", "did you mean mm?"},
         {"5 feets", "did you mean feet?"},

@@ -13,6 +13,8 @@
 #include <variant>
 #include <vector>
 
+#include "addin/audit/book/number_format.hpp"
+
 namespace undercroft::audit {
 
 /// The sheet that an audit writes; an audit does not look at it.
@@ -75,6 +77,7 @@ struct CellFormat {
     std::string style;
     bool locked = true;
     bool has_list = false;  ///< its content is picked from a list
+    NumberFormat number{};  ///< how its number is shown
     friend auto operator<=>(const CellFormat&, const CellFormat&) = default;
 };
 

@@ -3,6 +3,7 @@
 /// be asked for its reason without an office.
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "addin/audit/book/formulas.hpp"
@@ -20,9 +21,10 @@ public:
 protected:
     [[nodiscard]] addin::FormulaValue value_of_reference(const addin::Node& node) const override;
     [[nodiscard]] addin::FormulaValue value_of_name(const addin::Node& node) const override;
+    [[nodiscard]] std::optional<addin::CellReference> cells_of_name(const addin::Node& node) const override;
 
 private:
-    [[nodiscard]] addin::FormulaValue value_of_area(const Area& area) const;
+    [[nodiscard]] addin::FormulaValue value_of_area(const Area& area, bool is_range) const;
 
     const Book& book_;
     const Names& names_;

@@ -13,6 +13,8 @@ void find_in_workbook(const AuditedBook& audited, Findings& findings) {
     find_bare_numbers(audited, findings);
     find_unit_slips(audited, findings);
     find_unit_texts(audited, findings);
+    find_number_formats(audited, findings);
+    find_cut_tables(audited, findings);
     find_blank_references(audited, findings);
     find_short_sums(audited, findings);
     find_unused(audited, findings);

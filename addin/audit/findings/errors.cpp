@@ -50,21 +50,30 @@ private:
         rows_;  ///< by sheet and column
 };
 
+/// The formula without what IF and its like leave out; the whole of it where that cannot be told.
+Node taken_by(const BookValues& values, const Node& tree) {
+    try {
+        std::vector<addin::Branch> branches;
+        return values.followed(tree, branches);
+    } catch (const Refused&) {
+        return tree;
+    }
+}
+
 /// Why a formula shows an error: what a function of ours in it says, or what the error means.
 std::string reason_of(const AuditedBook& audited, const FormulaCell& formula, int code) {
     const FormulaGroup& group = audited.formulas.group_of(formula);
     if (!group.unreadable().empty()) return group.unreadable();
     const BookValues values(audited.book, audited.names, group.base, formula.at);
     std::string reason;
-    // The innermost call of ours that refuses is the reason.
-    walk(group.tree(), [&](const Node& node) {
+    // The innermost call of ours that refuses is the reason, of those that are computed at all.
+    walk(taken_by(values, group.tree()), [&](const Node& node) {
         if (node.kind != NodeKind::call || addin::find_function(node.text) == nullptr) return;
         try {
             (void)values.value_of(node);
         } catch (const Refused& refused) {
-            const std::string why = refused.what();
-            const bool cannot = why.find("cannot be computed here") != std::string::npos;
-            if (!cannot) reason = addin::find_function(node.text)->name + ": " + why;
+            if (refused.refusal() != Refusal::not_followed)
+                reason = addin::find_function(node.text)->name + ": " + refused.what();
         }
     });
     if (!reason.empty()) return reason;

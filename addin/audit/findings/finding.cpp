@@ -31,6 +31,10 @@ std::string_view title_of(FindingKind kind) {
             return "unit is decoration";
         case FindingKind::unit_text:
             return "unit text is no unit";
+        case FindingKind::number_format:
+            return "shown otherwise than it is read";
+        case FindingKind::cut_table:
+            return "table is cut off";
         case FindingKind::blank_reference:
             return "refers to a blank cell";
         case FindingKind::text_reference:
@@ -85,6 +89,10 @@ std::string_view word_of(FindingKind kind) {
             return "unit_left_out";
         case FindingKind::unit_text:
             return "unit_text";
+        case FindingKind::number_format:
+            return "number_format";
+        case FindingKind::cut_table:
+            return "cut_table";
         case FindingKind::blank_reference:
             return "blank_reference";
         case FindingKind::text_reference:

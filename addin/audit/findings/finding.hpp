@@ -25,6 +25,8 @@ enum class FindingKind {
     passed_bare,       ///< a number handed over without its unit, and read in another
     unit_left_out,     ///< a unit cell that the formula does not look at
     unit_text,         ///< a unit cell that holds no unit
+    number_format,     ///< a number shown otherwise than a function reads it
+    cut_table,         ///< a table in a range that is too short for it
     blank_reference,   ///< a formula refers to a blank cell
     text_reference,    ///< a formula computes with a text
     sum_misses,        ///< a sum that leaves out the number beside its range

@@ -31,6 +31,11 @@ void find_bare_numbers(const AuditedBook& audited, Findings& findings);
 void find_unit_slips(const AuditedBook& audited, Findings& findings);
 /// Texts in the place of a unit that are none.
 void find_unit_texts(const AuditedBook& audited, Findings& findings);
+/// Numbers shown otherwise than a function reads them: percent beside %, times, dates, units written by a
+/// number format or a label.
+void find_number_formats(const AuditedBook& audited, Findings& findings);
+/// Tables of ours in a range that is too short for them.
+void find_cut_tables(const AuditedBook& audited, Findings& findings);
 /// References to blank cells and to texts.
 void find_blank_references(const AuditedBook& audited, Findings& findings);
 /// Sums whose range ends one row or column too early, or begins too late.

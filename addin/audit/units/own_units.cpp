@@ -82,9 +82,11 @@ private:
             case Shape::unit:
             case Shape::units:
                 return hold_asked(node);
+            case Shape::figures:
+                if (multiplies(function_)) return;  // its rows need not be alike
+                return hold_table(i);
             case Shape::table:
             case Shape::grid:
-            case Shape::figures:
                 return hold_table(i);
             case Shape::amounts:
                 return hold_amounts(i, given_by(reader_, node));
@@ -264,8 +266,7 @@ private:
         if (node.kind == NodeKind::missing) return;
         const std::optional<Area> area = reader_.area_of_node(node);
         if (!area) {
-            const bool own_table =
-                node.kind == NodeKind::call && addin::find_function(node.text) != nullptr;
+            const bool own_table = node.kind == NodeKind::call && addin::find_function(node.text) != nullptr;
             if (own_table)
                 (void)reader_.of(node);  // its first row holds its units
             else if (node.kind != NodeKind::text)
@@ -386,7 +387,8 @@ private:
 }  // namespace
 
 Measured UnitReader::of_own_call(const Node& call, const Function& function) {
-    if (function.reads_cell()) return some_text();
+    if (function.reads_cell())
+        return function.outcome.type.shape == Shape::verdict ? truth_of(true) : some_text();
     const std::optional<Spot> asked_outside = asked_at_;
     asked_at_.reset();
     Measured result = OwnCall(*this, call, function).read();

@@ -1,6 +1,7 @@
 #include "calc/water/routing.hpp"
 #include "addin/catalogue/water/entries.hpp"
 #include "addin/catalogue/water/pool_tables.hpp"
+#include "calc/water/inflow.hpp"
 
 namespace undercroft::addin {
 
@@ -13,7 +14,10 @@ Entry& takes_routing(Entry& entry) {
         .caution(
             "A step in which the outflow would swing past the mean inflow is halved. Beyond the top of the "
             "storage table nothing is extrapolated: the sentence says when and by what the bed overflows")
-        .takes("inflow", "t, I", "Two columns: time and flow, such as UC.HYDROGRAPH.STORM gives")
+        .takes("inflow", "t, I",
+               "Two columns: time and flow, such as UC.HYDROGRAPH.STORM gives; to the end, where it is below "
+               "5 % of "
+               "its peak")
         .within({usual::elapsed_time, usual::inflow});
     return takes_pool(entry)
         .takes("step", "dt", "Step; left out, halved until the peak changes by less than 0.1 %")
@@ -26,6 +30,7 @@ Function table_entry() {
     auto table = function("UC.ROUTE.POOL",
                           [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
                              std::optional<Time> step, Length initial_depth) {
+                              calc::require_whole_inflow(inflow);
                               return calc::route_pool(inflow, storage, rating, step, initial_depth);
                           });
     table
@@ -75,7 +80,7 @@ Function table_entry() {
             "\"min;ft3/s;ft;ft3;ft3/s\"); 85; 5)",
             "269.6774", "5e-5", Origin::mathematics, pond)
         .examples(
-            "INDEX(UC.ROUTE.POOL({\"h\";\"m3/s\"|0;100|5;100}; {\"m\";\"m3\"|0;0|1;1440000}; "
+            "INDEX(UC.ROUTE.POOL({\"h\";\"m3/s\"|0;100|5;100|6;0}; {\"m\";\"m3\"|0;0|1;1440000}; "
             "{\"m\";\"m3/s\"|0;0|1;200}; \"1 h\"; 0; \"h;m3/s;m;m3;m3/s\"); {}; 5)",
             "1e-12 rel", Origin::mathematics,
             "linear reservoir of K = 2 h under a constant inflow of 100 m3/s, hour by hour",
@@ -86,6 +91,7 @@ Function depth_entry() {
     auto depth = function(
         "UC.ROUTE.DEPTH", [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
                              std::optional<Time> step, Length initial_depth) {
+            calc::require_whole_inflow(inflow);
             return calc::greatest_routed_depth(inflow, storage, rating, step, initial_depth);
         });
     depth.says("Greatest depth of the bed in that routing, for trying one duration of rain after the other")

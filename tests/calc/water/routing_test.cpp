@@ -1,6 +1,7 @@
 // Level-pool routing.
 #include "calc/water/routing.hpp"
 
+#include "calc/water/inflow.hpp"
 #include "calc/water/stops.hpp"
 #include "tests/support/near.hpp"
 #include "tests/support/ode.hpp"
@@ -516,6 +517,21 @@ TEST_CASE("tables that make no pool are refused") {
                          Refused, refuses_domain("must reach over the depths of the storage (0 m to 1 m)"));
     CHECK_THROWS_MATCHES(route(inflow, storage, {{m(0), m3_per_s(-1)}, {m(1), m3_per_s(1)}}, s(60), m(0)),
                          Refused, refuses_domain("flow (-1000 L/s)"));
+}
+
+TEST_CASE("a hydrograph whose last flow is above 5 % of its peak is plainly cut off") {
+    const auto ending = [](double last) {
+        return Hydrograph{
+            {minutes(0), m3_per_s(0)}, {minutes(10), m3_per_s(0.2)}, {minutes(20), m3_per_s(last)}};
+    };
+    CHECK_NOTHROW(require_whole_inflow(ending(0)));
+    CHECK_NOTHROW(require_whole_inflow(ending(0.01)));
+    CHECK_THROWS_MATCHES(require_whole_inflow(ending(0.0101)), Refused, refuses_domain("is 5 % of its peak"));
+    CHECK_THROWS_MATCHES(require_whole_inflow(ending(0.2)), Refused,
+                         refuses_domain("inflow (200 L/s) in its last row is 100 % of its peak"));
+    CHECK_NOTHROW(require_whole_inflow({{minutes(0), m3_per_s(0)}, {minutes(10), m3_per_s(0)}}));
+    CHECK_THROWS_MATCHES(require_whole_inflow({{minutes(0), m3_per_s(0)}}), Refused,
+                         refuses_domain("two rows"));
 }
 
 }  // namespace undercroft::tests

@@ -1,0 +1,79 @@
+#include <set>
+
+#include "addin/audit/findings/findings.hpp"
+#include "addin/audit/findings/grouped.hpp"
+
+namespace undercroft::audit {
+
+namespace {
+
+constexpr std::int64_t most_cells = 5000;  // of one range; what is wrong shows in the first of them
+
+class FormatSearch {
+public:
+    FormatSearch(const AuditedBook& audited, Findings& findings) : audited_(audited), grouped_(findings) {}
+
+    void look() {
+        for (const FormulaCell& formula : audited_.formulas.all())
+            for (const Use& use : audited_.uses(formula))
+                if (use.role == UseRole::argument && use.function != nullptr &&
+                    use.place < use.function->parameters.size())
+                    look_at(formula, use);
+    }
+
+private:
+    /// What a function of ours is given. A number with its unit is held against that, one without against
+    /// what the argument, or the column of a table, reads.
+    void look_at(const FormulaCell& formula, const Use& use) {
+        const addin::ValueType& type = use.function->parameters[use.place].type;
+        if (!looked_at_.insert({use.area, &type}).second) return;  // a table is looked up many times
+        const auto width = static_cast<std::size_t>(use.area.last_column - use.area.first_column + 1);
+        std::int64_t looked = 0;
+        audited_.book.each_cell(use.area, [&](const BookCell& cell) {
+            if (cell.number() == nullptr || ++looked > most_cells) return;
+            const Spot at{use.area.sheet, cell.row, cell.column};
+            SeenNumber seen{audited_.text(formula.at.sheet, at), *cell.number(), audited_.format(at).number};
+            if (!use.area.is_single()) seen.unit_cell = unit_within(use.area, at);
+            if (!seen.unit_cell.empty()) return tell(formula, at, format_against_unit(seen));
+            seen.column_head = audited_.labels.of_column(at);
+            if (use.area.is_single()) {
+                seen.row_label = audited_.labels.of_row(at);
+                return tell(formula, at, format_against_type(seen, type));
+            }
+            const BookCell* head = audited_.book.find({at.sheet, use.area.first_row, at.column});
+            if (head != nullptr && head->text() != nullptr) {  // the function reads the unit in it
+                seen.unit_cell = unit_in_label(*head->text()).value_or(*head->text());
+                return tell(formula, at, format_against_unit(seen));
+            }
+            const auto place = static_cast<std::size_t>(cell.column - use.area.first_column);
+            if (type.shape == addin::Shape::table && type.columns.size() == width)
+                tell(formula, at, format_against_type(seen, type.columns[place]));
+        });
+    }
+
+    /// The unit of a number where the function sees it.
+    [[nodiscard]] std::string unit_within(const Area& area, const Spot& at) const {
+        const std::optional<UnitCell> unit = audited_.units.of(at);
+        return unit && area.holds(unit->at) ? unit->text->text : std::string();
+    }
+
+    void tell(const FormulaCell& formula, const Spot& at, const std::optional<std::string>& says) {
+        if (!says || !told_.insert(at).second) return;
+        grouped_.add(FindingKind::number_format, Severity::error, formula.group,
+                     1000 * static_cast<std::size_t>(at.row) + static_cast<std::size_t>(at.column), at,
+                     *says + ".");
+    }
+
+    const AuditedBook& audited_;
+    Grouped grouped_;
+    std::set<Spot> told_;
+    std::set<std::pair<Area, const addin::ValueType*>> looked_at_;
+};
+
+}  // namespace
+
+void find_number_formats(const AuditedBook& audited, Findings& findings) {
+    FormatSearch(audited, findings).look();
+}
+
+}  // namespace undercroft::audit

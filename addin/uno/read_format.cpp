@@ -1,0 +1,51 @@
+#include "addin/uno/read_format.hpp"
+
+#include <com/sun/star/util/NumberFormat.hpp>
+#include <com/sun/star/util/XNumberFormatsSupplier.hpp>
+
+#include "addin/uno/marshal.hpp"
+
+namespace undercroft::addin {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+
+namespace {
+
+audit::ShownAs shown_as(sal_Int16 type) {
+    if ((type & css::util::NumberFormat::DATE) != 0) return audit::ShownAs::date;
+    if ((type & css::util::NumberFormat::TIME) != 0) return audit::ShownAs::time;
+    if ((type & css::util::NumberFormat::PERCENT) != 0) return audit::ShownAs::percent;
+    return audit::ShownAs::number;
+}
+
+}  // namespace
+
+Reference<css::util::XNumberFormats> number_formats_of(const Reference<css::uno::XInterface>& document) {
+    const Reference<css::util::XNumberFormatsSupplier> supplier(document, UNO_QUERY);
+    return supplier.is() ? supplier->getNumberFormats() : Reference<css::util::XNumberFormats>();
+}
+
+audit::NumberFormat number_format_of(const Reference<css::beans::XPropertySet>& cells,
+                                     const Reference<css::util::XNumberFormats>& formats) {
+    audit::NumberFormat format;
+    sal_Int32 key = 0;
+    if (!cells.is() || !formats.is() || !(cells->getPropertyValue("NumberFormat") >>= key)) return format;
+    const Reference<css::beans::XPropertySet> properties = formats->getByKey(key);
+    if (!properties.is()) return format;
+    sal_Int16 type = 0;
+    rtl::OUString code;
+    properties->getPropertyValue("Type") >>= type;
+    properties->getPropertyValue("FormatString") >>= code;
+    format.shown_as = shown_as(type);
+    const bool writes_number =
+        (type & (css::util::NumberFormat::NUMBER | css::util::NumberFormat::DEFINED)) != 0;
+    if (writes_number && format.shown_as == audit::ShownAs::number) {
+        const std::string text = to_string(code);
+        if (text.find('"') != std::string::npos || text.find('\\') != std::string::npos)
+            format.unit = audit::text_behind(text);
+    }
+    return format;
+}
+
+}  // namespace undercroft::addin
