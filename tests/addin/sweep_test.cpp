@@ -19,7 +19,6 @@ using Complaint = std::string;
 /// Arguments that may be below nothing: levels, differences, and what only compares or converts.
 bool may_be_negative(const Function& function, const Parameter& parameter) {
     static const std::set<std::string> functions = {
-<<<<<<< HEAD
         "UC.CONVERT",    "UC.PRODUCT",         "UC.QUOTIENT",      "UC.DIFFERENCE",
         "UC.TOTAL",      "UC.ATLEAST",         "UC.ATMOST",        "UC.QUANTITY",
         "UC.SUM",        "UC.LARGEST",         "UC.SMALLEST",      "UC.LOOKUP",
@@ -31,14 +30,6 @@ bool may_be_negative(const Function& function, const Parameter& parameter) {
                                                     "UC.LEVEL.PLANE x",
                                                     "UC.LEVEL.PLANE y",
                                                     "UC.RISER.LENGTH crown level",
-                                                    "UC.COST quantity",
-                                                    "UC.DRAW.LEVEL level"};
-=======
-        "UC.CONVERT",  "UC.PRODUCT", "UC.QUOTIENT", "UC.DIFFERENCE", "UC.TOTAL",  "UC.ATLEAST",   "UC.ATMOST",
-        "UC.QUANTITY", "UC.SUM",     "UC.LARGEST",  "UC.SMALLEST",   "UC.LOOKUP", "UC.LARGEST.AT"};
-    static const std::set<std::string> arguments = {"UC.WITHIN value",
-                                                    "UC.WITHIN target",
-                                                    "UC.PIT.GRID formation level",
                                                     "UC.COST quantity",
                                                     "UC.DRAW.LEVEL level",
                                                     "UC.OUTLET.RATING tailwater",
@@ -52,7 +43,6 @@ bool may_be_negative(const Function& function, const Parameter& parameter) {
                                                     "UC.RATING.SUM level",
                                                     "UC.SOAK.MOUND x",
                                                     "UC.SOAK.MOUND y"};
->>>>>>> dd9b9e3 (In cells: real outlets, rain as published, storms with a shape, the storm that governs, routing with spill and against a tailwater, soakaways, mounds, outfall pipes, greenfield release, quality, silt and reuse)
     return functions.contains(function.name) || arguments.contains(function.name + " " + parameter.name);
 }
 /// Results that may be.
