@@ -64,6 +64,14 @@ Function spill_entry() {
             "top of the bed and the surface, in shafts, does not count");
     takes_surface(takes_initial(takes_step(takes_pool(takes_inflow(spill)))));
     return spill_columns(spill)
+        .example(
+            "INDEX(UC.ROUTE.SPILL(pond_inflow; pond_storage; pond_rating; \"10 min\"; \"0 ft\"; ; "
+            "\"min;ft3/s;ft;ft3;ft3/s;ft3\"); 8; 5)/INDEX(UC.ROUTE.POOL(pond_inflow; pond_storage; "
+            "pond_rating; "
+            "\"1 min\"; \"0 ft\"; \"min;ft3/s;ft;ft3;ft3/s\"); 62; 5)",
+            "1", "0.002", Origin::mathematics,
+            "the pond of Chow, Maidment and Mays (1988), Example 8.2.2, after an hour: the limit of short "
+            "steps")
         .example("INDEX(UC.ROUTE.SPILL({0;0|20;300|60;0}; {0;0|1;300}; {0;50|1;50}; 10; \"0 m\"); 8; 6)",
                  "72.5", "1e-6", Origin::mathematics, "the same at 50 min: 75 m3 less 2.5 m3 that follow")
         .example(
@@ -98,6 +106,11 @@ Function marks_entry() {
                                        {"spilled", "V_s"},
                                        {"spills from", "t_1"},
                                        {"spills until", "t_2"}})
+        .example(
+            "INDEX(UC.ROUTE.MARKS(pond_inflow; pond_storage; pond_rating; \"0 ft\"; ; "
+            "\"ft;min;ft3;ft3/s;ft3/s;ft3;min;min\"); 2; 5)",
+            "269.68", "0.05", Origin::mathematics,
+            "the pond of Chow, Maidment and Mays (1988), Example 8.2.2: 269.6774 in steps of 1 min")
         .examples(
             "INDEX(UC.ROUTE.MARKS({\"min\";\"m3/s\"|0;0|20;0.3|60;0}; {\"m\";\"m3\"|0;0|1;300}; "
             "{\"m\";\"m3/s\"|0;0.05|1;0.05}; ; ; \"m;min;m3;m3/s;m3/s;m3;min;min\"); 2; {})",
