@@ -14,7 +14,7 @@ bool ValueType::is_plain() const {
 
 bool ValueType::is_range() const {
     return shape == Shape::table || shape == Shape::grid || shape == Shape::amounts ||
-           shape == Shape::figures || shape == Shape::things;
+           shape == Shape::figures || shape == Shape::things || shape == Shape::pasted;
 }
 
 ValueType quantity_type(const Dimension& dimension) {
@@ -87,6 +87,10 @@ std::string kind_text(const ValueType& type) {
             return "a table with headings in its first row and names in its first column";
         case Shape::figures:
             return "a column of figures, its unit in the first row, or two columns, number and unit";
+        case Shape::pasted:
+            return "a range as it was pasted";
+        case Shape::date:
+            return "a date";
         case Shape::cell:
             return "a cell";
     }

@@ -29,6 +29,8 @@ enum class Shape {
     amounts,  ///< rows of number and unit
     things,   ///< a table with headings in its first row and names in its first column
     figures,  ///< amounts, or one column of a table
+    pasted,   ///< a range as it was pasted: numbers and texts, of which each is what it says
+    date,     ///< a day of the calendar
     cell,     ///< a cell of the sheet itself
     rows,     ///< a result of numbers and words, without a unit row
 };
