@@ -152,7 +152,7 @@ inline constexpr Range water_on_bed{"0.1 m", "6 m", "1 mm", "100 m"};
 /// Chambers of a bed, empty.
 inline constexpr Range empty_volume = Range{"5 m3", "20000 m3", "1 L", "1e8 m3"}.or_zero();
 /// Of a bed and what lies on it, or of the water that lifts it.
-inline constexpr Range bed_force{"500 kN", "50000 kN", "1 N", "1e9 kN"};
+inline constexpr Range bed_force{"1000 kN", "30000 kN", "1 N", "1e9 kN"};
 inline constexpr Range stabilising_factor{"0.8", "1", "0.01", "1", "EN 1997-1:2004, Table A.15: 0.9"};
 inline constexpr Range destabilising_factor{"1", "1.5", "1", "2", "EN 1997-1:2004, Table A.15: 1.0"};
 /// Of plant that vibrates: its centrifugal force comes to its weight.
@@ -236,8 +236,8 @@ inline constexpr Range permittivity{"0.02 1/s", "3 1/s", "0.000001 1/s", "1000 1
                                     "common practice: woven to thin non-woven"};
 inline constexpr Range fabric_head = Range{"0.01 m", "1 m", "0.01 mm", "100 m"}.or_zero();
 /// Of a soil beside a fabric, gravel to clay.
-inline constexpr Range soil_permeability{"0.01 mm/h", "4000 mm/h", "0.0000001 mm/h", "1e8 mm/h",
-                                         "common practice: clay to coarse sand"};
+inline constexpr Range soil_permeability{"1 mm/h", "100 mm/h", "0.0000001 mm/h", "1e8 mm/h",
+                                         "common practice: loam to fine sand; clay and gravel with their unit"};
 /// D60 over D10.
 inline constexpr Range uniformity{"1", "50", "1", "100000", "common practice: one size to well graded"};
 

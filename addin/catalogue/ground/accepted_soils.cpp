@@ -12,6 +12,8 @@ std::vector<Function> accepted_soil_functions() {
             .says("Whether a soil is of an AASHTO group that the contract accepts as fill; A-1, A-2 and A-7 "
                   "stand "
                   "for all of their subgroups")
+            .also_called("fill acceptance, suitable fill, select fill, backfill class")
+            .related({"UC.SOIL.GROUP", "UC.SOIL.INDEX"})
             .equation("1 where the group, or the one that it belongs to, is in the list")
             .source("groups of AASHTO M 145; the list is the contract's: granular groups without plastic "
                     "fines are "

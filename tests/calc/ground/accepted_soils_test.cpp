@@ -36,7 +36,7 @@ TEST_CASE("a family stands for its subgroups, and a name for itself only") {
 
 TEST_CASE("names that are no groups, and an empty list, are refused") {
     CHECK_THROWS_MATCHES(soil_accepted("A-2", granular), Refused, refuses_value("group: 'A-2' is no group"));
-    CHECK_THROWS_MATCHES(soil_accepted("SW", granular), Refused, refuses_value("group 'SW'"));
+    CHECK_THROWS_MATCHES(soil_accepted("SW", granular), Refused, refuses_value("group: 'SW'"));
     CHECK_THROWS_MATCHES(soil_accepted("A-3", "A-1 A-8"), Refused, refuses_value("accepted: 'A-8'"));
     CHECK_THROWS_MATCHES(soil_accepted("A-3", "A-"), Refused, refuses_value("accepted: 'A-'"));
     CHECK_THROWS_MATCHES(soil_accepted("A-3", "A"), Refused, refuses_value("accepted: 'A'"));
