@@ -10,7 +10,8 @@ namespace undercroft::calc {
 namespace {
 
 constexpr std::size_t months = 12;
-constexpr double met = 1 - 1e-12;  // of a demand: all but the last digits
+constexpr double met = 1 - 1e-12;      // of a demand: all but the last digits
+constexpr double last_digits = 1e-13;  // of a store that is halved to
 
 /// Inflow and demand of each day, checked once for as many stores as are tried.
 struct Days {
@@ -148,7 +149,7 @@ Volume reuse_store(const ReuseSupply& supply, Share reliability, ReuseReliabilit
         // Where a larger store yields no more, the smallest of them is wanted.
         if (!is_enough((1 - limit_tolerance) * high)) return high;
     }
-    while (high - low > limit_tolerance * high) {
+    while (high - low > last_digits * high) {
         const Volume middle = (low + high) / 2.0;
         (is_enough(middle) ? high : low) = middle;
     }
