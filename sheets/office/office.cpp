@@ -1,7 +1,5 @@
 #include "sheets/office/office.hpp"
 
-#include <signal.h>
-#include <sys/wait.h>
 #include <unistd.h>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -23,11 +21,14 @@
 #include <cppuhelper/bootstrap.hxx>
 #include <rtl/bootstrap.hxx>
 
+#include <algorithm>
+#include <array>
 #include <chrono>
-#include <cstdlib>
+#include <cstdio>
 #include <map>
 #include <stdexcept>
-#include <thread>
+
+#include "sheets/office/profile.hpp"
 
 #ifndef UNDERCROFT_PROGRAM
 #error "the build defines UNDERCROFT_PROGRAM"
@@ -76,6 +77,7 @@ css::beans::PropertyValue property(const char* name, const Any& value) {
     return made;
 }
 
+/// nullptr where there is none.
 const char* filter_of(const std::string& ending) {
     static const std::map<std::string, const char*> filters = {{".ods", "calc8"},
                                                                {".ots", "calc8_template"},
@@ -84,11 +86,18 @@ const char* filter_of(const std::string& ending) {
                                                                {".pdf", "calc_pdf_Export"},
                                                                {".csv", "Text - txt - csv (StarCalc)"}};
     const auto filter = filters.find(ending);
-    if (filter == filters.end()) throw std::runtime_error("cannot save a file that ends in " + ending);
-    return filter->second;
+    return filter == filters.end() ? nullptr : filter->second;
 }
 
 }  // namespace
+
+bool has_ending(const std::filesystem::path& file, std::initializer_list<std::string_view> endings) {
+    return std::find(endings.begin(), endings.end(), file.extension().string()) != endings.end();
+}
+
+bool can_be_saved(const std::filesystem::path& file) {
+    return filter_of(file.extension().string()) != nullptr;
+}
 
 // --- a document -------------------------------------------------------------------------------------
 
@@ -161,15 +170,20 @@ void Document::recalculate() const {
 }
 
 void Document::store(const std::filesystem::path& path) const {
+    const char* const filter = filter_of(path.extension().string());
+    if (filter == nullptr)
+        throw std::runtime_error("cannot save a file that ends in " + path.extension().string());
     Sequence<css::beans::PropertyValue> how(2);
-    how.getArray()[0] =
-        property("FilterName", Any(rtl::OUString::createFromAscii(filter_of(path.extension().string()))));
+    how.getArray()[0] = property("FilterName", Any(rtl::OUString::createFromAscii(filter)));
     how.getArray()[1] = property("Overwrite", Any(true));
     try {
         Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)->storeToURL(file_url(path), how);
+    } catch (const css::lang::DisposedException&) {
+        throw;
     } catch (const css::uno::Exception& error) {
-        throw std::runtime_error("cannot save " + path.string() +
-                                 " (is it open in another window?): " + to_utf8(error.Message));
+        throw std::runtime_error(
+            "cannot save " + path.string() +
+            " (is the disk full, or is it open in another window?): " + to_utf8(error.Message));
     }
 }
 
@@ -181,59 +195,54 @@ std::string shown(const Reference<css::table::XCell>& cell) {
 
 namespace {
 
-pid_t start(const std::vector<std::string>& arguments) {
-    std::vector<char*> pointers;
-    for (const std::string& argument : arguments) pointers.push_back(const_cast<char*>(argument.c_str()));
-    pointers.push_back(nullptr);
-    const pid_t process = fork();
-    if (process == 0) {
-        setpgid(0, 0);
-        const bool quiet = std::freopen("/dev/null", "w", stdout) != nullptr &&
-                           std::freopen("/dev/null", "w", stderr) != nullptr;
-        if (quiet) execv(pointers[0], pointers.data());
-        _exit(127);
-    }
-    if (process < 0) throw std::runtime_error("cannot start the office");
-    return process;
+std::string pipe_name() {
+    static int offices = 0;
+    return "undercroft-" + std::to_string(getpid()) + "-" + std::to_string(++offices);
+}
+
+/// The office with a profile of its own, or with the one that is given.
+Start start_of(const std::filesystem::path& extensions, const Limits& limits, Office::Screen screen,
+               const std::filesystem::path& profile, const std::string& pipe) {
+    Start start;
+    start.limits = limits;
+    start.command = {
+        UNDERCROFT_PROGRAM "/soffice.bin",
+        "--norestore",
+        "--nologo",
+        "--nodefault",
+        "--nolockcheck",
+        "--accept=pipe,name=" + pipe + ";urp;",
+        "-env:UserInstallation=" + (profile.empty() ? "file://{}/profile" : to_utf8(file_url(profile))),
+        "-env:OSL_SOCKET_PATH={}",
+        "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))};
+    if (screen == Office::Screen::none) start.command.emplace_back("--headless");
+    if (profile.empty()) start.files["profile/user/registrymodifications.xcu"] = profile_settings();
+    return start;
 }
 
 }  // namespace
 
-Office::Office(const std::filesystem::path& extensions, Screen screen, const std::filesystem::path& profile)
-    : profile_(profile), keeps_profile_(!profile.empty()) {
-    std::string folder = (std::filesystem::temp_directory_path() /
-                          ("undercroft-office-" + std::to_string(getpid()) + "-XXXXXX"))
-                             .string();
-    if (!keeps_profile_) {
-        if (mkdtemp(folder.data()) == nullptr)
-            throw std::runtime_error("cannot make a folder for the office's profile");
-        profile_ = folder;
-    }
-    const std::string pipe = "undercroft-" + std::to_string(getpid()) + "-" + profile_.filename().string();
-    std::vector<std::string> command = {UNDERCROFT_PROGRAM "/soffice",
-                                        "--norestore",
-                                        "--nologo",
-                                        "--nodefault",
-                                        "--nolockcheck",
-                                        "--accept=pipe,name=" + pipe + ";urp;",
-                                        "-env:UserInstallation=" + to_utf8(file_url(profile_)),
-                                        "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))};
-    if (screen == Screen::none) command.emplace_back("--headless");
-    process_ = start(command);
+Office::Office(const std::filesystem::path& extensions, const Limits& limits, Screen screen,
+               const std::filesystem::path& profile)
+    : limits_(limits) {
+    const std::string pipe = pipe_name();
+    keeper_ = std::make_unique<Keeper>(start_of(extensions, limits, screen, profile, pipe));
 
     // The client must know the office's types as well as the office does, or the bridge between them breaks.
     rtl::Bootstrap::set("URE_MORE_TYPES", file_url(std::string(UNDERCROFT_PROGRAM) + "/types/offapi.rdb"));
+    rtl::Bootstrap::set("OSL_SOCKET_PATH", to_ustring(keeper_->folder().string()));
     const Reference<css::uno::XComponentContext> local = cppu::defaultBootstrap_InitialComponentContext();
     const Reference<css::bridge::XUnoUrlResolver> resolver = css::bridge::UnoUrlResolver::create(local);
     const rtl::OUString url = to_ustring("uno:pipe,name=" + pipe + ";urp;StarOffice.ComponentContext");
-    const auto deadline = std::chrono::steady_clock::now() + std::chrono::seconds(60);
+    const auto deadline = std::chrono::steady_clock::now() + std::chrono::seconds(120);
     while (!context_.is()) {
         try {
             context_.set(resolver->resolve(url), UNO_QUERY_THROW);
         } catch (const css::connection::NoConnectException&) {
+            if (keeper_->ending_within(std::chrono::milliseconds(10)))
+                throw std::runtime_error("the office ended as soon as it was started");
             if (std::chrono::steady_clock::now() > deadline)
                 throw std::runtime_error("the office does not answer");
-            std::this_thread::sleep_for(std::chrono::milliseconds(10));
         }
     }
     desktop_ = css::frame::Desktop::create(context_);
@@ -246,19 +255,35 @@ Office::~Office() {
     }
     desktop_.clear();
     context_.clear();
-    for (int i = 0; i < 200; ++i) {
-        if (waitpid(process_, nullptr, WNOHANG) != 0) {
-            process_ = 0;
+    constexpr std::chrono::seconds patience(10);
+    (void)keeper_->ending_within(patience);
+}
+
+bool Office::has_ended() const {
+    return keeper_->ending_within(std::chrono::milliseconds(0)).has_value();
+}
+
+std::string Office::why_it_ended() const {
+    const auto ending = keeper_->ending_within(std::chrono::seconds(2));
+    if (!ending) return {};
+    std::array<char, 160> text{};
+    switch (*ending) {
+        case Ending::by_itself:
+            return "the office broke down";
+        case Ending::out_of_time:
+            std::snprintf(
+                text.data(), text.size(),
+                "the office was stopped: it was not done after %lld seconds (--seconds gives it more)",
+                static_cast<long long>(limits_.time.count()));
             break;
-        }
-        std::this_thread::sleep_for(std::chrono::milliseconds(50));
+        case Ending::out_of_memory:
+            std::snprintf(
+                text.data(), text.size(),
+                "the office was stopped: it took more than %g GiB of memory (--memory gives it more)",
+                limits_.memory);
+            break;
     }
-    if (process_ > 0) {
-        kill(-process_, SIGKILL);
-        waitpid(process_, nullptr, 0);
-    }
-    std::error_code ignored;
-    if (!keeps_profile_) std::filesystem::remove_all(profile_, ignored);
+    return text.data();
 }
 
 Document Office::load(const rtl::OUString& url, bool as_template) const {
