@@ -161,6 +161,16 @@ Explanation explain_formula(const SheetValues& sheet, const std::string& name, c
     return explanation;
 }
 
+/// Of a formula that computes here, in a cell that shows an error all the same.
+Explanation not_as_shown(const std::string& name, const Explanation& computed, int error) {
+    Explanation explanation;
+    explanation.reason = "the cell shows " + error_text(error) + ", though its formula gives " +
+                         computed.derivation.result +
+                         " when it is computed here: compute the sheet anew (Ctrl+Shift+F9)";
+    explanation.text = name + ": " + explanation.reason;
+    return explanation;
+}
+
 using OneCell = Reference<css::table::XCellRange>;
 
 struct Explained {
@@ -188,9 +198,17 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
     const SheetValues sheet(context, document, on_sheet->getSpreadsheet(), blamed);
     try {
         std::string formula = to_string(cell->getFormula());
-        if (!formula.starts_with("{=")) return {explain_formula(sheet, name, formula, cell->getError()), {}};
+        if (!formula.starts_with("{=")) {
+            explanation = explain_formula(sheet, name, formula, cell->getError());
+            if (explanation.good && cell->getError() != 0)
+                explanation = not_as_shown(name, explanation, cell->getError());
+            return {explanation, {}};
+        }
         formula = formula.substr(1, formula.size() - 2);
         explanation = explain_formula(sheet, name, formula, cell->getError());
+        constexpr int outside_table = 32767;  // #N/A
+        if (explanation.good && cell->getError() != 0 && cell->getError() != outside_table)
+            return {not_as_shown(name, explanation, cell->getError()), {}};
         if (explanation.good)
             explanation.text += text_in_table(*explanation.function, range, on_sheet->getSpreadsheet());
         return {explanation, {}};
@@ -231,12 +249,20 @@ Explanation explain(const Reference<css::uno::XComponentContext>& context,
     std::set<Address> passed = {key_of(range), key_of(blamed)};
     OneCell root = blamed;
     Explained at_root = explain_cell(context, document, root);
-    while (at_root.blamed.is() && passed.insert(key_of(at_root.blamed)).second) {
+    constexpr std::size_t most_cells = 200;  // each cell of a long column of errors would follow all others
+    while (at_root.blamed.is() && passed.size() < most_cells &&
+           passed.insert(key_of(at_root.blamed)).second) {
         root = at_root.blamed;
         at_root = explain_cell(context, document, root);
     }
+    const bool goes_on = at_root.blamed.is() && !passed.contains(key_of(at_root.blamed));
     Explanation explanation = asked;
     std::string& text = explanation.text;
+    if (goes_on) {
+        text += " and so on, " + std::to_string(most_cells) + " cells so far; UC.WHY(" +
+                name_seen_from(range, root) + ") follows it from there";
+        return explanation;
+    }
     if (key_of(root) != key_of(blamed)) text += " and at last on " + name_seen_from(range, root);
     text += ", which shows " + error_text(root->getCellByPosition(0, 0)->getError()) + ": ";
     text += at_root.blamed.is() ? "the formulas go in a circle" : at_root.explanation.reason;

@@ -10,7 +10,11 @@
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
+#include <cstdint>
+#include <map>
+#include <memory>
 #include <string>
+#include <vector>
 
 #include "addin/formula/evaluate.hpp"
 
@@ -39,8 +43,15 @@ protected:
     [[nodiscard]] FormulaValue value_of_foreign_call(const Node& node) const override;
 
 private:
-    /// The same, for the expression of a name inside.
-    SheetValues(const SheetValues& outside, int names_around);
+    /// What was looked at for one explanation: names are read once, and no explanation holds up the sheet.
+    struct Followed {
+        std::map<std::string, FormulaValue> names;
+        std::vector<std::string> around;  ///< names whose expressions stand around what is read
+        std::int64_t cells = 0;
+    };
+
+    /// Counts the cells of a range that is read. \throws Refused(value) when they are too many.
+    void count_cells(const css::uno::Reference<css::table::XCellRange>& range) const;
     /// Says which cell of a range holds an error. \throws Refused(value) when one does.
     void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
                        const std::string& prefix) const;
@@ -55,7 +66,7 @@ private:
     css::uno::Reference<css::sheet::XSpreadsheetDocument> sheets_;
     css::uno::Reference<css::sheet::XSpreadsheet> own_sheet_;
     css::uno::Reference<css::table::XCellRange>& blamed_;
-    int names_around_ = 0;  // whose expressions stand around what is read
+    std::unique_ptr<Followed> followed_ = std::make_unique<Followed>();
 };
 
 }  // namespace undercroft::addin
