@@ -9,6 +9,7 @@
 
 #include "sheets/office/outputs.hpp"
 #include "sheets/office/tool.hpp"
+#include "sheets/office/without_links.hpp"
 
 namespace undercroft::sheets {
 
@@ -105,11 +106,15 @@ int audit(const Office& office, const Wanted& wanted, const fs::path& file) {
                  {"Writes", Any(!wanted.copy.empty())}});
     if (!wanted.table.empty()) outputs.write(wanted.table, to_utf8(answer.get<rtl::OUString>("Table")));
     if (!wanted.copy.empty()) {
-        const fs::path copy = outputs.beside(wanted.copy);
         document.recalculate();
-        document.store(copy);
-        // The document that the audit wrote on has no pages to print; its copy has.
-        if (!wanted.pages.empty()) office.open(copy).store(outputs.beside(wanted.pages));
+        document.store(outputs.beside(wanted.copy));
+        if (!wanted.pages.empty()) {
+            // The document that the audit wrote on has no pages to print; its copy has.
+            const fs::path pages = office.keeper().folder() / "pages.fods";
+            document.store(pages);
+            take_links_out(pages);
+            office.open(pages).store(outputs.beside(wanted.pages));
+        }
     }
     outputs.put();
     std::cout << on_one_line(file.string()) << "\n" << to_utf8(answer.get<rtl::OUString>("Text"));

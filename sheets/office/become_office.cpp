@@ -71,8 +71,8 @@ void become_office(const Start& start, const std::string& folder, pid_t parent) 
     // The keeper looks at what is really in use; this ends what grows faster than it looks. The office
     // reserves more than it uses.
     constexpr double gibibyte = 1024.0 * 1024 * 1024;
-    constexpr double reserved = 2;
-    limit(RLIMIT_AS, (start.limits.memory + reserved) * gibibyte);
+    constexpr double reserved = 4;
+    limit(RLIMIT_AS, (2 * start.limits.memory + reserved) * gibibyte);
     limit(RLIMIT_CORE, 0);
     leave_the_network();
     const std::string temporary = folder + "/temp";

@@ -7,6 +7,7 @@
 #include <unistd.h>
 
 #include <array>
+#include <cerrno>
 #include <stdexcept>
 #include <thread>
 
@@ -72,7 +73,10 @@ std::string Keeper::received(int wait) const {
     pollfd link{link_, POLLIN, 0};
     if (poll(&link, 1, wait) <= 0) return {};
     std::array<char, 4096> text{};
-    const ssize_t length = recv(link_, text.data(), text.size(), 0);
+    ssize_t length = recv(link_, text.data(), text.size(), 0);
+    // Told first of a keeper that ended without hearing all that it was told; what it said itself comes
+    // after.
+    if (length < 0 && errno == ECONNRESET) length = recv(link_, text.data(), text.size(), 0);
     return length <= 0 ? std::string() : std::string(text.data(), static_cast<std::size_t>(length));
 }
 

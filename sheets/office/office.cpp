@@ -12,6 +12,7 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/lang/DisposedException.hpp>
+#include <com/sun/star/packages/zip/ZipFileAccess.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
@@ -25,6 +26,7 @@
 #include <array>
 #include <chrono>
 #include <cstdio>
+#include <fstream>
 #include <map>
 #include <stdexcept>
 
@@ -286,18 +288,80 @@ std::string Office::why_it_ended() const {
     return text.data();
 }
 
-Document Office::load(const rtl::OUString& url, bool as_template) const {
+namespace {
+
+/// What is no file at all, or does not begin as a workbook does: the office would wait for it, or make a
+/// sheet of any text.
+void refuse_what_is_no_workbook(const std::filesystem::path& path) {
+    if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
+    if (!std::filesystem::is_regular_file(path)) throw std::runtime_error(path.string() + " is no file");
+    std::ifstream file(path, std::ios::binary);
+    std::array<char, 512> first{};
+    file.read(first.data(), first.size());
+    const std::string_view start(first.data(),
+                                 static_cast<std::size_t>(std::max<std::streamsize>(file.gcount(), 0)));
+    if (start.empty() && !std::ifstream(path)) throw std::runtime_error(path.string() + " cannot be read");
+    if (start.empty()) throw std::runtime_error(path.string() + " is empty");
+    const std::size_t mark = start.starts_with("\xEF\xBB\xBF") ? 3 : 0;
+    const std::size_t sign = start.find_first_not_of(" \t\r\n", mark);
+    const bool is_package = start.starts_with("PK");
+    const bool is_binary = start.starts_with("\xD0\xCF\x11\xE0") || start[0] == '\x09';
+    const bool is_xml = start.starts_with("\xFF\xFE<") || start.starts_with("\xFE\xFF") ||
+                        (sign != std::string_view::npos && start[sign] == '<');
+    if (!is_package && !is_binary && !is_xml)
+        throw std::runtime_error(path.string() + " is no workbook: it does not begin like one");
+}
+
+}  // namespace
+
+bool Office::is_encrypted(const std::filesystem::path& path) const {
+    try {
+        const auto file = css::packages::zip::ZipFileAccess::createWithURL(context_, file_url(path));
+        const Reference<css::io::XInputStream> manifest(file->getByName("META-INF/manifest.xml"),
+                                                        UNO_QUERY_THROW);
+        constexpr sal_Int32 most = 1000000;
+        Sequence<sal_Int8> bytes;
+        manifest->readBytes(bytes, most);
+        const std::string text(reinterpret_cast<const char*>(bytes.getConstArray()),
+                               static_cast<std::size_t>(bytes.getLength()));
+        return text.find("encryption-data") != std::string::npos;
+    } catch (const css::uno::Exception&) {  // no such package
+    }
+    std::ifstream file(path, std::ios::binary);
+    const std::string bytes((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
+    std::string name;
+    for (const char letter : std::string_view("EncryptedPackage")) name += {letter, '\0'};
+    return bytes.starts_with("\xD0\xCF\x11\xE0") && bytes.find(name) != std::string::npos;
+}
+
+Document Office::load(const std::filesystem::path& path, const std::filesystem::path& stands_for) const {
+    const rtl::OUString url = path.empty() ? rtl::OUString("private:factory/scalc") : file_url(path);
     // Not hidden, though there is no window: a hidden document loses its view, and with it the frozen
-    // heading.
-    // Without the last, a template becomes a new document and any other file is opened itself.
-    Sequence<css::beans::PropertyValue> how(as_template ? 3 : 2);
+    // heading. Without the last two, a template becomes a new document and any other file is opened itself.
+    Sequence<css::beans::PropertyValue> how(stands_for.empty() ? 2 : 4);
     how.getArray()[0] = property("MacroExecutionMode", Any(sal_Int16(0)));  // never
     how.getArray()[1] = property("UpdateDocMode", Any(sal_Int16(0)));       // no link is followed
-    if (as_template) how.getArray()[2] = property("AsTemplate", Any(true));
-    const Reference<css::lang::XComponent> component = desktop_->loadComponentFromURL(url, "_blank", 0, how);
-    const Reference<css::sheet::XSpreadsheetDocument> document(component, UNO_QUERY);
-    if (!document.is()) throw std::runtime_error("cannot open " + to_utf8(url) + " as a spreadsheet");
-    return Document(document);
+    if (!stands_for.empty()) {
+        how.getArray()[2] = property("AsTemplate", Any(false));
+        how.getArray()[3] = property("DocumentBaseURL", Any(file_url(stands_for)));
+    }
+    const std::filesystem::path& meant = stands_for.empty() ? path : stands_for;
+    std::string why = "cannot open " + meant.string() + " as a spreadsheet";
+    try {
+        const Reference<css::lang::XComponent> component =
+            desktop_->loadComponentFromURL(url, "_blank", 0, how);
+        const Reference<css::sheet::XSpreadsheetDocument> document(component, UNO_QUERY);
+        if (document.is()) return Document(document);
+        const Reference<css::util::XCloseable> other(component, UNO_QUERY);
+        if (other.is()) other->close(true);
+    } catch (const css::lang::DisposedException&) {
+        throw;
+    } catch (const css::uno::Exception& error) {
+        if (!error.Message.isEmpty()) why += ": " + to_utf8(error.Message);
+    }
+    if (!path.empty() && is_encrypted(path))
+        why = meant.string() + " is locked with a password: save a copy without it";
+    throw std::runtime_error(why);
 }
 
 namespace {
@@ -313,21 +377,30 @@ void forget_template(const Reference<css::uno::XInterface>& document) {
 }  // namespace
 
 Document Office::open(const std::filesystem::path& path) const {
-    if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
-    Document document = load(file_url(path));
+    refuse_what_is_no_workbook(path);
+    Document document = load(path);
     if (path.extension() == ".ots") forget_template(document.model());
     return document;
 }
 
 Document Office::open_copy(const std::filesystem::path& path) const {
-    if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
-    Document document = load(file_url(path), true);
+    refuse_what_is_no_workbook(path);
+    // Not as a template: the office trusts the links of a document that has no place of its own. The copy
+    // keeps the file's name, and its links are taken from where the file lies.
+    static int copies = 0;
+    const std::filesystem::path folder = keeper_->folder() / ("copy-" + std::to_string(++copies));
+    std::filesystem::create_directory(folder);
+    const std::filesystem::path copy = folder / path.filename();
+    std::filesystem::copy_file(path, copy);
+    std::filesystem::permissions(copy,
+                                 std::filesystem::perms::owner_read | std::filesystem::perms::owner_write);
+    Document document = load(copy, path);
     forget_template(document.model());
     return document;
 }
 
 Document Office::blank() const {
-    return load("private:factory/scalc");
+    return load({});
 }
 
 }  // namespace undercroft::sheets

@@ -85,7 +85,7 @@ public:
     /// Opens a file; a template becomes a new document.
     /// \throws std::runtime_error when it cannot be opened as a spreadsheet.
     [[nodiscard]] Document open(const std::filesystem::path& path) const;
-    /// A new document with the content of the file, which is neither locked nor ever written.
+    /// A copy of the file, which is neither locked nor ever written.
     /// \throws std::runtime_error when it cannot be opened as a spreadsheet.
     [[nodiscard]] Document open_copy(const std::filesystem::path& path) const;
     /// A new, empty spreadsheet.
@@ -100,7 +100,10 @@ public:
     [[nodiscard]] std::string why_it_ended() const;
 
 private:
-    [[nodiscard]] Document load(const rtl::OUString& url, bool as_template = false) const;
+    /// A new one where there is no path. \param stands_for is the file that it is a copy of
+    [[nodiscard]] Document load(const std::filesystem::path& path,
+                                const std::filesystem::path& stands_for = {}) const;
+    [[nodiscard]] bool is_encrypted(const std::filesystem::path& path) const;
 
     Limits limits_;
     std::unique_ptr<Keeper> keeper_;

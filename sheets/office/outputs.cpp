@@ -67,24 +67,18 @@ bool is_whole(const fs::path& file) {
 
 Outputs::~Outputs() {
     std::error_code ignored;
-    for (const auto& [folder, beside] : folders_) fs::remove_all(beside, ignored);
+    for (const auto& [file, place] : files_) fs::remove(file, ignored);
 }
 
 fs::path Outputs::beside(const fs::path& place) {
-    const fs::path folder = folder_of(place);
-    fs::path& beside = folders_[folder];
-    if (beside.empty()) {
-        // Named before it is there, so that it goes whenever the tool ends.
-        const fs::path name = folder / (".undercroft-" + office_.keeper().folder().filename().string() + "-" +
-                                        std::to_string(folders_.size()));
-        office_.keeper().clear_up(name);
-        std::error_code failed;
-        fs::create_directory(name, failed);
-        if (failed) refuse(place, failed.message());
-        beside = name;
-    }
-    files_.emplace_back(beside / place.filename(), place);
-    return files_.back().first;
+    // In the same folder, so that what a workbook says of other files holds; told before it is there, so that
+    // it goes whenever the tool ends.
+    const std::string id =
+        office_.keeper().folder().filename().string() + "-" + std::to_string(files_.size());
+    const fs::path file = folder_of(place) / (".undercroft-" + id + "-" + place.filename().string());
+    office_.keeper().clear_up(file);
+    files_.emplace_back(file, place);
+    return file;
 }
 
 void Outputs::write(const fs::path& place, const std::string& text) {

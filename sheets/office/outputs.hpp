@@ -3,7 +3,6 @@
 #pragma once
 
 #include <filesystem>
-#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -21,7 +20,7 @@ public:
     Outputs& operator=(const Outputs&) = delete;
     ~Outputs();
 
-    /// Where the file for this place is to be written. \throws std::runtime_error where nothing can be.
+    /// Where the file for this place is to be written.
     [[nodiscard]] std::filesystem::path beside(const std::filesystem::path& place);
     /// A file of this text. \throws std::runtime_error where it cannot be written.
     void write(const std::filesystem::path& place, const std::string& text);
@@ -30,7 +29,6 @@ public:
 
 private:
     const Office& office_;
-    std::map<std::filesystem::path, std::filesystem::path> folders_;  ///< by the folder they lie in
     std::vector<std::pair<std::filesystem::path, std::filesystem::path>> files_;
 };
 
