@@ -92,7 +92,7 @@ rm -f "$jobs"
 status=0
 find -L "$folder" -maxdepth 1 -type f ! -name '.*' \( $is_workbook \) -print0 | sort -z \
   | PARALLEL_SHELL=/bin/sh setpriv --pdeathsig KILL parallel --null --quote --will-cite --ungroup --jobs "${BATCH_JOBS:-100%}" \
-      --joblog "$jobs" $hosts setpriv --pdeathsig KILL sh "$root/sheets/batch.sh" --one {} "$out" || status=$?
+      --joblog "$jobs" $hosts exec setpriv --pdeathsig KILL sh "$root/sheets/batch.sh" --one {} "$out" || status=$?
 [ -s "$jobs" ] || { echo "parallel could not run" >&2; exit 2; }
 awk 'NR > 1 { n[$8 ? 2 : $7 > 1 ? 2 : $7]++; all++ }
      END { printf "%d good, %d with findings, %d failed\n", n[0], n[1], n[2]
