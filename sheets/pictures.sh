@@ -7,7 +7,7 @@ cd "$(dirname "$0")/.."
 
 need_packages xvfb imagemagick xdotool
 screen=:97
-Xvfb $screen -screen 0 1080x700x24 > /dev/null 2>&1 &
+setpriv --pdeathsig KILL Xvfb $screen -screen 0 1080x700x24 > /dev/null 2>&1 &
 display=$!
 trap 'kill "$display" 2> /dev/null || true' EXIT
 sleep 1

@@ -42,5 +42,5 @@ need_build() {
   build_project
 }
 
-# A tool of ours that starts the office; the office wants a home folder it can write to.
-run_in_calc() { env HOME="${HOME:-/tmp}" "$@"; }
+# A tool of ours that starts the office, which wants a home folder it can write to. It ends with the script that runs it.
+run_in_calc() { env HOME="${HOME:-/tmp}" setpriv --pdeathsig KILL "$@"; }

@@ -18,7 +18,7 @@
 #include "addin/uno/audit_sheet.hpp"
 #include "addin/uno/digest.hpp"
 #include "addin/uno/read_book.hpp"
-#include "addin/uno/read_stored.hpp"
+#include "addin/uno/read_file.hpp"
 
 namespace undercroft::addin {
 
@@ -34,11 +34,6 @@ css::beans::PropertyValue argument(const char* name, const Any& value) {
     made.Name = rtl::OUString::createFromAscii(name);
     made.Value = value;
     return made;
-}
-
-bool is_open_document(const rtl::OUString& url) {
-    return url.endsWithIgnoreAsciiCase(".ods") || url.endsWithIgnoreAsciiCase(".ots") ||
-           url.endsWithIgnoreAsciiCase(".fods");
 }
 
 /// A document that nobody sees: no macro runs in it and no link is followed.
@@ -124,16 +119,35 @@ private:
     Reference<css::document::XUndoManager> manager_;
 };
 
-/// The results that the file holds; where it cannot be read again - encrypted, moved, deleted - what is open.
-audit::StoredValues stored_values(const Reference<css::uno::XComponentContext>& context,
-                                  const AuditWanted& wanted) {
-    if (is_open_document(wanted.file)) {
+/// What the file holds; where that cannot be read - encrypted, moved, deleted - the results of what is open.
+FileContents contents_of(const Reference<css::uno::XComponentContext>& context, const AuditWanted& wanted) {
+    FileContents contents;
+    if (wanted.file.isEmpty()) {
+        contents.not_read = "the workbook was changed since it was saved";
+    } else {
         try {
-            return read_stored(context, wanted.file);
-        } catch (const css::uno::Exception&) {  // NOLINT(bugprone-empty-catch): what is open is read instead
+            contents = read_file(context, wanted.file);
+        } catch (const css::uno::Exception&) {
+            contents = {};
+            contents.not_read = "the file cannot be read beside the office: it may be encrypted or moved";
         }
     }
-    return audit::results_of(read_book(wanted.document));
+    if (!contents.not_read.empty()) contents.stored = audit::results_of(read_book(wanted.document));
+    return contents;
+}
+
+std::vector<std::string> not_checked(const FileContents& contents, bool has_template) {
+    std::vector<std::string> lines;
+    if (!contents.not_read.empty())
+        lines.push_back(
+            "whether the results in the file are those of its formulas, and what links, scripts and "
+            "controls it brings beyond those that the office lists: " +
+            contents.not_read);
+    if (!has_template)
+        lines.emplace_back(
+            "whether formulas are those of a template: the workbook names none that is here, and none "
+            "was given");
+    return lines;
 }
 
 }  // namespace
@@ -141,15 +155,21 @@ audit::StoredValues stored_values(const Reference<css::uno::XComponentContext>& 
 audit::Report audit_document(const Reference<css::uno::XComponentContext>& context,
                              const AuditWanted& wanted) {
     const std::vector<audit::Signature> signatures = read_signatures(wanted.document);
-    const audit::StoredValues stored = stored_values(context, wanted);
+    const FileContents contents = contents_of(context, wanted);
     Reference<css::sheet::XCalculatable>(wanted.document, UNO_QUERY_THROW)->calculateAll();
     const audit::Book book = read_book(wanted.document);
     const rtl::OUString url = wanted.against.isEmpty() ? template_of(context, book) : wanted.against;
     std::optional<audit::Book> against;
     if (!url.isEmpty()) against = read_book(HiddenDocument(context, url).get());
     const audit::Report report = audit::audit_workbook(
-        {book, &stored, against ? &*against : nullptr, office_digest(context), version(), signatures});
+        {book, &contents.stored, against ? &*against : nullptr, office_digest(context), version(), signatures,
+         &contents.risks, not_checked(contents, against.has_value())});
     if (wanted.writes_sheet) {
+        const std::int32_t place = book.sheet_named(audit::audit_sheet_name);
+        if (place >= 0 && !audit::is_audit_sheet(book.sheets[static_cast<std::size_t>(place)]))
+            throw css::uno::RuntimeException(
+                "the workbook has a sheet Audit of its own, which is not written over: "
+                "give that sheet another name");
         const UndoStep step(wanted.document);
         write_audit_sheet(wanted.document, report);
     }

@@ -8,6 +8,7 @@
 #include <cppuhelper/supportsservice.hxx>
 
 #include "addin/uno/audit_document.hpp"
+#include "addin/uno/audit_sheet.hpp"
 
 namespace undercroft::addin {
 
@@ -23,14 +24,22 @@ public:
 
     Any SAL_CALL execute(const css::uno::Sequence<css::beans::NamedValue>& arguments) override {
         AuditWanted wanted;
+        bool signatures_only = false;
         for (const css::beans::NamedValue& argument : arguments) {
             if (argument.Name == "Document") wanted.document.set(argument.Value, UNO_QUERY);
             if (argument.Name == "File") argument.Value >>= wanted.file;
             if (argument.Name == "Against") argument.Value >>= wanted.against;
             if (argument.Name == "Writes") argument.Value >>= wanted.writes_sheet;
+            if (argument.Name == "SignaturesOnly") argument.Value >>= signatures_only;
         }
         if (!wanted.document.is())
             throw css::lang::IllegalArgumentException("Document must be an open spreadsheet", *this, 0);
+        if (signatures_only) {
+            css::uno::Sequence<css::beans::NamedValue> answer(1);
+            answer.getArray()[0] = {"Signatures",
+                                    Any(static_cast<sal_Int32>(read_signatures(wanted.document).size()))};
+            return Any(answer);
+        }
         try {
             const audit::Report report = audit_document(context_, wanted);
             css::uno::Sequence<css::beans::NamedValue> answer(3);

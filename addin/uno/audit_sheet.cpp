@@ -209,7 +209,7 @@ public:
         : report_(report), signatures_(signatures) {}
 
     Page page() {
-        page_.title("Audit of this workbook");
+        page_.title(audit::audit_sheet_title);
         verdict();
         summary();
         sign_off();
@@ -247,6 +247,10 @@ private:
                                   audit::UnitVerdict::cannot_tell, audit::UnitVerdict::not_given})
             count("Units: " + audit::text_of(answer), counts.units_that_are(answer));
         page_.line({"Functions", version()});
+        for (const std::string& what : report_.not_checked) {
+            page_.line({"Not checked: " + what});
+            page_.look({0, 0, columns - 1, -1, false, ink, 9});
+        }
     }
 
     void sign_off() {

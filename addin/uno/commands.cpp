@@ -15,6 +15,7 @@
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/system/SystemShellExecute.hpp>
 #include <com/sun/star/system/SystemShellExecuteFlags.hpp>
+#include <com/sun/star/ucb/SimpleFileAccess.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <cppuhelper/implbase4.hxx>
 #include <cppuhelper/supportsservice.hxx>
@@ -106,8 +107,14 @@ private:
         css::uno::Sequence<css::beans::PropertyValue> how(1);
         how.getArray()[0].Name = "AsTemplate";
         how.getArray()[0].Value <<= true;
+        const bool is_plain =
+            !name.empty() && name.find_first_not_of("abcdefghijklmnopqrstuvwxyz-") == std::string::npos;
+        const Reference<css::ucb::XSimpleFileAccess> files(css::ucb::SimpleFileAccess::create(context_),
+                                                           UNO_QUERY_THROW);
         const rtl::OUString url =
             package_folder() + "/template/Undercroft/" + to_oustring(name) + to_oustring(".ots");
+        if (!is_plain || !files->exists(url))
+            return say("Undercroft", "There is no template '" + name + "'.");
         const Reference<css::document::XDocumentPropertiesSupplier> made(
             css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how),
             UNO_QUERY_THROW);

@@ -226,6 +226,16 @@ Explanation explain_formula(const SheetValues& sheet, const std::string& name, c
     return explanation;
 }
 
+/// Of a formula that computes here, in a cell that shows an error all the same.
+Explanation not_as_shown(const std::string& name, const Explanation& computed, int error) {
+    Explanation explanation;
+    explanation.reason = "the cell shows " + error_text(error) + ", though its formula gives " +
+                         computed.derivation.result +
+                         " when it is computed here: compute the sheet anew (Ctrl+Shift+F9)";
+    explanation.text = name + ": " + explanation.reason;
+    return explanation;
+}
+
 struct Explained {
     Explanation explanation;
     OneCell blamed;  ///< the cell that it rests on and that holds an error, if that is the reason
@@ -260,12 +270,11 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
                 text_in_table(*explanation.function, range, on_sheet->getSpreadsheet(), explanation.rows);
         else if (explanation.rows)
             explanation.text += "\n" + extent_text(*explanation.rows, 0);
-        if (cell->getError() != 0 && is_array)
+        constexpr int outside_table = 32767;  // #N/A
+        if (is_array && cell->getError() == outside_table)
             explanation.reason = "it lies outside the table that " + explanation.function->name + " gives";
         else if (cell->getError() != 0)
-            explanation.text = explanation.reason =
-                name + " shows " + error_text(cell->getError()) + ", although " + explanation.function->name +
-                " gives a result for these arguments: compute the workbook anew with Ctrl+Shift+F9";
+            explanation = not_as_shown(name, explanation, cell->getError());
         return {explanation, {}};
     } catch (const Refused& refused) {
         if (cell->getError() == 0) {  // a branch that is not taken, or what only Calc can follow
@@ -304,12 +313,20 @@ Explanation explain(const Reference<css::uno::XComponentContext>& context,
     std::set<Address> passed = {key_of(range), key_of(blamed)};
     OneCell root = blamed;
     Explained at_root = explain_cell(context, document, root);
-    while (at_root.blamed.is() && passed.insert(key_of(at_root.blamed)).second) {
+    constexpr std::size_t most_cells = 200;  // each cell of a long column of errors would follow all others
+    while (at_root.blamed.is() && passed.size() < most_cells &&
+           passed.insert(key_of(at_root.blamed)).second) {
         root = at_root.blamed;
         at_root = explain_cell(context, document, root);
     }
+    const bool goes_on = at_root.blamed.is() && !passed.contains(key_of(at_root.blamed));
     Explanation explanation = asked;
     std::string& text = explanation.text;
+    if (goes_on) {
+        text += " and so on, " + std::to_string(most_cells) + " cells so far; UC.WHY(" +
+                name_seen_from(range, root) + ") follows it from there";
+        return explanation;
+    }
     if (key_of(root) != key_of(blamed)) text += " and at last on " + name_seen_from(range, root);
     text += ", which shows " + error_text(root->getCellByPosition(0, 0)->getError()) + ": ";
     if (at_root.blamed.is())

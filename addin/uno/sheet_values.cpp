@@ -75,13 +75,15 @@ SheetValues::SheetValues(const Reference<css::uno::XComponentContext>& context,
       own_sheet_(own_sheet),
       blamed_(blamed) {}
 
-SheetValues::SheetValues(const SheetValues& outside, int names_around)
-    : context_(outside.context_),
-      document_(outside.document_),
-      sheets_(outside.sheets_),
-      own_sheet_(outside.own_sheet_),
-      blamed_(outside.blamed_),
-      names_around_(names_around) {}
+void SheetValues::count_cells(const Reference<css::table::XCellRange>& range) const {
+    constexpr std::int64_t most_cells = 500000;
+    const css::table::CellRangeAddress at =
+        Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY)->getRangeAddress();
+    followed_->cells += (std::int64_t{at.EndRow} - at.StartRow + 1) * (at.EndColumn - at.StartColumn + 1);
+    if (followed_->cells > most_cells)
+        refuse_value("the formula takes more than " + std::to_string(most_cells) +
+                     " cells, which are too many to be read once more for an explanation");
+}
 
 void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
                                 const std::string& prefix) const {
@@ -148,6 +150,7 @@ FormulaValue SheetValues::value_of_reference(const Node& node) const {
     if (!range.is())
         refuse_value("the cells " + node.text +
                      " are not in this workbook: move the value to a cell of its own");
+    count_cells(range);
     refuse_errors(range, prefix_of(node, range));
     return stands_for_cell(node) ? value_of_cell(range) : value_of_range(range);
 }
@@ -201,9 +204,20 @@ FormulaValue SheetValues::value_of_name(const Node& node) const {
     if (range_of(node).is()) return value_of_reference(node);
     const Reference<css::sheet::XNamedRange> defined = named(node.text);
     if (!defined.is()) refuse_value("the name '" + node.text + "' is not defined in this workbook");
-    constexpr int deepest = 20;
-    if (names_around_ >= deepest) refuse_value("the name '" + node.text + "' goes round in a circle");
-    return SheetValues(*this, names_around_ + 1).value_of(parse_formula(to_string(defined->getContent())));
+    if (const auto known = followed_->names.find(node.text); known != followed_->names.end())
+        return known->second;
+    std::vector<std::string>& around = followed_->around;
+    if (std::find(around.begin(), around.end(), node.text) != around.end())
+        refuse_value("the name '" + node.text + "' goes round in a circle");
+    constexpr std::size_t deepest = 200;
+    if (around.size() >= deepest)
+        refuse_value("the name '" + node.text + "' rests on names that rest on names, more than " +
+                     std::to_string(deepest) + " deep: give one of them a cell of its own");
+    around.push_back(node.text);
+    const std::shared_ptr<void> leaves(nullptr, [&around](void*) { around.pop_back(); });
+    FormulaValue value = value_of(parse_formula(to_string(defined->getContent())));
+    followed_->names.emplace(node.text, value);
+    return value;
 }
 
 Reference<css::sheet::XFunctionAccess> SheetValues::function_access() const {

@@ -10,8 +10,12 @@
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
+#include <cstdint>
+#include <map>
+#include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "addin/formula/evaluate.hpp"
 
@@ -46,11 +50,18 @@ protected:
     void forget_blame() const override { blamed_.clear(); }
 
 private:
-    /// The same, for the expression of a name inside.
-    SheetValues(const SheetValues& outside, int names_around);
     [[nodiscard]] css::uno::Reference<css::sheet::XFunctionAccess> function_access() const;
     /// One cell, which Calc hands over by its value, and not a range of one.
     [[nodiscard]] bool stands_for_cell(const Node& node) const;
+    /// What was looked at for one explanation: names are read once, and no explanation holds up the sheet.
+    struct Followed {
+        std::map<std::string, FormulaValue> names;
+        std::vector<std::string> around;  ///< names whose expressions stand around what is read
+        std::int64_t cells = 0;
+    };
+
+    /// Counts the cells of a range that is read. \throws Refused(value) when they are too many.
+    void count_cells(const css::uno::Reference<css::table::XCellRange>& range) const;
     /// Says which cell of a range holds an error. \throws Refused(value) when one does.
     void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
                        const std::string& prefix) const;
@@ -65,7 +76,7 @@ private:
     css::uno::Reference<css::sheet::XSpreadsheetDocument> sheets_;
     css::uno::Reference<css::sheet::XSpreadsheet> own_sheet_;
     css::uno::Reference<css::table::XCellRange>& blamed_;
-    int names_around_ = 0;  // whose expressions stand around what is read
+    std::unique_ptr<Followed> followed_ = std::make_unique<Followed>();
 };
 
 }  // namespace undercroft::addin

@@ -1,95 +1,135 @@
 // Audits workbooks in a headless Calc with our extension; the files themselves are never changed.
 #include <com/sun/star/beans/NamedValue.hpp>
-#include <com/sun/star/lang/DisposedException.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
 #include <com/sun/star/task/XJob.hpp>
 
 #include <algorithm>
 #include <iostream>
+#include <optional>
 
-#include "sheets/builder/files.hpp"
+#include "sheets/office/outputs.hpp"
 #include "sheets/office/tool.hpp"
+#include "sheets/office/without_links.hpp"
 
 namespace undercroft::sheets {
 
 namespace {
 
+namespace fs = std::filesystem;
 using css::uno::Any;
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 
 struct Wanted {
-    std::filesystem::path extensions;
-    std::vector<std::filesystem::path> files;
-    std::filesystem::path against;  ///< these are empty where they are not wanted
-    std::filesystem::path table;
-    std::filesystem::path copy;
-    std::filesystem::path pages;
+    fs::path extensions;
+    Limits limits;
+    std::vector<fs::path> files;
+    fs::path against;  ///< these are empty where they are not wanted
+    fs::path table;
+    fs::path copy;
+    fs::path pages;
 };
-
-/// What each argument by itself does not say.
-void check_together(const Wanted& wanted) {
-    const std::pair<const char*, const std::filesystem::path*> outputs[] = {
-        {"--csv", &wanted.table}, {"--out", &wanted.copy}, {"--print", &wanted.pages}};
-    for (const auto& [name, path] : outputs) {
-        if (path->empty()) continue;
-        if (wanted.files.size() > 1) throw CLI::ValidationError(name, "goes with one file");
-        if (std::filesystem::exists(*path) && std::filesystem::equivalent(*path, wanted.files[0]))
-            throw CLI::ValidationError(name, "must not be the file under audit");
-    }
-}
-
-int audit(const Office& office, const Wanted& wanted, const std::filesystem::path& file) {
-    const Document document = office.open_copy(file);
-    const Reference<css::task::XJob> job(office.context()->getServiceManager()->createInstanceWithContext(
-                                             "undercroft.Audit", office.context()),
-                                         UNO_QUERY_THROW);
-    css::uno::Sequence<css::beans::NamedValue> arguments(4);
-    arguments.getArray()[0] = {"Document", Any(document.model())};
-    arguments.getArray()[1] = {"File", Any(file_url(file))};
-    arguments.getArray()[2] = {"Against",
-                               Any(wanted.against.empty() ? rtl::OUString() : file_url(wanted.against))};
-    arguments.getArray()[3] = {"Writes", Any(!wanted.copy.empty())};
-    css::uno::Sequence<css::beans::NamedValue> answer;
-    job->execute(arguments) >>= answer;
-    sal_Int32 findings = -1;
-    rtl::OUString text;
-    rtl::OUString table;
-    for (const css::beans::NamedValue& part : answer) {
-        if (part.Name == "Findings") part.Value >>= findings;
-        if (part.Name == "Text") part.Value >>= text;
-        if (part.Name == "Table") part.Value >>= table;
-    }
-    if (findings < 0) throw std::runtime_error("the audit gave no answer");
-    std::cout << file.string() << "\n" << to_utf8(text);
-    if (!wanted.table.empty()) write_file(wanted.table, to_utf8(table));
-    if (!wanted.copy.empty()) {
-        document.recalculate();
-        document.store(wanted.copy);
-        // The document that the audit wrote on has no pages to print; its copy has.
-        if (!wanted.pages.empty()) office.open(wanted.copy).store(wanted.pages);
-    }
-    return findings == 0 ? 0 : 1;
-}
 
 constexpr int not_audited = 2;
 
-int audit_all(const Wanted& wanted) {
-    const Office office(wanted.extensions);
-    int worst = 0;
-    for (const std::filesystem::path& file : wanted.files) {
-        try {
-            worst = std::max(worst, audit(office, wanted, file));
-        } catch (const std::exception& error) {
-            std::cerr << error.what() << "\n";
-            worst = not_audited;
-        } catch (const css::lang::DisposedException&) {
-            throw std::runtime_error("the office stopped while it audited " + file.string());
-        } catch (const css::uno::Exception& error) {
-            std::cerr << "the audit of " << file.string() << " could not be made: " << to_utf8(error.Message)
-                      << "\n";
-            worst = not_audited;
+/// What each argument by itself does not say. No output is another file of the command line, whatever its
+/// name.
+void check_together(const Wanted& wanted) {
+    const std::vector<std::pair<std::string, fs::path>> outputs = {
+        {"--csv", wanted.table}, {"--out", wanted.copy}, {"--print", wanted.pages}};
+    for (const auto& [name, path] : outputs) {
+        if (path.empty()) continue;
+        if (wanted.files.size() > 1) throw CLI::ValidationError(name, "goes with one file");
+        if (is_same_place(path, wanted.files[0]))
+            throw CLI::ValidationError(name, "must not be the file under audit");
+        if (!wanted.against.empty() && is_same_place(path, wanted.against))
+            throw CLI::ValidationError(name, "must not be the template");
+        for (const auto& [other_name, other] : outputs)
+            if (other_name != name && !other.empty() && is_same_place(path, other))
+                throw CLI::ValidationError(name, "must not be the file of " + other_name);
+        if (const std::string why = hindrance(path); !why.empty()) throw CLI::ValidationError(name, why);
+    }
+    if (!wanted.copy.empty() && !has_ending(wanted.copy, {".ods", ".fods"}))
+        throw CLI::ValidationError("--out", "must end in .ods or .fods");
+    if (!wanted.pages.empty() && !has_ending(wanted.pages, {".pdf"}))
+        throw CLI::ValidationError("--print", "must end in .pdf");
+}
+
+/// What the component's audit answers.
+class Answer {
+public:
+    Answer(const Office& office, const std::vector<css::beans::NamedValue>& asked) {
+        const Reference<css::task::XJob> job(office.context()->getServiceManager()->createInstanceWithContext(
+                                                 "undercroft.Audit", office.context()),
+                                             UNO_QUERY_THROW);
+        css::uno::Sequence<css::beans::NamedValue> arguments(static_cast<sal_Int32>(asked.size()));
+        std::copy(asked.begin(), asked.end(), arguments.getArray());
+        job->execute(arguments) >>= parts_;
+    }
+    template <class T>
+    [[nodiscard]] T get(const char* name) const {
+        T value{};
+        for (const css::beans::NamedValue& part : parts_)
+            if (part.Name.equalsAscii(name) && (part.Value >>= value)) return value;
+        throw std::runtime_error("the audit gave no answer");
+    }
+
+private:
+    css::uno::Sequence<css::beans::NamedValue> parts_;
+};
+
+/// A copy that somebody signed is kept: the signature is in no other file.
+void keep_signed(const Office& office, const fs::path& copy) {
+    if (!fs::exists(copy)) return;
+    sal_Int32 signatures = 0;
+    try {
+        const Document old = office.open_copy(copy);
+        signatures = Answer(office, {{"Document", Any(old.model())}, {"SignaturesOnly", Any(true)}})
+                         .get<sal_Int32>("Signatures");
+    } catch (const std::runtime_error&) {  // no workbook, or only a part of one
+        return;
+    }
+    if (signatures > 0)
+        throw std::runtime_error(
+            copy.string() + " is signed, and was not touched: move it away, or give another name to --out");
+}
+
+int audit(const Office& office, const Wanted& wanted, const fs::path& file) {
+    const Keeper::Watch watch(office.keeper());
+    if (!wanted.copy.empty()) keep_signed(office, wanted.copy);
+    Outputs outputs(office);
+    const Document document = office.open_copy(file);
+    const Answer answer(
+        office, {{"Document", Any(document.model())},
+                 {"File", Any(file_url(file))},
+                 {"Against", Any(wanted.against.empty() ? rtl::OUString() : file_url(wanted.against))},
+                 {"Writes", Any(!wanted.copy.empty())}});
+    if (!wanted.table.empty()) outputs.write(wanted.table, to_utf8(answer.get<rtl::OUString>("Table")));
+    if (!wanted.copy.empty()) {
+        document.recalculate();
+        document.store(outputs.beside(wanted.copy));
+        if (!wanted.pages.empty()) {
+            // The document that the audit wrote on has no pages to print; its copy has.
+            const fs::path pages = office.keeper().folder() / "pages.fods";
+            document.store(pages);
+            take_links_out(pages);
+            office.open(pages).store(outputs.beside(wanted.pages));
         }
+    }
+    outputs.put();
+    std::cout << on_one_line(file.string()) << "\n" << to_utf8(answer.get<rtl::OUString>("Text"));
+    return answer.get<sal_Int32>("Findings") == 0 ? 0 : 1;
+}
+
+/// An office that was stopped at one file is started anew for the next.
+int audit_all(const Wanted& wanted) {
+    std::optional<Office> office;
+    int worst = 0;
+    for (const fs::path& file : wanted.files) {
+        if (office && office->has_ended()) office.reset();
+        if (!office) office.emplace(wanted.extensions, wanted.limits);
+        worst = std::max(worst, done_in_office(*office, file.string(), not_audited,
+                                               [&] { return audit(*office, wanted, file); }));
     }
     return worst;
 }
@@ -106,7 +146,7 @@ int main(int argc, char** argv) {
         "with 0 when nothing was found, 1 when something was, 2 when the audit of one could not be made.",
         "audit_file");
     Wanted wanted;
-    add_extensions(app, wanted.extensions);
+    add_office(app, wanted.extensions, wanted.limits);
     app.add_option("FILE", wanted.files, "a workbook; several")->required();
     app.add_option("--against", wanted.against, "the template that they are compared with")
         ->check(CLI::ExistingFile);

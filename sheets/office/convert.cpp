@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "sheets/office/errors.hpp"
+#include "sheets/office/outputs.hpp"
 #include "sheets/office/tool.hpp"
 
 namespace undercroft::sheets {
@@ -12,22 +13,42 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr int not_converted = 2;
 constexpr int heading_rows = 4;  // of our sheets, which each page repeats
 
 struct Wanted {
     fs::path extensions;
+    Limits limits;
     std::vector<std::string> last;    ///< sheets
     std::vector<std::string> errors;  ///< sheets on which an error is meant
     std::vector<fs::path> files;      ///< from, to, from, to ...
 };
 
+/// No file is read after it was written, nor written twice: the same workbook may become several files.
+void check_pairs(const Wanted& wanted) {
+    for (std::size_t to = 1; to < wanted.files.size(); to += 2) {
+        const fs::path& output = wanted.files[to];
+        for (std::size_t other = 0; other < wanted.files.size(); ++other)
+            if (other != to && is_same_place(output, wanted.files[other]))
+                throw CLI::ValidationError("FROM TO", output.string() + " must not be another of the files");
+        if (const std::string why = hindrance(output); !why.empty())
+            throw CLI::ValidationError("FROM TO", output.string() + " cannot be written: " + why);
+        if (!can_be_saved(output))
+            throw CLI::ValidationError("FROM TO",
+                                       "cannot save a file that ends in " + output.extension().string());
+    }
+}
+
 /// \return whether no cell shows an error that is not meant.
 bool convert(const Office& office, const Wanted& wanted, const fs::path& from, const fs::path& to) {
+    const Keeper::Watch watch(office.keeper());
+    Outputs outputs(office);
     const Document document = office.open(from);
     for (const std::string& sheet : wanted.last) document.move_to_end(sheet);
     document.recalculate();
     if (to.extension() == ".ots") document.keep_rows_in_sight(heading_rows);
-    document.store(to);
+    document.store(outputs.beside(to));
+    outputs.put();
     auto errors = errors_of(document);
     std::erase_if(errors, [&wanted](const CellError& error) {
         return std::any_of(wanted.errors.begin(), wanted.errors.end(), [&error](const std::string& sheet) {
@@ -39,11 +60,15 @@ bool convert(const Office& office, const Wanted& wanted, const fs::path& from, c
 }
 
 int convert_all(const Wanted& wanted) {
-    const Office office(wanted.extensions);
-    bool good = true;
-    for (std::size_t i = 0; i + 1 < wanted.files.size(); i += 2)
-        good = convert(office, wanted, wanted.files[i], wanted.files[i + 1]) && good;
-    return good ? 0 : 1;
+    const Office office(wanted.extensions, wanted.limits);
+    int worst = 0;
+    for (std::size_t i = 0; i + 1 < wanted.files.size(); i += 2) {
+        const fs::path& from = wanted.files[i];
+        worst = std::max(worst, done_in_office(office, from.string(), not_converted, [&] {
+                             return convert(office, wanted, from, wanted.files[i + 1]) ? 0 : 1;
+                         }));
+    }
+    return worst;
 }
 
 }  // namespace
@@ -54,11 +79,12 @@ int main(int argc, char** argv) {
     using namespace undercroft::sheets;
     CLI::App app(
         "Converts workbooks in a headless Calc with our extension, every cell computed anew. Ends with 1 "
-        "when a "
-        "formula cell shows an error, which is said with the cell and the reason.",
+        "when a formula cell shows an error, which is said with the cell and the reason, with 2 when one "
+        "could not be "
+        "converted.",
         "sheet_office");
     Wanted wanted;
-    add_extensions(app, wanted.extensions);
+    add_office(app, wanted.extensions, wanted.limits);
     app.add_option("--last", wanted.last, "a sheet that goes behind all others; several in that order")
         ->allow_extra_args(false);
     app.add_option("--errors-meant", wanted.errors, "a sheet that shows errors to learn from; several")
@@ -67,6 +93,8 @@ int main(int argc, char** argv) {
     app.callback([&wanted] {
         if (wanted.files.size() % 2 != 0)
             throw CLI::ValidationError("FROM TO", "each workbook wants the file that it becomes");
+        check_pairs(wanted);
     });
-    return run_tool(app, argc, argv, [&] { return convert_all(wanted); });
+    return run_tool(
+        app, argc, argv, [&] { return convert_all(wanted); }, not_converted);
 }

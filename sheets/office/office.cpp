@@ -1,7 +1,5 @@
 #include "sheets/office/office.hpp"
 
-#include <signal.h>
-#include <sys/wait.h>
 #include <unistd.h>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
@@ -14,6 +12,7 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/lang/DisposedException.hpp>
+#include <com/sun/star/packages/zip/ZipFileAccess.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
@@ -23,11 +22,15 @@
 #include <cppuhelper/bootstrap.hxx>
 #include <rtl/bootstrap.hxx>
 
+#include <algorithm>
+#include <array>
 #include <chrono>
-#include <cstdlib>
+#include <cstdio>
+#include <fstream>
 #include <map>
 #include <stdexcept>
-#include <thread>
+
+#include "sheets/office/profile.hpp"
 
 #ifndef UNDERCROFT_PROGRAM
 #error "the build defines UNDERCROFT_PROGRAM"
@@ -76,6 +79,7 @@ css::beans::PropertyValue property(const char* name, const Any& value) {
     return made;
 }
 
+/// nullptr where there is none.
 const char* filter_of(const std::string& ending) {
     static const std::map<std::string, const char*> filters = {{".ods", "calc8"},
                                                                {".ots", "calc8_template"},
@@ -84,11 +88,18 @@ const char* filter_of(const std::string& ending) {
                                                                {".pdf", "calc_pdf_Export"},
                                                                {".csv", "Text - txt - csv (StarCalc)"}};
     const auto filter = filters.find(ending);
-    if (filter == filters.end()) throw std::runtime_error("cannot save a file that ends in " + ending);
-    return filter->second;
+    return filter == filters.end() ? nullptr : filter->second;
 }
 
 }  // namespace
+
+bool has_ending(const std::filesystem::path& file, std::initializer_list<std::string_view> endings) {
+    return std::find(endings.begin(), endings.end(), file.extension().string()) != endings.end();
+}
+
+bool can_be_saved(const std::filesystem::path& file) {
+    return filter_of(file.extension().string()) != nullptr;
+}
 
 // --- a document -------------------------------------------------------------------------------------
 
@@ -161,15 +172,20 @@ void Document::recalculate() const {
 }
 
 void Document::store(const std::filesystem::path& path) const {
+    const char* const filter = filter_of(path.extension().string());
+    if (filter == nullptr)
+        throw std::runtime_error("cannot save a file that ends in " + path.extension().string());
     Sequence<css::beans::PropertyValue> how(2);
-    how.getArray()[0] =
-        property("FilterName", Any(rtl::OUString::createFromAscii(filter_of(path.extension().string()))));
+    how.getArray()[0] = property("FilterName", Any(rtl::OUString::createFromAscii(filter)));
     how.getArray()[1] = property("Overwrite", Any(true));
     try {
         Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)->storeToURL(file_url(path), how);
+    } catch (const css::lang::DisposedException&) {
+        throw;
     } catch (const css::uno::Exception& error) {
-        throw std::runtime_error("cannot save " + path.string() +
-                                 " (is it open in another window?): " + to_utf8(error.Message));
+        throw std::runtime_error(
+            "cannot save " + path.string() +
+            " (is the disk full, or is it open in another window?): " + to_utf8(error.Message));
     }
 }
 
@@ -181,59 +197,54 @@ std::string shown(const Reference<css::table::XCell>& cell) {
 
 namespace {
 
-pid_t start(const std::vector<std::string>& arguments) {
-    std::vector<char*> pointers;
-    for (const std::string& argument : arguments) pointers.push_back(const_cast<char*>(argument.c_str()));
-    pointers.push_back(nullptr);
-    const pid_t process = fork();
-    if (process == 0) {
-        setpgid(0, 0);
-        const bool quiet = std::freopen("/dev/null", "w", stdout) != nullptr &&
-                           std::freopen("/dev/null", "w", stderr) != nullptr;
-        if (quiet) execv(pointers[0], pointers.data());
-        _exit(127);
-    }
-    if (process < 0) throw std::runtime_error("cannot start the office");
-    return process;
+std::string pipe_name() {
+    static int offices = 0;
+    return "undercroft-" + std::to_string(getpid()) + "-" + std::to_string(++offices);
+}
+
+/// The office with a profile of its own, or with the one that is given.
+Start start_of(const std::filesystem::path& extensions, const Limits& limits, Office::Screen screen,
+               const std::filesystem::path& profile, const std::string& pipe) {
+    Start start;
+    start.limits = limits;
+    start.command = {
+        UNDERCROFT_PROGRAM "/soffice.bin",
+        "--norestore",
+        "--nologo",
+        "--nodefault",
+        "--nolockcheck",
+        "--accept=pipe,name=" + pipe + ";urp;",
+        "-env:UserInstallation=" + (profile.empty() ? "file://{}/profile" : to_utf8(file_url(profile))),
+        "-env:OSL_SOCKET_PATH={}",
+        "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))};
+    if (screen == Office::Screen::none) start.command.emplace_back("--headless");
+    if (profile.empty()) start.files["profile/user/registrymodifications.xcu"] = profile_settings();
+    return start;
 }
 
 }  // namespace
 
-Office::Office(const std::filesystem::path& extensions, Screen screen, const std::filesystem::path& profile)
-    : profile_(profile), keeps_profile_(!profile.empty()) {
-    std::string folder = (std::filesystem::temp_directory_path() /
-                          ("undercroft-office-" + std::to_string(getpid()) + "-XXXXXX"))
-                             .string();
-    if (!keeps_profile_) {
-        if (mkdtemp(folder.data()) == nullptr)
-            throw std::runtime_error("cannot make a folder for the office's profile");
-        profile_ = folder;
-    }
-    const std::string pipe = "undercroft-" + std::to_string(getpid()) + "-" + profile_.filename().string();
-    std::vector<std::string> command = {UNDERCROFT_PROGRAM "/soffice",
-                                        "--norestore",
-                                        "--nologo",
-                                        "--nodefault",
-                                        "--nolockcheck",
-                                        "--accept=pipe,name=" + pipe + ";urp;",
-                                        "-env:UserInstallation=" + to_utf8(file_url(profile_)),
-                                        "-env:BUNDLED_EXTENSIONS=" + to_utf8(file_url(extensions))};
-    if (screen == Screen::none) command.emplace_back("--headless");
-    process_ = start(command);
+Office::Office(const std::filesystem::path& extensions, const Limits& limits, Screen screen,
+               const std::filesystem::path& profile)
+    : limits_(limits) {
+    const std::string pipe = pipe_name();
+    keeper_ = std::make_unique<Keeper>(start_of(extensions, limits, screen, profile, pipe));
 
     // The client must know the office's types as well as the office does, or the bridge between them breaks.
     rtl::Bootstrap::set("URE_MORE_TYPES", file_url(std::string(UNDERCROFT_PROGRAM) + "/types/offapi.rdb"));
+    rtl::Bootstrap::set("OSL_SOCKET_PATH", to_ustring(keeper_->folder().string()));
     const Reference<css::uno::XComponentContext> local = cppu::defaultBootstrap_InitialComponentContext();
     const Reference<css::bridge::XUnoUrlResolver> resolver = css::bridge::UnoUrlResolver::create(local);
     const rtl::OUString url = to_ustring("uno:pipe,name=" + pipe + ";urp;StarOffice.ComponentContext");
-    const auto deadline = std::chrono::steady_clock::now() + std::chrono::seconds(60);
+    const auto deadline = std::chrono::steady_clock::now() + std::chrono::seconds(120);
     while (!context_.is()) {
         try {
             context_.set(resolver->resolve(url), UNO_QUERY_THROW);
         } catch (const css::connection::NoConnectException&) {
+            if (keeper_->ending_within(std::chrono::milliseconds(10)))
+                throw std::runtime_error("the office ended as soon as it was started");
             if (std::chrono::steady_clock::now() > deadline)
                 throw std::runtime_error("the office does not answer");
-            std::this_thread::sleep_for(std::chrono::milliseconds(10));
         }
     }
     desktop_ = css::frame::Desktop::create(context_);
@@ -246,33 +257,111 @@ Office::~Office() {
     }
     desktop_.clear();
     context_.clear();
-    for (int i = 0; i < 200; ++i) {
-        if (waitpid(process_, nullptr, WNOHANG) != 0) {
-            process_ = 0;
-            break;
-        }
-        std::this_thread::sleep_for(std::chrono::milliseconds(50));
-    }
-    if (process_ > 0) {
-        kill(-process_, SIGKILL);
-        waitpid(process_, nullptr, 0);
-    }
-    std::error_code ignored;
-    if (!keeps_profile_) std::filesystem::remove_all(profile_, ignored);
+    constexpr std::chrono::seconds patience(10);
+    (void)keeper_->ending_within(patience);
 }
 
-Document Office::load(const rtl::OUString& url, bool as_template) const {
+bool Office::has_ended() const {
+    return keeper_->ending_within(std::chrono::milliseconds(0)).has_value();
+}
+
+std::string Office::why_it_ended() const {
+    const auto ending = keeper_->ending_within(std::chrono::seconds(2));
+    if (!ending) return {};
+    std::array<char, 160> text{};
+    switch (*ending) {
+        case Ending::by_itself:
+            return "the office broke down";
+        case Ending::out_of_time:
+            std::snprintf(
+                text.data(), text.size(),
+                "the office was stopped: it was not done after %lld seconds (--seconds gives it more)",
+                static_cast<long long>(limits_.time.count()));
+            break;
+        case Ending::out_of_memory:
+            std::snprintf(
+                text.data(), text.size(),
+                "the office was stopped: it took more than %g GiB of memory (--memory gives it more)",
+                limits_.memory);
+            break;
+    }
+    return text.data();
+}
+
+namespace {
+
+/// What is no file at all, or does not begin as a workbook does: the office would wait for it, or make a
+/// sheet of any text.
+void refuse_what_is_no_workbook(const std::filesystem::path& path) {
+    if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
+    if (!std::filesystem::is_regular_file(path)) throw std::runtime_error(path.string() + " is no file");
+    std::ifstream file(path, std::ios::binary);
+    std::array<char, 512> first{};
+    file.read(first.data(), first.size());
+    const std::string_view start(first.data(),
+                                 static_cast<std::size_t>(std::max<std::streamsize>(file.gcount(), 0)));
+    if (start.empty() && !std::ifstream(path)) throw std::runtime_error(path.string() + " cannot be read");
+    if (start.empty()) throw std::runtime_error(path.string() + " is empty");
+    const std::size_t mark = start.starts_with("\xEF\xBB\xBF") ? 3 : 0;
+    const std::size_t sign = start.find_first_not_of(" \t\r\n", mark);
+    const bool is_package = start.starts_with("PK");
+    const bool is_binary = start.starts_with("\xD0\xCF\x11\xE0") || start[0] == '\x09';
+    const bool is_xml = start.starts_with("\xFF\xFE<") || start.starts_with("\xFE\xFF") ||
+                        (sign != std::string_view::npos && start[sign] == '<');
+    if (!is_package && !is_binary && !is_xml)
+        throw std::runtime_error(path.string() + " is no workbook: it does not begin like one");
+}
+
+}  // namespace
+
+bool Office::is_encrypted(const std::filesystem::path& path) const {
+    try {
+        const auto file = css::packages::zip::ZipFileAccess::createWithURL(context_, file_url(path));
+        const Reference<css::io::XInputStream> manifest(file->getByName("META-INF/manifest.xml"),
+                                                        UNO_QUERY_THROW);
+        constexpr sal_Int32 most = 1000000;
+        Sequence<sal_Int8> bytes;
+        manifest->readBytes(bytes, most);
+        const std::string text(reinterpret_cast<const char*>(bytes.getConstArray()),
+                               static_cast<std::size_t>(bytes.getLength()));
+        return text.find("encryption-data") != std::string::npos;
+    } catch (const css::uno::Exception&) {  // no such package
+    }
+    std::ifstream file(path, std::ios::binary);
+    const std::string bytes((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
+    std::string name;
+    for (const char letter : std::string_view("EncryptedPackage")) name += {letter, '\0'};
+    return bytes.starts_with("\xD0\xCF\x11\xE0") && bytes.find(name) != std::string::npos;
+}
+
+Document Office::load(const std::filesystem::path& path, const std::filesystem::path& stands_for) const {
+    const rtl::OUString url = path.empty() ? rtl::OUString("private:factory/scalc") : file_url(path);
     // Not hidden, though there is no window: a hidden document loses its view, and with it the frozen
-    // heading.
-    // Without the last, a template becomes a new document and any other file is opened itself.
-    Sequence<css::beans::PropertyValue> how(as_template ? 3 : 2);
+    // heading. Without the last two, a template becomes a new document and any other file is opened itself.
+    Sequence<css::beans::PropertyValue> how(stands_for.empty() ? 2 : 4);
     how.getArray()[0] = property("MacroExecutionMode", Any(sal_Int16(0)));  // never
     how.getArray()[1] = property("UpdateDocMode", Any(sal_Int16(0)));       // no link is followed
-    if (as_template) how.getArray()[2] = property("AsTemplate", Any(true));
-    const Reference<css::lang::XComponent> component = desktop_->loadComponentFromURL(url, "_blank", 0, how);
-    const Reference<css::sheet::XSpreadsheetDocument> document(component, UNO_QUERY);
-    if (!document.is()) throw std::runtime_error("cannot open " + to_utf8(url) + " as a spreadsheet");
-    return Document(document);
+    if (!stands_for.empty()) {
+        how.getArray()[2] = property("AsTemplate", Any(false));
+        how.getArray()[3] = property("DocumentBaseURL", Any(file_url(stands_for)));
+    }
+    const std::filesystem::path& meant = stands_for.empty() ? path : stands_for;
+    std::string why = "cannot open " + meant.string() + " as a spreadsheet";
+    try {
+        const Reference<css::lang::XComponent> component =
+            desktop_->loadComponentFromURL(url, "_blank", 0, how);
+        const Reference<css::sheet::XSpreadsheetDocument> document(component, UNO_QUERY);
+        if (document.is()) return Document(document);
+        const Reference<css::util::XCloseable> other(component, UNO_QUERY);
+        if (other.is()) other->close(true);
+    } catch (const css::lang::DisposedException&) {
+        throw;
+    } catch (const css::uno::Exception& error) {
+        if (!error.Message.isEmpty()) why += ": " + to_utf8(error.Message);
+    }
+    if (!path.empty() && is_encrypted(path))
+        why = meant.string() + " is locked with a password: save a copy without it";
+    throw std::runtime_error(why);
 }
 
 namespace {
@@ -288,21 +377,30 @@ void forget_template(const Reference<css::uno::XInterface>& document) {
 }  // namespace
 
 Document Office::open(const std::filesystem::path& path) const {
-    if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
-    Document document = load(file_url(path));
+    refuse_what_is_no_workbook(path);
+    Document document = load(path);
     if (path.extension() == ".ots") forget_template(document.model());
     return document;
 }
 
 Document Office::open_copy(const std::filesystem::path& path) const {
-    if (!std::filesystem::exists(path)) throw std::runtime_error("there is no file " + path.string());
-    Document document = load(file_url(path), true);
+    refuse_what_is_no_workbook(path);
+    // Not as a template: the office trusts the links of a document that has no place of its own. The copy
+    // keeps the file's name, and its links are taken from where the file lies.
+    static int copies = 0;
+    const std::filesystem::path folder = keeper_->folder() / ("copy-" + std::to_string(++copies));
+    std::filesystem::create_directory(folder);
+    const std::filesystem::path copy = folder / path.filename();
+    std::filesystem::copy_file(path, copy);
+    std::filesystem::permissions(copy,
+                                 std::filesystem::perms::owner_read | std::filesystem::perms::owner_write);
+    Document document = load(copy, path);
     forget_template(document.model());
     return document;
 }
 
 Document Office::blank() const {
-    return load("private:factory/scalc");
+    return load({});
 }
 
 }  // namespace undercroft::sheets

@@ -3,7 +3,6 @@
 /// the person's own installation is touched. The demo, the batch tools and the tests work through it.
 #pragma once
 
-#include <sys/types.h>
 #include <com/sun/star/frame/XDesktop2.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
@@ -11,8 +10,13 @@
 #include <com/sun/star/uno/XComponentContext.hpp>
 
 #include <filesystem>
+#include <initializer_list>
+#include <memory>
 #include <string>
+#include <string_view>
 #include <vector>
+
+#include "sheets/office/keeper.hpp"
 
 namespace css = com::sun::star;
 
@@ -57,6 +61,11 @@ private:
     css::uno::Reference<css::sheet::XSpreadsheetDocument> document_;
 };
 
+/// Whether a workbook can be saved as a file of this ending.
+[[nodiscard]] bool can_be_saved(const std::filesystem::path& file);
+[[nodiscard]] bool has_ending(const std::filesystem::path& file,
+                              std::initializer_list<std::string_view> endings);
+
 /// What a cell shows as text.
 [[nodiscard]] std::string shown(const css::uno::Reference<css::table::XCell>& cell);
 
@@ -66,9 +75,9 @@ public:
 
     /// Starts the office with the extensions in `extensions`, one folder each.
     /// Its profile is new and thrown away, unless the folder of one is given, which is kept.
-    /// \throws std::runtime_error when it does not answer within a minute.
-    explicit Office(const std::filesystem::path& extensions, Screen screen = Screen::none,
-                    const std::filesystem::path& profile = {});
+    /// \throws std::runtime_error when it does not answer within two minutes.
+    explicit Office(const std::filesystem::path& extensions, const Limits& limits = {},
+                    Screen screen = Screen::none, const std::filesystem::path& profile = {});
     Office(const Office&) = delete;
     Office& operator=(const Office&) = delete;
     ~Office();
@@ -76,7 +85,7 @@ public:
     /// Opens a file; a template becomes a new document.
     /// \throws std::runtime_error when it cannot be opened as a spreadsheet.
     [[nodiscard]] Document open(const std::filesystem::path& path) const;
-    /// A new document with the content of the file, which is neither locked nor ever written.
+    /// A copy of the file, which is neither locked nor ever written.
     /// \throws std::runtime_error when it cannot be opened as a spreadsheet.
     [[nodiscard]] Document open_copy(const std::filesystem::path& path) const;
     /// A new, empty spreadsheet.
@@ -84,14 +93,20 @@ public:
 
     [[nodiscard]] css::uno::Reference<css::uno::XComponentContext> context() const { return context_; }
     /// The process group of the office.
-    [[nodiscard]] pid_t process() const { return process_; }
+    [[nodiscard]] pid_t process() const { return keeper_->office(); }
+    [[nodiscard]] const Keeper& keeper() const { return *keeper_; }
+    [[nodiscard]] bool has_ended() const;
+    /// Why the office is gone, as a sentence; empty while it is there.
+    [[nodiscard]] std::string why_it_ended() const;
 
 private:
-    [[nodiscard]] Document load(const rtl::OUString& url, bool as_template = false) const;
+    /// A new one where there is no path. \param stands_for is the file that it is a copy of
+    [[nodiscard]] Document load(const std::filesystem::path& path,
+                                const std::filesystem::path& stands_for = {}) const;
+    [[nodiscard]] bool is_encrypted(const std::filesystem::path& path) const;
 
-    std::filesystem::path profile_;
-    bool keeps_profile_ = false;
-    pid_t process_ = 0;
+    Limits limits_;
+    std::unique_ptr<Keeper> keeper_;
     css::uno::Reference<css::uno::XComponentContext> context_;
     css::uno::Reference<css::frame::XDesktop2> desktop_;
 };

@@ -16,6 +16,7 @@
 #include "sheets/builder/numbers.hpp"
 #include "sheets/builder/typed_range.hpp"
 #include "sheets/office/errors.hpp"
+#include "sheets/office/outputs.hpp"
 #include "sheets/office/tool.hpp"
 
 namespace undercroft::sheets {
@@ -55,12 +56,15 @@ public:
     std::size_t run(const Office& office, const std::string& name, const std::filesystem::path& templates,
                     const std::filesystem::path& output) {
         std::cout << "\n" << name << ": filling in and computing ..." << std::endl;
+        const Keeper::Watch watch(office.keeper());
+        Outputs outputs(office);
         const Document document = office.open(templates / (name + ".ots"));
         fill(document, name);
         document.recalculate();
         collect(document, name);
-        document.store(output / (name + ".ods"));
-        document.store(output / (name + ".pdf"));
+        document.store(outputs.beside(output / (name + ".ods")));
+        document.store(outputs.beside(output / (name + ".pdf")));
+        outputs.put();
         print_checks(document, name);
         const std::vector<CellError> errors = errors_of(document);
         print_errors(errors, std::cout, "  ");
@@ -207,8 +211,11 @@ private:
     std::set<std::string> used_;
 };
 
+constexpr int not_run = 2;
+
 struct Wanted {
     std::filesystem::path extensions;
+    Limits limits;
     std::filesystem::path texts;
     std::filesystem::path job;
     std::filesystem::path templates;
@@ -232,10 +239,15 @@ int run(const Wanted& wanted) {
     const std::filesystem::path output = wanted.output / wanted.job.stem();
     std::filesystem::create_directories(output);
     std::cout << "Starting a headless Calc with a profile of its own ..." << std::endl;
-    const Office office(wanted.extensions);
+    const Office office(wanted.extensions, wanted.limits);
     std::size_t errors = 0;
-    for (const std::string& workbook : wanted.workbooks)
-        errors += runner.run(office, workbook, wanted.templates, output);
+    for (const std::string& workbook : wanted.workbooks) {
+        const int failed = done_in_office(office, workbook, not_run, [&] {
+            errors += runner.run(office, workbook, wanted.templates, output);
+            return 0;
+        });
+        if (failed != 0) return failed;
+    }
     runner.print_main_results();
     std::vector<std::string> complaints = runner.verdicts().complaints(job.failing);
     for (const std::string& key : runner.unused())
@@ -253,10 +265,10 @@ int main(int argc, char** argv) {
     CLI::App app(
         "Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out. "
         "What one workbook computes and a later one is given is handed on. Ends with 1 when a formula cell "
-        "shows an error, or other checks fail than the job says must fail.",
+        "shows an error, or other checks fail than the job says must fail; with 2 when it could not be run.",
         "run_job");
     Wanted wanted;
-    add_extensions(app, wanted.extensions);
+    add_office(app, wanted.extensions, wanted.limits);
     app.add_option("TEXT_FOLDER", wanted.texts, "the sheets as text")
         ->required()
         ->check(CLI::ExistingDirectory);
@@ -271,5 +283,6 @@ int main(int argc, char** argv) {
     app.add_option("WORKBOOK", wanted.workbooks, "such as storage or whole-job-us; several, in that order")
         ->required();
     app.callback([&wanted] { check_workbooks(wanted); });
-    return run_tool(app, argc, argv, [&] { return run(wanted); });
+    return run_tool(
+        app, argc, argv, [&] { return run(wanted); }, not_run);
 }

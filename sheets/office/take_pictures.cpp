@@ -78,13 +78,14 @@ private:
 
 struct Wanted {
     std::filesystem::path extensions;
+    Limits limits;
     std::filesystem::path file;
     std::filesystem::path folder;
     std::vector<std::string> scenes;
 };
 
 int take(const Wanted& wanted) {
-    const Office office(wanted.extensions, Office::Screen::window);
+    const Office office(wanted.extensions, wanted.limits, Office::Screen::window);
     const Document document = office.open_copy(wanted.file);
     wait(3000);
     const Stage stage(office, document);
@@ -115,7 +116,7 @@ int main(int argc, char** argv) {
     CLI::App app("Takes pictures of the program for the guide, on the screen that DISPLAY names.",
                  "take_pictures");
     Wanted wanted;
-    add_extensions(app, wanted.extensions);
+    add_office(app, wanted.extensions, wanted.limits);
     app.add_option("FILE", wanted.file, "the workbook")->required()->check(CLI::ExistingFile);
     app.add_option("FOLDER", wanted.folder, "where the pictures go")
         ->required()

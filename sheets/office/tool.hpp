@@ -6,15 +6,43 @@
 
 #include "sheets/builder/command_line.hpp"
 #include "sheets/office/office.hpp"
+#include "units/one_line.hpp"
 
 namespace undercroft::sheets {
 
-/// Adds the argument that all of them begin with: the folder of the extensions that go into the office.
-inline void add_extensions(CLI::App& app, std::filesystem::path& extensions) {
+/// Adds what all of them begin with: the folder of the extensions that go into the office, and its limits.
+inline void add_office(CLI::App& app, std::filesystem::path& extensions, Limits& limits) {
     app.add_option("EXTENSIONS", extensions,
                    "folder of the extensions that the office gets, build/extensions")
         ->required()
         ->check(CLI::ExistingDirectory);
+    app.add_option_function<long>(
+           "--seconds", [&limits](long seconds) { limits.time = std::chrono::seconds(seconds); },
+           "that the office may take for one workbook; 120")
+        ->check(CLI::Range(1L, 1000000L));
+    app.add_option("--memory", limits.memory, "GiB of memory that the office may take; 4")
+        ->check(CLI::Range(0.1, 10000.0));
+}
+
+/// Where text of a file must not command the terminal that it is shown on.
+inline void complain(const std::string& sentence) {
+    std::cerr << on_one_line(sentence) << "\n";
+}
+
+/// Does something with the office; what goes wrong is said.
+/// \return its exit status, or `failed`
+template <class Work>
+int done_in_office(const Office& office, const std::string& what, int failed, const Work& work) {
+    try {
+        return work();
+    } catch (const std::exception& error) {
+        const std::string end = office.why_it_ended();
+        complain(what + ": " + (end.empty() ? error.what() : end));
+    } catch (const css::uno::Exception& error) {
+        const std::string end = office.why_it_ended();
+        complain(what + ": " + (end.empty() ? to_utf8(error.Message) : end));
+    }
+    return failed;
 }
 
 /// Reads the command line and runs a tool; what goes wrong is said, and ends with this exit status.
@@ -22,11 +50,15 @@ template <class Tool>
 int run_tool(CLI::App& app, int argc, char** argv, const Tool& tool, int failed = 1) {
     try {
         const auto status = read_command_line(app, argc, argv);
-        return status ? *status : tool();
+        if (status) return *status;
+        const int ended = tool();
+        std::cout.flush();
+        if (std::cout) return ended;
+        complain("what there is to say could not be written; the disk may be full");
     } catch (const std::exception& error) {
-        std::cerr << error.what() << "\n";
+        complain(error.what());
     } catch (const css::uno::Exception& error) {
-        std::cerr << to_utf8(error.Message) << "\n";
+        complain(to_utf8(error.Message));
     }
     return failed;
 }

@@ -6,32 +6,43 @@
 
 #include <iostream>
 
+#include "sheets/office/outputs.hpp"
 #include "sheets/office/result_units.hpp"
 #include "sheets/office/tool.hpp"
 
 int main(int argc, char** argv) {
     using namespace undercroft::sheets;
     CLI::App app(
-        "Brings a workbook up to date that was made before bare numbers were refused beside quantities: the result "
+        "Brings a workbook up to date that was made before bare numbers were refused beside quantities: the "
+        "result "
         "that one function of ours hands to another gets its unit written with it. The file itself stays.",
         "write_units");
     std::filesystem::path extensions;
     std::filesystem::path file;
     std::filesystem::path out;
-    add_extensions(app, extensions);
+    Limits limits;
+    add_office(app, extensions, limits);
     app.add_option("FILE", file, "the workbook")->required();
     app.add_option("OUT", out, "the file that is written")->required();
     app.callback([&] {
-        if (std::filesystem::exists(out) && std::filesystem::equivalent(file, out))
-            throw CLI::ValidationError("OUT", "must not be the file itself");
+        if (is_same_place(file, out)) throw CLI::ValidationError("OUT", "must not be the file itself");
+        if (const std::string why = hindrance(out); !why.empty()) throw CLI::ValidationError("OUT", why);
+        if (!can_be_saved(out))
+            throw CLI::ValidationError("OUT", "cannot save a file that ends in " + out.extension().string());
     });
     return run_tool(app, argc, argv, [&] {
-        const Office office(extensions);
-        const Document document = office.open_copy(file);
-        const int written = write_result_units(document);
-        document.recalculate();
-        document.store(out);
-        std::cout << out.string() << ": " << written << " formulas hand over their results with a unit\n";
-        return 0;
+        const Office office(extensions, limits);
+        return done_in_office(office, file.string(), 1, [&] {
+            const Keeper::Watch watch(office.keeper());
+            Outputs outputs(office);
+            const Document document = office.open_copy(file);
+            const int written = write_result_units(document);
+            document.recalculate();
+            document.store(outputs.beside(out));
+            outputs.put();
+            std::cout << undercroft::on_one_line(out.string()) << ": " << written
+                      << " formulas hand over their results with a unit\n";
+            return 0;
+        });
     });
 }

@@ -118,11 +118,7 @@ TEST_CASE("a signature holds until something changes; then the sheet is named") 
 TEST_CASE("the Audit sheet is no part of an audit") {
     const Report before = signed_report(area());
     BookMaker maker = area();
-    maker.sheet("Audit")
-        .put("A1", "Findings")
-        .formula("B1", "=NOW()", 1.0)
-        .put("B2", 5.0)
-        .put("C2", "metre-ish");
+    maker.sheet("Audit").put("A1", audit::audit_sheet_title).put("B2", 5.0).put("C2", "metre-ish");
     maker.formula("B3", "=HYPERLINK(\"#Pit.C4\";\"Pit.C4\")", "Pit.C4").name("found", "$Audit.$A$1", 1);
     const Report after = signed_report(maker);
     INFO(audit::console_text(after));
@@ -134,9 +130,25 @@ TEST_CASE("the Audit sheet is no part of an audit") {
     CHECK((found(signed_report(maker), FindingKind::blank_reference, "C6") != nullptr));
 }
 
+TEST_CASE("a sheet called Audit that no audit wrote is audited and signed like any other") {
+    const auto with_sheet = [](double value, const char* title, const char* formula) {
+        BookMaker maker = area();
+        maker.sheet("Audit").put("A1", title).put("B2", value).formula("B3", formula, value * 2);
+        return signed_report(maker);
+    };
+    for (const auto& [title, formula] : std::vector<std::pair<const char*, const char*>>{
+             {"Findings", "=HYPERLINK(\"#Pit.C4\";\"x\")"}, {audit::audit_sheet_title, "=B2*2"}}) {
+        CAPTURE(title, formula);
+        const Report small = with_sheet(382, title, formula);
+        CHECK(small.counts.formulas == signed_report(area()).counts.formulas + 1);
+        CHECK(small.fingerprint.whole != with_sheet(3004, title, formula).fingerprint.whole);
+        CHECK(small.fingerprint.sheets.size() == 2);
+    }
+}
+
 TEST_CASE("the Audit sheet may stand anywhere: no cell moves by it") {
     BookMaker maker;
-    maker.sheet("Audit").put("A1", "Findings");
+    maker.sheet("Audit").put("A1", audit::audit_sheet_title);
     maker.sheet("Pit");
     maker.row(2, "Length", 40, "m").row(3, "Width", 12, "m").row(4, "Sum", "=C2+C3+5", 57, "m");
     const Report report = audited(maker);

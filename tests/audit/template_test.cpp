@@ -89,7 +89,7 @@ TEST_CASE("which template it is") {
 
 TEST_CASE("sheets: missing, added, not protected any more") {
     BookMaker more = bed();
-    more.sheet("Notes").put("A1", "new").sheet("Audit").put("A1", "Findings");
+    more.sheet("Notes").put("A1", "new").sheet("Audit").put("A1", audit::audit_sheet_title);
     CHECK(rows(more) == "warning : the sheet Notes is not in the template; read all of it.");
     CHECK(rows(bed(), more) ==
           "error : the sheet Notes of the template is missing; begin again from the template.");

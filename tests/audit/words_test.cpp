@@ -131,7 +131,7 @@ TEST_CASE("what is signed: every formula, number, text and name, on lines of the
         .formula("C1", "=A1*2", 0.2)
         .put("A2", "two\nlines \\ \r");
     maker.array("E1:F2", "=A1:B2", 1.0).name("bed", "$S.$A$1").name("area", "$S.$A$2", 0);
-    maker.sheet("Audit").put("A1", 5.0).name("found", "$Audit.$A$1", 1);
+    maker.sheet("Audit").put("A1", audit::audit_sheet_title).name("found", "$Audit.$A$1", 1);
     const audit::Book book = maker.made();
     CHECK(audit::canonical_text(book) ==
           "name\tarea on "
@@ -215,7 +215,10 @@ TEST_CASE("the table for other programs") {
         CAPTURE(line);
         CHECK(signed_csv.find(line) != std::string::npos);
     }
-    for (const char* start : {"=", "+", "-", "@", "\t", "\r"}) {
+    BookMaker spaced = area();
+    spaced.row(5, "\t=cmd\r+cmd", 2, "m");
+    CHECK(audit::csv_text(audited(spaced)).find("\"' =cmd / +cmd\"") != std::string::npos);
+    for (const char* start : {"=", "+", "-", "@"}) {
         CAPTURE(start);
         BookMaker harmful = area();
         harmful.row(5, start + std::string("cmd"), 2, "m");

@@ -24,7 +24,7 @@ void start(const std::filesystem::path& extensions, const std::filesystem::path&
            std::vector<double>& answers, std::vector<double>& sheet) {
     std::optional<sheets::Office> office;
     const double answered =
-        seconds([&] { office.emplace(extensions, sheets::Office::Screen::none, profile); });
+        seconds([&] { office.emplace(extensions, sheets::Limits(), sheets::Office::Screen::none, profile); });
     const double opened = seconds([&] { (void)office->blank(); });
     answers.push_back(answered);
     sheet.push_back(answered + opened);

@@ -29,11 +29,23 @@ for tool in "$@"; do
       expect 2 'excludes' "$tool" / --renew / ;;
     sheet_office)
       expect 2 'each workbook wants the file that it becomes' "$tool" / --last Routing --last Drawing one.fods
+      expect 2 'one.ods must not be another of the files' "$tool" / one.fods one.ods one.ods two.ods
+      expect 2 'two.ods must not be another of the files' "$tool" / one.fods two.ods three.fods ./two.ods
+      expect 2 'cannot save a file that ends in .txt' "$tool" / one.fods one.txt
       expect 2 'EXTENSIONS: Directory does not exist: /none' "$tool" /none a b ;;
     audit_file)
       expect 2 '--print requires --out' "$tool" / a --print b.pdf
       expect 2 '--csv: goes with one file' "$tool" / a b --csv c.csv
       expect 2 '--out: must not be the file under audit' "$tool" / "$0" --out "$0"
+      expect 2 '--csv: must not be the file under audit' "$tool" / "$0" --csv "$(dirname "$0")/./$(basename "$0")"
+      expect 2 '--out: must not be the template' "$tool" / a --against "$0" --out "$0"
+      expect 2 '--csv: must not be the template' "$tool" / a --against "$0" --csv "$0"
+      expect 2 'must not be the file of --out' "$tool" / a --csv new.ods --out ./new.ods
+      expect 2 'must not be the file of' "$tool" / a --out new.ods --print ./new.ods
+      expect 2 '--csv: there is no folder /none' "$tool" / a --csv /none/b.csv
+      expect 2 '--csv: it is a folder' "$tool" / a --csv /tmp
+      expect 2 '--out: must end in .ods' "$tool" / a --out new.xls
+      expect 2 '--seconds' "$tool" / a --seconds 0
       expect 2 '--against: File does not exist: /none' "$tool" / a --against /none ;;
     take_pictures) expect 2 "'menu' is no NAME=SHEET!CELL" "$tool" / "$0" / menu ;;
     run_job) expect 2 'JOB: File does not exist: /none' "$tool" / / /none / / storage ;;

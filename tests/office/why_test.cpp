@@ -115,6 +115,42 @@ TEST_CASE("names that go in a circle end in a reason, and a sheet's own name is 
     CHECK_THAT(desk.why("C3"), Catch::Contains("305 mm = 0.305 m (thickness, in own_depth)"));
 }
 
+TEST_CASE("names that rest on names are each read once, and are followed as deep as they go") {
+    Desk desk;
+    desk.put("A1", 3).put("B1", "m");
+    name_range(desk, "n0", "$Sheet1.$A$1");
+    for (int i = 1; i <= 30; ++i) {  // eight uses each: 8 to the 30th, if they were not remembered
+        std::string sum = "0";
+        for (int k = 0; k < 8; ++k) sum += "+n" + std::to_string(i - 1) + "/8";
+        name_range(desk, "n" + std::to_string(i), sum);
+    }
+    desk.put("C1", "=UC.LIFTS(n30;\"1 m\")").put("C2", "=UC.LIFTS(n12;\"1 m\")");
+    CHECK_THAT(desk.why("C1"), Catch::Contains("n30"));
+    CHECK_THAT(desk.why("C2"), !Catch::Contains("circle"));
+    name_range(desk, "deep0", "3");
+    for (int i = 1; i <= 250; ++i)
+        name_range(desk, "deep" + std::to_string(i), "deep" + std::to_string(i - 1) + "+0");
+    desk.put("C3", "=UC.LIFTS(deep250;\"1 m\")");
+    CHECK_THAT(desk.why("C3"), Catch::Contains("200 deep") && !Catch::Contains("circle"));
+}
+
+TEST_CASE("a long chain of errors is followed over 200 cells, and the last of them goes on") {
+    Desk desk;
+    desk.put("A1", "=UC.LIFTS(\"5 kg\";\"1 m\")");
+    for (int row = 2; row <= 450; ++row)
+        desk.put("A" + std::to_string(row), "=A" + std::to_string(row - 1) + "+1");
+    CHECK_THAT(desk.why("A100"), Catch::Contains("at last on A1") && Catch::Contains("kg"));
+    CHECK_THAT(desk.why("A450"), Catch::StartsWith("rests on A449 and so on, 200 cells so far; UC.WHY(A25") &&
+                                     Catch::EndsWith("follows it from there"));
+}
+
+TEST_CASE("a cell that shows an error is never explained as good") {
+    Desk desk;
+    desk.put("A1", "=uc_lifts(3)");  // #NAME?
+    CHECK(desk.error("A1") == 525);
+    CHECK_THAT(desk.why("A1"), Catch::Contains("#NAME?"));
+}
+
 TEST_CASE("a good cell is never given the reason of an error") {
     Desk desk;
     desk.put("A1", 1)

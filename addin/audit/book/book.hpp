@@ -17,8 +17,9 @@
 
 namespace undercroft::audit {
 
-/// The sheet that an audit writes; an audit does not look at it.
+/// The sheet that an audit writes, and what stands first on it; an audit does not look at it.
 inline constexpr const char* audit_sheet_name = "Audit";
+inline constexpr const char* audit_sheet_title = "Audit of this workbook";
 
 /// One cell of the workbook: the place of its sheet, row and column, all from 0.
 struct Spot {
@@ -85,12 +86,16 @@ struct BookSheet {
     std::string name;
     bool hidden = false;
     bool is_protected = false;
+    bool was_audit = false;       ///< an audit wrote it, and its cells were left out
     std::vector<BookCell> cells;  ///< what is not blank, row by row
     std::vector<Area> arrays;
     std::vector<CellFormat> formats = {{}};
     std::set<std::int32_t> hidden_rows;  ///< of those that hold something
     std::set<std::int32_t> hidden_columns;
 };
+
+/// Whether an audit wrote this sheet: a sheet of that name which computes is audited like any other.
+[[nodiscard]] bool is_audit_sheet(const BookSheet& sheet);
 
 struct DefinedName {
     std::string name;

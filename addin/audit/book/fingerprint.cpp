@@ -64,7 +64,7 @@ std::string canonical_text(const Book& book) {
     for (const DefinedName& name : book.names) {
         std::string line = "name\t";
         append_line(line, name.name);
-        if (name.sheet >= 0 && book.sheets[static_cast<std::size_t>(name.sheet)].name == audit_sheet_name)
+        if (name.sheet >= 0 && is_audit_sheet(book.sheets[static_cast<std::size_t>(name.sheet)]))
             continue;
         if (name.sheet >= 0) line += " on " + book.sheets[static_cast<std::size_t>(name.sheet)].name;
         line += '\t';
@@ -75,7 +75,7 @@ std::string canonical_text(const Book& book) {
     std::string text;
     for (const std::string& name : names) text += name;
     for (const BookSheet& sheet : book.sheets)
-        if (sheet.name != audit_sheet_name) text += canonical_text(sheet);
+        if (!is_audit_sheet(sheet)) text += canonical_text(sheet);
     return text;
 }
 
@@ -84,7 +84,7 @@ Fingerprint fingerprint(const Book& book, const Digest& digest) {
     if (!digest) return made;
     made.whole = digest(canonical_text(book));
     for (const BookSheet& sheet : book.sheets)
-        if (sheet.name != audit_sheet_name)
+        if (!is_audit_sheet(sheet))
             made.sheets.emplace_back(sheet.name, digest(canonical_text(sheet)));
     return made;
 }

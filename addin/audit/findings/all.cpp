@@ -24,6 +24,8 @@ void find_in_workbook(const AuditedBook& audited, Findings& findings) {
 }
 
 void find_in_file(const AuditedBook& audited, const Subject& subject, Findings& findings) {
+    const FileRisks no_risks;
+    find_what_comes_along(audited, subject.risks != nullptr ? *subject.risks : no_risks, findings);
     const StoredValues none;
     const StoredValues& stored = subject.stored != nullptr ? *subject.stored : none;
     find_stale_results(audited, stored, findings);

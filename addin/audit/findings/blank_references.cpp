@@ -48,7 +48,7 @@ public:
                                      use.role == UseRole::argument ||
                                      (use.role == UseRole::passed && is_numeric(use));
             if (!takes_value) continue;
-            if (audited_.sheet(use.area.sheet).name == audit_sheet_name) {
+            if (is_audit_sheet(audited_.sheet(use.area.sheet))) {
                 tell(FindingKind::blank_reference, formula,
                      "the formula refers to " + audited_.book.text_from(formula.at.sheet, use.area) +
                          " on the sheet that every audit writes anew; take the value from elsewhere.");

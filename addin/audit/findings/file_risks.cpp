@@ -28,9 +28,6 @@ void find_file_risks(const AuditedBook& audited, Findings& findings) {
     if (!book.computes_by_itself)
         tell(FindingKind::file, Severity::warning,
              "the workbook does not compute by itself (Data > Calculate > AutoCalculate); switch that on.");
-    if (book.has_macros)
-        tell(FindingKind::macros, Severity::warning,
-             "the file holds macros; the audit ran none. Know what they do before they are let run.");
 }
 
 }  // namespace undercroft::audit

@@ -46,8 +46,10 @@ void find_unused(const AuditedBook& audited, Findings& findings);
 void find_links(const AuditedBook& audited, Findings& findings);
 /// Hidden sheets, rows and columns that hold formulas.
 void find_hidden(const AuditedBook& audited, Findings& findings);
-/// What the kind of file loses, settings of the document that change results, and macros.
+/// What the kind of file loses, and settings of the document that change results.
 void find_file_risks(const AuditedBook& audited, Findings& findings);
+/// Links, scripts and controls that the file brings along.
+void find_what_comes_along(const AuditedBook& audited, const FileRisks& risks, Findings& findings);
 
 /// Results that are not those that the file held.
 void find_stale_results(const AuditedBook& audited, const StoredValues& stored, Findings& findings);

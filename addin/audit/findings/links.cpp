@@ -9,6 +9,30 @@ namespace {
 using addin::Node;
 using addin::NodeKind;
 
+/// A text that INDIRECT takes for cells of another file.
+bool names_file(const std::string& text) {
+    return text.find("://") != std::string::npos || text.find("file:") != std::string::npos ||
+           text.find("'#") != std::string::npos ||
+           (text.find('[') != std::string::npos && text.find(']') != std::string::npos);
+}
+
+/// The text, in a cell that the formula looks at, by which INDIRECT asks for another file; empty for none.
+std::string asked_indirectly(const AuditedBook& audited, const FormulaCell& formula) {
+    for (const Use& use : audited.uses(formula)) {
+        const BookCell* cell = use.area.is_single() ? audited.book.find(use.area.first()) : nullptr;
+        if (cell != nullptr && cell->text() != nullptr && names_file(*cell->text())) return *cell->text();
+    }
+    return {};
+}
+
+bool calls_indirect(const Node& tree) {
+    bool calls = false;
+    walk(tree, [&](const Node& node) {
+        calls = calls || (node.kind == NodeKind::call && node.text == "INDIRECT");
+    });
+    return calls;
+}
+
 /// What a formula asks of the world outside the workbook; empty for nothing.
 std::string outside(const Node& tree) {
     std::string found;
@@ -19,6 +43,11 @@ std::string outside(const Node& tree) {
         if (node.kind == NodeKind::call &&
             (node.text == "WEBSERVICE" || node.text == "DDE" || node.text == "FILTERXML"))
             found = "another program or server by " + node.text;
+        if (node.kind == NodeKind::call && node.text == "INDIRECT")
+            for (const Node& argument : node.children)
+                walk(argument, [&](const Node& part) {
+                    if (part.kind == NodeKind::text && names_file(part.text)) found = "the file " + part.text;
+                });
     });
     return found;
 }
@@ -32,11 +61,15 @@ void find_links(const AuditedBook& audited, Findings& findings) {
         if (!group.unreadable().empty()) continue;
         const std::string source = outside(group.tree());
         const bool unsteady = changes_by_itself(group.tree());
+        const bool indirect = source.empty() && calls_indirect(group.tree());
         for (const std::uint32_t member : group.members) {
-            const Spot& at = audited.formulas.all()[member].at;
-            if (!source.empty())
+            const FormulaCell& formula = audited.formulas.all()[member];
+            const Spot& at = formula.at;
+            const std::string asked = indirect ? asked_indirectly(audited, formula) : std::string();
+            if (!source.empty() || !asked.empty())
                 grouped.add(FindingKind::link, Severity::error, g, 0, at,
-                            "the formula takes a value from " + source +
+                            "the formula takes a value from " +
+                                (asked.empty() ? source : "the file " + asked) +
                                 ", which the audit did not open; bring the value into this workbook, with "
                                 "its source.");
             if (unsteady)

@@ -32,6 +32,36 @@ bool same(double a, double b) {
     return std::abs(a - b) <= std::max(1e-7 * std::max(std::abs(a), std::abs(b)), 1e-15);
 }
 
+/// The mark, at this place in a text, that sets off the decimals or groups the digits of a number; 0 bytes
+/// for none.
+std::size_t mark_at(std::string_view text, std::size_t at) {
+    static constexpr std::string_view marks[] = {
+        ".", ",", "'", " ", "\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x99", "\xD9\xAB", "\xD9\xAC"};
+    if (at == 0 || !is_digit(text[at - 1])) return 0;
+    for (const std::string_view mark : marks)
+        if (text.substr(at).starts_with(mark) && at + mark.size() < text.size() &&
+            is_digit(text[at + mark.size()]))
+            return mark.size();
+    return 0;
+}
+
+/// Whether two texts say the same where each country writes the numbers in its own way: 1,234.5 and 1.234,5.
+bool same_words(std::string_view a, std::string_view b) {
+    std::size_t i = 0;
+    std::size_t j = 0;
+    while (i < a.size() && j < b.size()) {
+        const std::size_t mark_of_a = mark_at(a, i);
+        const std::size_t mark_of_b = mark_at(b, j);
+        if (mark_of_a > 0 && mark_of_b > 0) {
+            i += mark_of_a;
+            j += mark_of_b;
+        } else if (a[i++] != b[j++]) {
+            return false;
+        }
+    }
+    return i == a.size() && j == b.size();
+}
+
 std::string shown(const CellValue& value) {
     if (const double* number = std::get_if<double>(&value)) return exact_text(*number);
     if (const std::string* text = std::get_if<std::string>(&value)) return '"' + text->substr(0, 60) + '"';
@@ -47,7 +77,7 @@ std::string difference(const StoredValue& stored, const BookCell& now) {
     const std::string* text = std::get_if<std::string>(&stored.value);
     const bool agree = !stored.is_error &&
                        ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
-                        (text != nullptr && now.text() != nullptr && *text == *now.text()) ||
+                        (text != nullptr && now.text() != nullptr && same_words(*text, *now.text())) ||
                         (number == nullptr && (text == nullptr || text->empty()) && now.shows_nothing()));
     return agree ? "" : "the file holds " + held + ", and the formula gives " + shown(now.value);
 }

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "addin/audit/book/book.hpp"
+#include "addin/audit/book/file_risks.hpp"
 #include "addin/audit/book/fingerprint.hpp"
 #include "addin/audit/book/stored_values.hpp"
 
@@ -13,11 +14,13 @@ namespace undercroft::audit {
 
 struct Subject {
     const Book& book;
-    const StoredValues* stored = nullptr;    ///< results as the file held them, where it is known
-    const Book* against = nullptr;           ///< the template, where there is one to compare with
-    Digest digest = {};                      ///< without one there is no fingerprint
-    std::string installed_version = {};      ///< of our functions
-    std::vector<Signature> signatures = {};  ///< as they stand on the Audit sheet, oldest first
+    const StoredValues* stored = nullptr;       ///< results as the file held them, where it is known
+    const Book* against = nullptr;              ///< the template, where there is one to compare with
+    Digest digest = {};                         ///< without one there is no fingerprint
+    std::string installed_version = {};         ///< of our functions
+    std::vector<Signature> signatures = {};     ///< as they stand on the Audit sheet, oldest first
+    const FileRisks* risks = nullptr;           ///< what the file brings along, where it was read
+    std::vector<std::string> not_checked = {};  ///< what could not be, each with its reason
 };
 
 }  // namespace undercroft::audit

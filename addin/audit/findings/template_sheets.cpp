@@ -6,7 +6,7 @@ namespace {
 
 void find_missing(const TemplateMatch& match, Findings& findings) {
     for (const BookSheet& sheet : match.from().sheets)
-        if (match.workbook().sheet_named(sheet.name) < 0 && sheet.name != audit_sheet_name)
+        if (match.workbook().sheet_named(sheet.name) < 0 && !is_audit_sheet(sheet))
             findings.add(
                 FindingKind::template_rows, Severity::error,
                 "the sheet " + sheet.name + " of the template is missing; begin again from the template.");
@@ -14,7 +14,7 @@ void find_missing(const TemplateMatch& match, Findings& findings) {
 
 void find_added(const TemplateMatch& match, Findings& findings) {
     for (const BookSheet& sheet : match.workbook().sheets)
-        if (match.from().sheet_named(sheet.name) < 0 && sheet.name != audit_sheet_name)
+        if (match.from().sheet_named(sheet.name) < 0 && !is_audit_sheet(sheet))
             findings.add(FindingKind::template_rows, Severity::warning,
                          "the sheet " + sheet.name + " is not in the template; read all of it.");
 }

@@ -136,6 +136,7 @@ std::vector<std::string> drift_lines(const Book& book, const Drift& drift) {
 Book without_audit_sheet(const Book& book, std::int32_t place) {
     Book rest = book;
     BookSheet& sheet = rest.sheets[static_cast<std::size_t>(place)];
+    sheet.was_audit = true;
     sheet.cells.clear();
     sheet.arrays.clear();
     std::erase_if(rest.names, [&](const DefinedName& name) { return name.sheet == place; });
@@ -148,6 +149,7 @@ Report report_on(const Book& book, const Subject& subject) {
     const AuditedBook audited(book, texts);
     Report report;
     report.fingerprint = fingerprint(book, subject.digest);
+    report.not_checked = subject.not_checked;
     Findings findings;
     const std::optional<Drift> drift = find_all(audited, subject, report.fingerprint, findings);
     if (drift) report.drift = drift_lines(book, *drift);
@@ -166,7 +168,7 @@ Report report_on(const Book& book, const Subject& subject) {
 
 Report audit_workbook(const Subject& subject) {
     const std::int32_t place = subject.book.sheet_named(audit_sheet_name);
-    if (place < 0) return report_on(subject.book, subject);
+    if (place < 0 || !is_audit_sheet(subject.book.sheets[static_cast<std::size_t>(place)])) return report_on(subject.book, subject);
     return report_on(without_audit_sheet(subject.book, place), subject);
 }
 

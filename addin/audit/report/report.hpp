@@ -77,6 +77,7 @@ struct Report {
     std::vector<SheetMap> map;            ///< sheets with formulas, in order
     std::vector<std::string> drift;       ///< what became of the template; empty without one
     std::vector<ReportSignature> signatures;
+    std::vector<std::string> not_checked;  ///< what could not be, each with its reason
     Fingerprint fingerprint;
 
     [[nodiscard]] bool found_something() const { return !findings.empty(); }

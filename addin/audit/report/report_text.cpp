@@ -1,6 +1,8 @@
+#include <algorithm>
 #include <initializer_list>
 
 #include "addin/audit/report/report.hpp"
+#include "units/one_line.hpp"
 
 namespace undercroft::audit {
 
@@ -11,11 +13,35 @@ bool is_number(const std::string& text) {
            text.find_first_of("0123456789") != std::string::npos;
 }
 
-/// A program that opens the table must not compute what stands in it.
+/// A program that opens the table must not compute what stands in it, even one that takes semicolons, tabs or
+/// the ends of lines in it for the ends of fields.
 std::string harmless(const std::string& text) {
-    const bool starts_formula =
-        !text.empty() && std::string_view("=+-@\t\r").find(text[0]) != std::string::npos;
-    return starts_formula && !is_number(text) ? "'" + text : text;
+    constexpr std::string_view separators = ";\t\n\r|";
+    std::string made;
+    for (std::size_t at = 0; at <= text.size();) {
+        const std::size_t end = std::min(text.find_first_of(separators, at), text.size());
+        const std::string piece = text.substr(at, end - at);
+        const std::size_t first = std::min(piece.find_first_not_of(" \""), piece.size());
+        const bool starts_formula =
+            first < piece.size() && std::string_view("=+-@").find(piece[first]) != std::string_view::npos;
+        const bool is_argument = is_number(piece.substr(0, piece.find_last_not_of(") ") + 1));
+        if (starts_formula && !is_argument) made += '\'';
+        made += piece;
+        if (end < text.size()) made += text[end];
+        at = end + 1;
+    }
+    return made;
+}
+
+/// Lines of a table stay lines of their field; what commands a terminal is shown as its number.
+std::string shown_in_table(const std::string& text) {
+    std::string made;
+    for (std::size_t at = 0; at <= text.size();) {
+        const std::size_t end = std::min(text.find('\n', at), text.size());
+        made += (at > 0 ? "\n" : "") + on_one_line(std::string_view(text).substr(at, end - at));
+        at = end + 1;
+    }
+    return made;
 }
 
 std::string quoted(const std::string& text) {
@@ -34,7 +60,7 @@ public:
         for (const std::string& field : fields) {
             if (!first) text_ += ',';
             first = false;
-            text_ += quoted(harmless(field));
+            text_ += quoted(harmless(shown_in_table(field)));
         }
         text_ += "\r\n";
     }
@@ -71,6 +97,7 @@ std::string csv_text(const Report& report) {
     line("summary", "notes", std::to_string(counts.notes));
     for (const UnitVerdict verdict : verdicts)
         line("summary", "units " + text_of(verdict), std::to_string(counts.units_that_are(verdict)));
+    for (const std::string& what : report.not_checked) line("not checked", "", what);
     for (const ReportFinding& finding : report.findings)
         csv.row({"finding", std::string(text_of(finding.severity)), finding.title, finding.cells,
                  finding.label, finding.says, "", "", "", "", "", ""});
@@ -95,17 +122,20 @@ std::string console_text(const Report& report) {
         text += (verdict == UnitVerdict::consistent ? " " : ", ") +
                 std::to_string(counts.units_that_are(verdict)) + " " + text_of(verdict);
     text += '\n';
+    for (const std::string& what : report.not_checked) text += "not checked: " + on_one_line(what) + '\n';
     for (const ReportFinding& finding : report.findings) {
         text += '\n' + std::string(text_of(finding.severity)) + ": " + finding.title;
-        if (!finding.cells.empty()) text += " in " + finding.cells;
-        if (!finding.label.empty()) text += " (" + finding.label + ")";
-        text += "\n  " + capital(finding.says) + '\n';
+        if (!finding.cells.empty()) text += " in " + on_one_line(finding.cells);
+        if (!finding.label.empty()) text += " (" + on_one_line(finding.label) + ")";
+        text += "\n  " + on_one_line(capital(finding.says)) + '\n';
     }
     if (!report.drift.empty()) text += "\ntemplate\n";
-    for (const std::string& drift : report.drift) text += "  " + drift + '\n';
+    for (const std::string& drift : report.drift) text += "  " + on_one_line(drift) + '\n';
     for (const ReportSignature& signature : report.signatures)
-        text += "\nsigned by " + signature.checker + (signature.date.empty() ? "" : " on " + signature.date) +
-                ": " + signature.state + '\n';
+        text += "\nsigned by " +
+                on_one_line(signature.checker + (signature.date.empty() ? "" : " on " + signature.date) +
+                            ": " + signature.state) +
+                '\n';
     if (!report.fingerprint.whole.empty()) text += "\nfingerprint " + report.fingerprint.whole + '\n';
     return text;
 }

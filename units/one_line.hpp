@@ -1,0 +1,14 @@
+/// \file one_line.hpp
+/// Text of other people, made fit to be shown: it can neither command a terminal nor pass for a line of ours.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace undercroft {
+
+/// On one line, ends of lines as ` / `; control characters, marks of direction and bytes that are no UTF-8 as
+/// their numbers, such as `<U+001B>`.
+[[nodiscard]] std::string on_one_line(std::string_view text);
+
+}  // namespace undercroft
