@@ -41,6 +41,8 @@ public:
             }
         }
         require(is_finite(tailwater_), shown("tailwater", tailwater_), " must be a number");
+        require(is_at_most(tailwater_, depth), shown("tailwater", tailwater_),
+                " must be at most the depth that is rated (", amount(depth), "): above, nothing flows out");
         if (downstream.outfall) take_outfall(*downstream.outfall, depth);
     }
 

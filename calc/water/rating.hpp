@@ -63,7 +63,7 @@ struct Downstream {
 /// least head as h^1.5) and riser_flow; against a tailwater drowned_orifice_flow and drowned_weir_flow;
 /// soakage q (A + P h), common practice. Pumps and soakage do not feel the tailwater.
 /// \throws Refused(domain) when depth is not above 0, steps not a whole number from 1 to 10000, a level below
-/// 0, a count no whole number, a tolerance not from 0.01 % to 10 %, an outfall that does not reach from 0 to
+/// 0, a count no whole number, a tolerance not from 0.01 % to 10 %, a tailwater above `depth`, an outfall that does not reach from 0 to
 /// `depth` or whose flow falls, more than 10000 rows, and as those; Refused(value) for a size, coefficient or
 /// sides that the kind does not take or of another dimension.
 [[nodiscard]] RatingTable outlet_rating(const OutletTable& outlets, Length depth, Count steps,

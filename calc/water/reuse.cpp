@@ -10,7 +10,8 @@ namespace undercroft::calc {
 namespace {
 
 constexpr std::size_t months = 12;
-constexpr double met = 1 - 1e-12;  // of a demand: all but the last digits
+constexpr double met = 1 - 1e-12;      // of a demand: all but the last digits
+constexpr double last_digits = 1e-13;  // of a store that is halved to
 
 /// Inflow and demand of each day, checked once for as many stores as are tried.
 struct Days {
@@ -124,30 +125,33 @@ Volume reuse_store(const ReuseSupply& supply, Share reliability, ReuseReliabilit
     Volume most_wanted = zero;
     for (const Volume& volume : days.inflow) inflow += volume;
     for (const Volume& volume : days.demand) most_wanted = std::max(most_wanted, volume);
-    require(inflow > zero, "nothing flows into the store");
+    require(inflow > zero, "nothing flows into the store: the rain brings none");
     const Volume largest = inflow + most_wanted;  // never spills
     const auto reached = [&](Volume store) {
         const ReuseYield yield = yield_of(days, store, rule, initial);
         return by == ReuseReliability::volume ? yield.volume_reliability : yield.time_reliability;
     };
-    const Share best = reached(largest);
-    if (best < reliability)
+    const auto is_enough = [&](Volume store) { return reached(store) >= met * reliability; };
+    if (!is_enough(largest))
         no_answer("no store reaches a " + shown("reliability", reliability) +
-                  ": one that never spills comes to " + in_words(best));
+                  ": one that never spills comes to " + in_words(reached(largest)));
     const Volume next_to_none = 1e-9 * largest;
-    if (reached(next_to_none) >= reliability) return zero;  // what falls in the day is enough
+    if (is_enough(next_to_none)) return zero;  // what falls in the day is enough
     // Most stores hold the demand of some days: from there up.
     Volume low = next_to_none;
     Volume high = std::clamp<Volume>(most_wanted, 2.0 * next_to_none, largest);
-    while (high < largest && reached(high) < reliability) {
+    while (high < largest && !is_enough(high)) {
         low = high;
         high = std::min<Volume>(4.0 * high, largest);
     }
-    if (by == ReuseReliability::volume)
-        return root_between([&](Volume store) -> Share { return reached(store) - reliability; }, low, high);
-    while (high - low > limit_tolerance * high) {
+    if (by == ReuseReliability::volume && reached(high) > reliability) {
+        high = root_between([&](Volume store) -> Share { return reached(store) - reliability; }, low, high);
+        // Where a larger store yields no more, the smallest of them is wanted.
+        if (!is_enough((1 - limit_tolerance) * high)) return high;
+    }
+    while (high - low > last_digits * high) {
         const Volume middle = (low + high) / 2.0;
-        (reached(middle) >= reliability ? high : low) = middle;
+        (is_enough(middle) ? high : low) = middle;
     }
     return high;
 }

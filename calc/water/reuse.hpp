@@ -76,7 +76,8 @@ enum class ReuseReliability { volume, time };
 /// The smallest store that reaches a reliability; 0 where what falls in the day is enough.
 ///
 /// Reliability by volume grows with the store, straight between corners: a root (TOMS 748, Boost.Math). In
-/// time it goes up in steps: halving, to 1e-9 of the store.
+/// time it goes up in steps, and by volume it may rest where a larger store yields no more: halving, to the
+/// last digits.
 /// \throws Refused(domain) as reuse_balance, for a reliability not above 0 or over 1, and when nothing flows
 /// in; Refused(no_answer) when no store reaches it: the sentence says how far one that never spills comes.
 [[nodiscard]] Volume reuse_store(const ReuseSupply& supply, Share reliability, ReuseReliability by,

@@ -51,10 +51,10 @@ public:
     }
 
     [[nodiscard]] const Basin& under(Length tailwater) {
-        // Below the base it is no tailwater at all.
-        const Length level = std::max<Length>(tailwater, zero);
+        // Below the base it is no tailwater at all; above the top it lets nothing out.
+        const Length top = std::max<Length>(std::get<0>(storage_.rows.back()), zero);
+        const Length level = std::clamp<Length>(tailwater, zero, top);
         if (!basin_ || level != level_) {
-            const Length top = std::get<0>(storage_.rows.back());
             const RatingTable rating =
                 outlet_rating(outlets_, top, rating_steps, rating_tolerance, {level, {}});
             basin_.emplace(storage_, rating, std::nullopt);

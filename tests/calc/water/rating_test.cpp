@@ -263,6 +263,9 @@ TEST_CASE("against a tailwater nothing flows below it, and less above") {
           outlet_rating({weir(0.6, 1.2, 0)}, m(1.2), count(12)));
     CHECK_THROWS_MATCHES(outlet_rating(outlets, m(1), count(2), {}, {m(INFINITY), {}}), Refused,
                          refuses_domain("tailwater"));
+    CHECK_NOTHROW(outlet_rating(outlets, m(1), count(2), {}, {m(1), {}}));
+    CHECK_THROWS_MATCHES(outlet_rating(outlets, m(1), count(2), {}, {m(1.01), {}}), Refused,
+                         refuses_domain("tailwater (1.01 m) must be at most the depth that is rated (1 m)"));
 }
 
 TEST_CASE("outlets and the outfall pipe behind them are in series") {

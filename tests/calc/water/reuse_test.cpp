@@ -212,6 +212,20 @@ TEST_CASE("the store for a wanted reliability reaches it, and a smaller one does
     CHECK(std::get<4>(curve[1]) < std::get<4>(curve[2]));
 }
 
+TEST_CASE("where a larger store yields no more, the smallest is the answer") {
+    // By hand, from empty: 6 m3 yield 0 2 1 0 2 2 2 2 of 16, as do all larger ones; 5 m3 one less.
+    const ReuseSupply supply = inflows({3, 0, 0, 8, 1, 0, 6, 0}, {m3(2)});
+    CHECK_THAT(reuse_store(supply, share(0.6875), ReuseReliability::volume, after, share(0)),
+               is_near(m3(6), 1e-8));
+    CHECK_THAT(
+        reuse_store(inflows({4, 0, 4, 0}, {m3(2)}), share(0.75), ReuseReliability::volume, after, share(0)),
+        is_near(m3(4), 1e-8));
+    // All of a demand that is small: not the store that never spills.
+    CHECK_THAT(
+        reuse_store(inflows({4, 0, 4, 0}, {m3(1)}), share(1), ReuseReliability::volume, before, share(0)),
+        is_near(m3(2), 1e-8));
+}
+
 TEST_CASE("demand by month goes by the calendar, leap days too") {
     using namespace std::chrono;
     ReuseSupply supply = seattle_roof(0);
