@@ -51,11 +51,68 @@ inline constexpr Range concentration_time{"4 min", "180 min", "1 s", "60 d"};
 /// Step of a hydrograph or of a routing.
 inline constexpr Range time_step{"1 min", "30 min", "0.1 s", "10 d"};
 
+/// Of a pattern of rain, row by row.
+inline constexpr Range cumulative_share = Range{"0.0005", "1", "0 %", "100 %"}.or_zero();
+/// What a changing climate makes of published rain.
+inline constexpr Range climate_factor{"1", "2", "10 %", "1000 %",
+                                      "common practice: uplifts of 5 % to 60 % by place and year"};
+/// Rain of 24 hours, where there must be some.
+inline constexpr Range day_rain{"0.02 m", "0.45 m", "1 mm", "5 m",
+                                "USDA TR-55 (1986), appendix B (from memory); common practice"};
+inline constexpr Range graphical_curve_number{"40", "100", "40", "100", "USDA TR-55 (1986), ch. 4"};
+inline constexpr Range graphical_time{"6 min", "240 min", "6 min", "600 min",
+                                      "USDA TR-55 (1986), ch. 4: 0.1 h to 10 h"};
+inline constexpr Range share_of_ponds =
+    Range{"0.002", "0.05", "0 %", "5 %", "USDA TR-55 (1986), Table 4-2"}.or_zero();
+inline constexpr Range pervious_curve_number{"30", "95", "1", "98", "USDA TR-55 (1986), fig. 2-3"};
+inline constexpr Range impervious_share = Range{"0.05", "1", "0 %", "100 %"}.or_zero();
+inline constexpr Range share_of_whole = Range{"0.05", "1", "0 %", "100 %"}.or_zero();
+inline constexpr Range permitted_share{"0.1", "1", "0.1 %", "100 %"};
+/// The constants of i = a/(t + b)^c, t in minutes.
+inline constexpr Range formula_intensity{"200 mm/h", "6000 mm/h", "0.01 mm/h", "100 m/h"};
+inline constexpr Range formula_time = Range{"2 min", "40 min", "0 s", "10 d"}.or_zero();
+inline constexpr Range formula_exponent{"0.5", "1.2", "0.1 %", "150 %"};
+/// What the ground keeps before any runs off, and of what falls then.
+inline constexpr Range initial_loss = Range{"0.001 m", "0.06 m", "0 mm", "1 m"}.or_zero();
+inline constexpr Range continuing_loss = Range{"0.5 mm/h", "30 mm/h", "0 mm/h", "10 m/h"}.or_zero();
+
+// --- quality, upkeep, reuse --------------------------------------------------------------------------------
+
+/// Rain whose runoff is cleaned: 5 mm to 50 mm.
+inline constexpr Range quality_rain{"0.005 m", "0.06 m", "0.1 mm", "5 m"};
+inline constexpr Range quality_intercept = Range{"0.01", "0.3", "0 %", "100 %"}.or_zero();
+inline constexpr Range quality_slope = Range{"0.4", "1", "0 %", "100 %"}.or_zero();
+inline constexpr Range quality_least = Range{"0.002 m", "0.03 m", "0 mm", "1 m"}.or_zero();
+/// Solids of a paved hectare a year: 100 kg to 2000 kg.
+inline constexpr Range silt_load{"10 g/m2", "300 g/m2", "0.01 g/m2", "100 kg/m2"};
+inline constexpr Range share_kept{"0.2", "1", "0.1 %", "100 %"};
+inline constexpr Range silt_density{"800 kg/m3", "2000 kg/m3", "100 kg/m3", "5000 kg/m3"};
+inline constexpr Range silt_floor{"10 m2", "1000 m2", "0.01 m2", "10 km2"};
+inline constexpr Range years_of_silt = Range{"1", "50", "0", "1000"}.or_zero();
+inline constexpr Range silt_depth = Range{"0.01 m", "0.3 m", "0 mm", "10 m"}.or_zero();
+/// Of one day: 1.8 m is the most that was ever measured.
+inline constexpr Range daily_rain = Range{"0.0001 m", "0.15 m", "0 mm", "5 m"}.or_zero();
+inline constexpr Range collecting_area{"30 m2", "10000 m2", "0.01 m2", "100 km2"};
+inline constexpr Range collected_share{"0.3", "1", "0.1 %", "100 %"};
+inline constexpr Range first_flush = Range{"0.0002 m", "0.005 m", "0 mm", "1 m"}.or_zero();
+inline constexpr Range daily_demand = Range{"0.05 m3", "30 m3", "0 L", "1e6 m3"}.or_zero();
+inline constexpr Range reuse_store{"1 m3", "400 m3", "1 L", "1e7 m3"};
+inline constexpr Range full_share = Range{"0.05", "1", "0 %", "100 %"}.or_zero();
+inline constexpr Range reliability{"0.3", "1", "0.1 %", "100 %"};
+
 // --- ways of the water -------------------------------------------------------------------------------------
 
 inline constexpr Range flow_path{"30 m", "3000 m", "0.1 m", "1000 km"};
 inline constexpr Range sheet_flow_path{"3 m", "91.44 m", "0.1 m", "91.44 m",
                                        "USDA TR-55 (1986): at most 300 ft"};
+/// Of water that has gathered, until it finds a drain.
+inline constexpr Range shallow_path{"10 m", "500 m", "0.1 m", "1000 km"};
+/// Of a ditch, its water.
+inline constexpr Range flow_area{"0.1 m2", "10 m2", "1 cm2", "10000 m2"};
+inline constexpr Range wetted_perimeter{"0.3 m", "30 m", "1 cm", "10 km"};
+inline constexpr Range channel_slope{"0.001", "0.05", "0.00001", "3"};
+inline constexpr Range channel_roughness{"0.012", "0.15", "0.001", "5",
+                                         "Chow, Open-Channel Hydraulics (1959), Table 5-6 (from memory)"};
 inline constexpr Range sheet_roughness{"0.01", "0.8", "0.001", "5",
                                        "USDA TR-55 (1986), Table 3-1 (from memory)"};
 
@@ -74,6 +131,18 @@ inline constexpr Range channel_width{"0.5 m", "12 m", "1 cm", "10 km"};
 inline constexpr Range riser_diameter{"0.15 m", "2.5 m", "1 cm", "30 m"};
 inline constexpr Range crest_length{"0.2 m", "11 m", "1 mm", "10 km"};
 inline constexpr Range weir_head = Range{"0.05 m", "2 m", "0 m", "100 m"}.or_zero();
+/// Of a weir above the floor of its channel or chamber.
+inline constexpr Range crest_height{"0.1 m", "3 m", "1 cm", "1 km"};
+/// Of a weir whose tailwater stands above the crest.
+inline constexpr Range drowning_head{"0.05 m", "2 m", "0.1 mm", "100 m"};
+inline constexpr Range weir_exponent{"1.5", "2.5", "1", "3",
+                                     "Villemonte (1947): 1.5 of a rectangular weir, 2.5 of a V-notch"};
+/// Water above the lowest point of an opening.
+inline constexpr Range water_above = Range{"0.05 m", "4 m", "0 m", "100 m"}.or_zero();
+/// Water below an outlet, above its crest, its lowest point or the base of the bed; less than 0 is free.
+inline constexpr Range tailwater = Range{"0.05 m", "3 m", "-1 km", "1 km"}.or_zero();
+/// How far straight lines of a rating may be from its law.
+inline constexpr Range rating_tolerance{"0.001", "0.05", "0.01 %", "10 %"};
 /// 1.7 for a broad crest, 1.84 for a sharp one, 2.2 for a rounded one; 3.33 is that of feet.
 inline constexpr Range weir_coefficient{"1.3 m^0.5/s", "2.3 m^0.5/s", "0.1 m^0.5/s", "5 m^0.5/s"};
 /// 2.5 is that of feet.
@@ -109,6 +178,21 @@ inline constexpr Range rest_depth = Range{"0.02 m", "2 m", "0 m", "1 km"}.or_zer
 inline constexpr Range pipe_diameter{"0.1 m", "2.5 m", "1 mm", "30 m"};
 inline constexpr Range pipe_depth = Range{"0.02 m", "2.5 m", "0 m", "30 m"}.or_zero();
 inline constexpr Range pipe_flow = Range{"5 L/s", "5000 L/s", "0 L/s", "1e4 m3/s"}.or_zero();
+/// In a pipe of a bed: a drain, a header, an outfall; and 0 for none.
+inline constexpr Range bed_pipe_flow = Range{"5 L/s", "1500 L/s", "0 L/s", "1e4 m3/s"}.or_zero();
+/// What such a pipe is sized for.
+inline constexpr Range carried_flow{"5 L/s", "1500 L/s", "0.001 L/s", "1e4 m3/s"};
+/// Depth of a flow that moves.
+inline constexpr Range wet_depth{"0.02 m", "2.5 m", "0.01 mm", "30 m"};
+inline constexpr Range pipe_length{"2 m", "200 m", "1 cm", "100 km"};
+inline constexpr Range entrance_loss =
+    Range{"0.1", "0.9", "0 %", "100 %", "FHWA HDS-5, Table 12 (from memory)"}.or_zero();
+inline constexpr Range loss_coefficient = Range{"0.1", "5", "0 %", "100000 %"}.or_zero();
+inline constexpr Range turn = Range{"5 deg", "90 deg", "0 deg", "90 deg"}.or_zero();
+/// Rating of a pipe, each row of which is searched.
+inline constexpr Range outfall_steps{"1", "100", "1", "1000"};
+/// Of a pipe's invert above the base of the bed.
+inline constexpr Range invert_level = Range{"0.02 m", "3 m", "0 m", "100 m"}.or_zero();
 inline constexpr Range pipe_roughness{"0.008", "0.035", "0.001", "0.5",
                                       "Chow, Open-Channel Hydraulics (1959), Table 5-6 (from memory)"};
 
@@ -124,6 +208,9 @@ inline constexpr Range soakage_rate{"3.6 mm/h", "400 mm/h", "1e-6 mm/h", "1 m/s"
 inline constexpr Range soakage_area = Range{"4 m2", "1000 m2", "0 m2", "10 km2"}.or_zero();
 inline constexpr Range soakage_base{"4 m2", "1000 m2", "0.01 m2", "10 km2"};
 inline constexpr Range soakage_perimeter = Range{"8 m", "400 m", "0 m", "100 km"}.or_zero();
+inline constexpr Range soaking_perimeter{"6 m", "300 m", "1 cm", "100 km"};
+/// What a soakaway or a bed holds at a time.
+inline constexpr Range soaking_volume{"2 m3", "1000 m3", "1 L", "1e9 m3"};
 inline constexpr Range soakage_depth{"0.2 m", "5 m", "1 mm", "100 m"};
 inline constexpr Range safety_factor{"1", "10", "1", "100",
                                      "CIRIA C753, The SuDS Manual (2015), ch. 25: 1.5 to 10"};
@@ -140,6 +227,17 @@ inline constexpr Range suction = Range{"0.04 m", "0.4 m", "0 m", "100 m", rawls}
 inline constexpr Range moisture_deficit = Range{"0.05", "0.5", "0 %", "100 %", rawls}.or_zero();
 inline constexpr Range ponding_time = Range{"6 min", "600 min", "0 s", "365 d"}.or_zero();
 
+/// Where the rise of a mound is asked for, from the centre of the bed.
+inline constexpr Range mound_place = Range{"1 m", "500 m", "-100 km", "100 km"}.or_zero();
+/// Water that a bed lets into the ground over its own plan.
+inline constexpr Range recharge{"3 mm/h", "200 mm/h", "1e-6 mm/h", "1 m/s"};
+/// Of an aquifer that is worth the question: fine sand to gravel.
+inline constexpr Range aquifer_permeability{"20 mm/h", "4000 mm/h", "1e-6 mm/h", "10 m/s"};
+inline constexpr Range specific_yield{"0.02", "0.35", "0.1 %", "99 %",
+                                      "clay 2 %, gravel 25 % (common in textbooks; from memory)"};
+inline constexpr Range saturated_depth{"2 m", "50 m", "1 cm", "10 km"};
+/// From a day to a wet season.
+inline constexpr Range mound_time{"1440 min", "150000 min", "1 s", "365000 d"};
 /// Of a falling-head test in the laboratory: tube, sample, heads.
 inline constexpr Range tube_area{"1e-5 m2", "3e-4 m2", "0.1 mm2", "1 m2"};
 inline constexpr Range sample_area{"1e-3 m2", "0.01 m2", "1 mm2", "10 m2"};

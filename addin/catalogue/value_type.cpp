@@ -14,7 +14,7 @@ bool ValueType::is_plain() const {
 
 bool ValueType::is_range() const {
     return shape == Shape::table || shape == Shape::grid || shape == Shape::amounts ||
-           shape == Shape::figures;
+           shape == Shape::figures || shape == Shape::pasted;
 }
 
 ValueType quantity_type(const Dimension& dimension) {
@@ -85,6 +85,10 @@ std::string kind_text(const ValueType& type) {
             return "a range of two columns, number and unit";
         case Shape::figures:
             return "a column of figures, its unit in the first row, or two columns, number and unit";
+        case Shape::pasted:
+            return "a range as it was pasted";
+        case Shape::date:
+            return "a date";
         case Shape::cell:
             return "a cell";
     }

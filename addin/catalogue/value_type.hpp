@@ -28,6 +28,8 @@ enum class Shape {
     grid,     ///< a range of quantities of one dimension
     amounts,  ///< rows of number and unit
     figures,  ///< amounts, or one column of a table
+    pasted,   ///< a range as it was pasted: numbers and texts, of which each is what it says
+    date,     ///< a day of the calendar
     cell,     ///< a cell of the sheet itself
     rows,     ///< a result of numbers and words, without a unit row
 };

@@ -11,9 +11,10 @@ template <>
 struct Choices<calc::OutletKind> {
     static constexpr std::string_view kind = "a kind of outlet";
     static constexpr Choice<calc::OutletKind> list[] = {
-        {"orifice", calc::OutletKind::orifice}, {"weir", calc::OutletKind::weir},
-        {"notch", calc::OutletKind::notch},     {"pump", calc::OutletKind::pump},
-        {"soakage", calc::OutletKind::soakage},
+        {"orifice", calc::OutletKind::orifice},       {"weir", calc::OutletKind::weir},
+        {"notch", calc::OutletKind::notch},           {"pump", calc::OutletKind::pump},
+        {"soakage", calc::OutletKind::soakage},       {"rectangle", calc::OutletKind::rectangle},
+        {"contracted", calc::OutletKind::contracted}, {"riser", calc::OutletKind::riser},
     };
 };
 

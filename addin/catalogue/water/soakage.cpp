@@ -60,15 +60,10 @@ Function flow_entry() {
                  "outflow as BRE Digest 365 has it: side area up to 50 % of the depth, 0.378 m3 in 60 min");
 }
 
-Function depth_entry() {
-    auto depth = function("UC.SOAK.DEPTH", [](calc::RainTable rain, Area drained_area, Length length,
-                                              Length width, Share porosity, Speed rate, Share safety_factor) {
-        return calc::soakage_depth(rain, drained_area, length, width, porosity, rate, safety_factor);
-    });
-    depth.says("Deepest water in a bed that soaks through base and walls, over all durations of rain")
-        .equation("d = a (exp(-b t_d) - 1); a = A_b/P - i A_d F/(P q), b = P q/(n A_b F); largest over t_d")
+/// The bed that soaks away, and its rain.
+Entry& takes_soaking_bed(Entry& entry) {
+    entry.equation("d = a (exp(-b t_d) - 1); a = A_b/P - i A_d F/(P q), b = P q/(n A_b F); largest over t_d")
         .source(manual)
-        .caution(soakage_caution)
         .takes("rain", "t_d, i", "Two columns: duration and mean intensity")
         .within({usual::table_duration, usual::table_intensity})
         .takes("drained area", "A_d", "Area that drains to the bed, times its runoff coefficient")
@@ -81,13 +76,45 @@ Function depth_entry() {
         .within(usual::voids)
         .takes("rate", "q", "Soakage rate from the test; 0 mm/h for none")
         .within(usual::soakage_rate.or_zero());
-    return takes_safety_factor(depth)
+    return takes_safety_factor(entry);
+}
+
+Function depth_entry() {
+    auto depth = function("UC.SOAK.DEPTH", [](calc::RainTable rain, Area drained_area, Length length,
+                                              Length width, Share porosity, Speed rate, Share safety_factor) {
+        return calc::soakage_depth(rain, drained_area, length, width, porosity, rate, safety_factor);
+    });
+    depth.says("Deepest water in a bed that soaks through base and walls, over all durations of rain")
+        .caution(soakage_caution);
+    return takes_soaking_bed(depth)
         .gives("d", "Greatest depth")
         .example(
             "UC.SOAK.DEPTH({\"h\";\"mm/h\"|2;30|2.0000001;30}; \"1000 m2\"; \"12 m\"; \"5 m\"; \"40 "
             "%\"; \"36 mm/h\")",
             "2.2056023542", "1e-6 rel", Origin::mathematics,
             "CIRIA C753 (2015), ch. 25: one storm of 2 h, checked by integrating the balance of water");
+}
+
+Function duration_entry() {
+    auto duration =
+        function("UC.SOAK.DURATION", [](calc::RainTable rain, Area drained_area, Length length, Length width,
+                                        Share porosity, Speed rate, Share safety_factor) {
+            return calc::soakage_duration(rain, drained_area, length, width, porosity, rate, safety_factor);
+        });
+    duration
+        .says(
+            "The duration of rain that gives the depth of UC.SOAK.DEPTH, also between the rows of the table")
+        .caution(
+            "Where it is the longest of the table a longer rain may give more: check with UC.RAIN.REACHES, "
+            "and give a "
+            "longer table");
+    return takes_soaking_bed(duration)
+        .gives("t_d", "Governing duration")
+        .example(
+            "UC.SOAK.DURATION({\"min\";\"mm/h\"|10;100|100;10}; \"1000 m2\"; \"12 m\"; \"5 m\"; \"40 %\"; "
+            "\"36 mm/h\"; 1)",
+            "10", "1e-9 rel", Origin::mathematics,
+            "all durations bring the same rain, and the shortest leaves the least time to soak away");
 }
 
 Function time_entry() {
@@ -124,7 +151,7 @@ Function time_entry() {
 }  // namespace
 
 std::vector<Function> soakage_functions() {
-    return {rate_entry(), flow_entry(), depth_entry(), time_entry()};
+    return {rate_entry(), flow_entry(), depth_entry(), duration_entry(), time_entry()};
 }
 
 }  // namespace undercroft::addin
