@@ -15,8 +15,13 @@ namespace {
 constexpr double agreement = 1e-12;
 
 /// Where the summit between two rows of rain lies is found to half of the digits only; what it holds, to all.
+/// The tail of a flood dies away as a power of e, and a store is found where its yield hardly grows any more:
+/// both make more of a last digit than the arguments show.
 double agreement_of(const std::string& function, std::size_t column) {
-    return function == "UC.STORAGE.DURATIONS" && column < 4 ? 1e-6 : agreement;
+    const bool is_by_duration = function == "UC.STORAGE.DURATIONS" || function == "UC.SOAK.DURATIONS";
+    if (is_by_duration && column < 4) return 1e-6;
+    if (function == "UC.ROUTE.TAILWATER") return 1e-6;
+    return function == "UC.REUSE.STORE" ? 1e-9 : agreement;
 }
 
 /// The worked calls of every function.

@@ -112,6 +112,7 @@ inline Taken taken_table(const addin::Grid& grid, const addin::Parameter& parame
                                      : !beside.empty() && unit_in(beside) ? beside
                                                                           : standard;
             Piece piece = piece_of(grid.at(r, c), unit);
+            if (parameter.type.shape == addin::Shape::pasted) piece.quantity.reset();  // it is read as it is
             const bool pair = !headed && piece.quantity && unit == beside && unit != standard;
             if (pair) ++c;
             piece.bare_unit = standard;

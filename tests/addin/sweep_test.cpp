@@ -31,7 +31,18 @@ bool may_be_negative(const Function& function, const Parameter& parameter) {
                                                     "UC.LEVEL.PLANE y",
                                                     "UC.RISER.LENGTH crown level",
                                                     "UC.COST quantity",
-                                                    "UC.DRAW.LEVEL level"};
+                                                    "UC.DRAW.LEVEL level",
+                                                    "UC.OUTLET.RATING tailwater",
+                                                    "UC.WEIR.DROWNED tailwater head",
+                                                    "UC.ORIFICE.RECTANGLE tailwater",
+                                                    "UC.ORIFICE.DROWNED tailwater",
+                                                    "UC.RISER.FLOW tailwater",
+                                                    "UC.OUTFALL.HEADS tailwater",
+                                                    "UC.OUTFALL.FLOW tailwater",
+                                                    "UC.OUTFALL.RATING tailwater level",
+                                                    "UC.RATING.SUM level",
+                                                    "UC.SOAK.MOUND x",
+                                                    "UC.SOAK.MOUND y"};
     return functions.contains(function.name) || arguments.contains(function.name + " " + parameter.name);
 }
 /// Results that may be.
