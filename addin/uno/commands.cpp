@@ -16,11 +16,13 @@
 #include <com/sun/star/system/SystemShellExecute.hpp>
 #include <com/sun/star/system/SystemShellExecuteFlags.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
+#include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <cppuhelper/implbase4.hxx>
 #include <cppuhelper/supportsservice.hxx>
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/uno/audit_document.hpp"
+#include "addin/uno/confirm_inputs.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {
@@ -89,6 +91,8 @@ private:
             open_template(command.substr(std::string(new_workbook).size()));
         else if (command == "audit")
             audit();
+        else if (command == "confirm")
+            confirm_selected();
         else if (command == "functions")
             open_reference();
         else if (command == "about")
@@ -130,6 +134,20 @@ private:
         const Reference<css::container::XNameAccess> sheets(wanted.document->getSheets(), UNO_QUERY_THROW);
         view->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
             sheets->getByName(to_oustring(audit::audit_sheet_name)), UNO_QUERY_THROW));
+    }
+
+    /// Confirms the inputs of the selected rows, in a workbook made from a template of ours.
+    void confirm_selected() {
+        const Reference<css::frame::XController> controller(frame_.is() ? frame_->getController() : nullptr);
+        const Reference<css::view::XSelectionSupplier> selection(controller, UNO_QUERY);
+        if (!selection.is()) return say("Confirm inputs", "There is no spreadsheet in this window.");
+        const int confirmed =
+            confirm_rows(Reference<css::frame::XModel>(controller->getModel(), UNO_QUERY_THROW),
+                         selection->getSelection());
+        if (confirmed == 0)
+            say("Confirm inputs",
+                "The selected rows have no input to confirm: select rows of a workbook made from a "
+                "template, with a cell at their right edge.");
     }
 
     void open_reference() {

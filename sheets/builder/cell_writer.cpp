@@ -1,10 +1,10 @@
 #include "sheets/builder/cell_writer.hpp"
 
-#include <boost/algorithm/string/join.hpp>
 #include <cmath>
 #include <stdexcept>
 
 #include "sheets/builder/formula_text.hpp"
+#include "sheets/builder/helper_columns.hpp"
 #include "sheets/builder/unit_choices.hpp"
 
 namespace undercroft::sheets {
@@ -79,30 +79,17 @@ void CellWriter::put_note(const std::string& note, int at) {
     put_text(at, note_column, "Note", note).columns = note_columns();
 }
 
-void CellWriter::put_reason(int at, const std::vector<int>& columns) {
+void CellWriter::put_reason(int at, const std::vector<int>& columns, bool with_state) {
     std::string formula = "\"\"";
     for (auto column = columns.rbegin(); column != columns.rend(); ++column) {
         const std::string cell = "[." + cell_text(at, *column) + "]";
         formula = "IF(ISERROR(" + cell + ");UNDERCROFT.UC.WHY(" + cell + ");" + formula + ")";
     }
+    if (with_state) {
+        const std::string state = "[." + cell_text(at, helper_column(sheet_, Helper::state)) + "]";
+        formula = "IF(OR(" + state + "=\"\";" + state + "=\"assumed\");" + formula + ";" + state + ")";
+    }
     put_formula(at, reason_column(sheet_), "Reason", formula);
-}
-
-// ISERROR only looks at the cell: an audit still finds an entry that nothing computes with.
-void CellWriter::require_least(int at, const std::string& least) {
-    const std::string cell = "[." + cell_text(at, value_column) + "]";
-    const bool zero = least == "0";
-    grid_.slips[{at, value_column}] = {zero ? Slip::Kind::below_zero : Slip::Kind::below_least,
-                                       "ISERROR(SQRT(" + cell + (zero ? "" : "-" + least) + "))"};
-}
-
-void CellWriter::require_one_of(int at, const std::vector<std::string>& options) {
-    const std::string cell = "[." + cell_text(at, value_column) + "]";
-    std::vector<std::string> any;
-    any.reserve(options.size());
-    for (const std::string& option : options) any.push_back(cell + "=" + quoted(option));
-    grid_.slips[{at, value_column}] = {Slip::Kind::not_listed,
-                                       "ISERROR(1/OR(" + boost::algorithm::join(any, ";") + "))"};
 }
 
 void CellWriter::set_height(int at, int lines) {
@@ -136,10 +123,11 @@ std::string CellWriter::stored(int line, const std::string& formula, const RowWo
 }
 
 std::string CellWriter::add_validation(const Validation& wanted) {
-    for (const Validation& known : workbook_.validations)
-        if (known.choices == wanted.choices && known.help_title == wanted.help_title &&
-            known.help == wanted.help && known.wants == wanted.wants && known.least == wanted.least)
-            return known.name;
+    for (const Validation& known : workbook_.validations) {
+        Validation same = wanted;
+        same.name = known.name;
+        if (known == same) return known.name;
+    }
     Validation made = wanted;
     made.name = "val" + std::to_string(workbook_.validations.size() + 1);
     workbook_.validations.push_back(made);
@@ -161,6 +149,17 @@ SheetCell& CellWriter::put_link(const Place& source, int at, int column) {
     put_formula(at, column, link_style(source), cell_reference(source.sheet, source.row, source.column));
     return put_formula(at, column + 1, "UnitLink",
                        cell_reference(source.sheet, source.row, source.last_column));
+}
+
+SheetCell& CellWriter::put_link_computed_with(const Place& source, const std::string& key, int at,
+                                              int column) {
+    SheetCell& unit = put_link(source, at, column);
+    if (!source.is_typed()) return unit;
+    const std::string number = cell_reference(source.sheet, source.row, source.column);
+    const std::string checked = "UNDERCROFT.UC.CONVERT(" + key + ";[." + cell_text(at, column + 1) + "])";
+    put_formula(at, column, "LinkTyped",
+                source.takes_zero() ? checked : "IF(" + number + "=0;NA();" + checked + ")");
+    return unit;
 }
 
 const Place& CellWriter::place_of(int line, const std::string& key) const {

@@ -39,12 +39,9 @@ public:
     void put_common(const Row& row, int at, bool has_reason);
     void put_reference(int at);
     void put_note(const std::string& note, int at);
-    /// What the value of a row must be, a number not below some other or one of some texts. While it is not,
-    /// the cell is marked and counts as open.
-    void require_least(int at, const std::string& least);
-    void require_one_of(int at, const std::vector<std::string>& options);
-    /// Beside the row, the reason of the first of these cells that shows an error.
-    void put_reason(int at, const std::vector<int>& columns);
+    /// Beside the row, the reason of the first of these cells that shows an error; before it what is wrong or
+    /// unusual with the row's entries, where those are watched.
+    void put_reason(int at, const std::vector<int>& columns, bool with_state = false);
     void set_height(int at, int lines);
 
     /// How a cell of this workbook is written in a formula on this sheet.
@@ -60,6 +57,9 @@ public:
     [[nodiscard]] std::string link_style(const Place& source) const;
     /// A link to a pair: its number, and its unit beside it. \return the cell of the unit.
     SheetCell& put_link(const Place& source, int at, int column);
+    /// The same where something computes with it: an entry that is blank shows an error, and so does 0 where
+    /// that is no number, since a mere link would show a blank as 0.
+    SheetCell& put_link_computed_with(const Place& source, const std::string& key, int at, int column);
 
     [[nodiscard]] const Place& place_of(int line, const std::string& key) const;
     [[noreturn]] void mistake(int line, const std::string& why) const { sheet_mistake(sheet_, line, why); }
@@ -67,6 +67,7 @@ public:
     [[nodiscard]] const Sheet& sheet() const { return sheet_; }
     [[nodiscard]] const Layout& layout() const { return layout_; }
     [[nodiscard]] SheetGrid& grid() { return grid_; }
+    [[nodiscard]] const SheetGrid& grid() const { return grid_; }
     [[nodiscard]] System system() const { return system_; }
     /// Columns that a note may take.
     [[nodiscard]] int note_columns() const { return last_column(sheet_) - note_column + 1; }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <stdexcept>
 
 #include "sheets/builder/numbers.hpp"
 
@@ -54,12 +55,28 @@ Column::Format format_in(const Line& line, const std::string& text) {
     return found->second;
 }
 
+/// `usual 20..200 mm or 0`, and in the next part `possible 1..5000`.
+void read_usual(const Line& line, const std::string& word, const std::string& text, Column& column) {
+    try {
+        if (word == "usual")
+            column.usual = usual_in(text);
+        else if (column.usual && !column.usual->any)
+            column.usual->possible = range_in(text);
+        else
+            throw std::runtime_error("what is usual must stand before what is possible");
+    } catch (const std::runtime_error& error) {
+        throw TextMistake(line.number, error.what());
+    }
+}
+
 /// One of the parts behind the title.
 void read_part(const Line& line, std::string part, ColumnsOf kind, Column& column) {
     const std::string word = take_word(part);
     if (part.empty()) throw TextMistake(line.number, "nothing stands behind '" + word + "'");
     if (word == "as")
         column.name = part;
+    else if ((word == "usual" || word == "possible") && kind != ColumnsOf::table)
+        read_usual(line, word, part, column);
     else if (word == "unit" && kind != ColumnsOf::table)
         column.unit = dual(part);
     else if (word == "span" && kind == ColumnsOf::list)
@@ -69,10 +86,11 @@ void read_part(const Line& line, std::string part, ColumnsOf kind, Column& colum
     else if (word == "pick" && kind == ColumnsOf::list)
         column.options = fields_of(part, '/');
     else
-        throw TextMistake(line.number, "'" + word + "' is not " +
-                                           (kind == ColumnsOf::table  ? "as"
-                                            : kind == ColumnsOf::grid ? "unit or as"
-                                                                      : "span, unit, as, format or pick"));
+        throw TextMistake(line.number,
+                          "'" + word + "' is not " +
+                              (kind == ColumnsOf::table  ? "as"
+                               : kind == ColumnsOf::grid ? "unit, usual or as"
+                                                         : "span, unit, usual, as, format or pick"));
 }
 
 Column read_column(const Line& line, const std::string& text, ColumnsOf kind) {

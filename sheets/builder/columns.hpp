@@ -2,12 +2,14 @@
 /// The columns of tables, grids and lists.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "sheets/builder/dual.hpp"
 #include "sheets/builder/lines.hpp"
+#include "sheets/builder/usual.hpp"
 
 namespace undercroft::sheets {
 
@@ -30,6 +32,7 @@ struct Column {
     std::string name;     ///< by which formulas refer to it
     Format format = Format::standard;
     std::vector<std::string> options;  ///< words to pick from
+    std::optional<Usual> usual;        ///< of what is typed in; without it a cell may stay blank
 
     [[nodiscard]] bool is_typed() const { return formula.empty(); }
     /// Whether its cells are numbers with a unit beside each.

@@ -2,6 +2,7 @@
 
 #include "addin/properties.hpp"
 #include "sheets/builder/fill.hpp"
+#include "sheets/builder/helper_columns.hpp"
 
 namespace undercroft::sheets {
 
@@ -12,13 +13,15 @@ SheetGrid blank_grid(const Sheet& sheet, int rows) {
     grid.name = sheet.name;
     grid.wide = sheet.wide;
     grid.printed = !sheet.unprinted;
-    grid.print_columns = last_column(sheet) + 1;
+    grid.print_columns = mark_column(sheet) + 1;
     grid.head_rows = first_row;
     grid.rows = rows;
     grid.column_widths_cm.assign(static_cast<std::size_t>(last_column(sheet) + 1), column_cm);
-    grid.column_widths_cm[ref_column] = 1.3;
-    grid.column_widths_cm.push_back(11);  // reasons, beside the printed page
-    grid.column_widths_cm.insert(grid.column_widths_cm.end(), count_columns, column_cm);
+    grid.column_widths_cm[ref_column] = 0.8;
+    grid.column_widths_cm.push_back(0.5);  // marks
+    grid.column_widths_cm.push_back(11);   // reasons, beside the printed page
+    grid.column_widths_cm.insert(grid.column_widths_cm.end(), helper_columns, column_cm);
+    grid.hidden_from = helper_column(sheet, first_kept);
     return grid;
 }
 

@@ -2,18 +2,25 @@
 /// The fields of a row's line, parted by '|', asked for by place.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "sheets/builder/dual.hpp"
 #include "sheets/builder/lines.hpp"
 #include "sheets/builder/numbers.hpp"
+#include "sheets/builder/usual.hpp"
 
 namespace undercroft::sheets {
 
 class Fields {
 public:
     Fields(const Line& line, const std::string& rest) : line_(line), fields_(fields_of(rest)) {}
+
+    /// Takes out the field that says what is usual of an entry, where there is one.
+    [[nodiscard]] std::optional<Usual> take_usual();
+    /// Takes out the field `optional`.
+    [[nodiscard]] bool take_optional();
 
     [[nodiscard]] std::size_t count() const { return fields_.size(); }
     /// A field; empty where the line has ended.

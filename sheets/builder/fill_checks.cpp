@@ -1,65 +1,173 @@
-// Checks, and the rows that gather the checks of other sheets.
+// Checks: the verdict, what was demanded and what there is as numbers, and a sentence that says so.
 #include <algorithm>
 
 #include "sheets/builder/fill.hpp"
 #include "sheets/builder/formula_text.hpp"
+#include "sheets/builder/helper_columns.hpp"
 
 namespace undercroft::sheets {
 
-namespace {
-
-/// Whether a check's formula may answer "open": something that has not been done yet.
-bool may_be_open(const std::string& formula) {
-    return formula.find("\"open\"") != std::string::npos;
-}
-
-}  // namespace
-
 SheetCell& put_verdict(CellWriter& writer, int at, int column, const std::string& stored) {
     writer.grid().checks.emplace_back(at, column);
-    if (may_be_open(stored)) writer.grid().waits = true;
     return writer.put_formula(at, column, "Verdict", stored);
 }
 
 namespace {
 
-constexpr int description_columns = symbol_column - description_column;
+using Sense = rows::Comparison::Sense;
 
-/// "value ≥ limit" as a text that follows the cells, for the note of a check.
-std::string compared_text(const CellWriter& writer, int line, const std::string& left,
-                          const std::string& sign, const std::string& right) {
-    const auto side = [&](const std::string& key) {
-        const bool pair = writer.place_of(line, key).is_pair;
-        return "TEXT(" + writer.meaning(key + ".value") + ";\"0.###\")" +
-               (pair ? "&\" \"&" + writer.meaning(key + ".unit") : std::string());
-    };
-    return side(left) + "&\" " + sign + " \"&" + side(right);
+/// How a comparison is said: `0.70 m < 0.75 m: short by 0.05 m`.
+struct Wording {
+    const char* symbol;      ///< between the two symbols of the row
+    const char* holds;       ///< between what there is and what is wanted
+    const char* fails;       ///< the same where it fails
+    const char* difference;  ///< before the difference where it fails
+};
+
+Wording wording_of(Sense sense) {
+    switch (sense) {
+        case Sense::at_least:
+            return {"≥", " ≥ ", " < ", ": short by "};
+        case Sense::at_most:
+            return {"≤", " ≤ ", " > ", ": over by "};
+        case Sense::above:
+            return {">", " > ", " ≤ ", ": short by "};
+        case Sense::below:
+            return {"<", " < ", " ≥ ", ": over by "};
+    }
+    return {};
 }
 
-/// Lines that a check needs, with what it compares before its note.
-int lines_of_check(const CellWriter& writer, const Row& row) {
-    const std::string room_for_values(26, '0');  // "1234.567 m3 >= 1234.567 m3"
-    return std::max(
-        lines_of_text(row.description, description_columns),
-        lines_of_text(room_for_values + "; " + row.note, writer.note_columns(), small_character_cm));
+/// The formula that is 1 where the comparison holds.
+std::string holds(const rows::Comparison& comparison) {
+    const std::string both = "(" + comparison.left + ";" + comparison.right + ")";
+    switch (comparison.sense) {
+        case Sense::at_least:
+            return "UNDERCROFT.UC.ATLEAST" + both;
+        case Sense::at_most:
+            return "UNDERCROFT.UC.ATMOST" + both;
+        case Sense::above:
+            return "NOT(UNDERCROFT.UC.ATMOST" + both + ")*1";
+        case Sense::below:
+            return "NOT(UNDERCROFT.UC.ATLEAST" + both + ")*1";
+    }
+    return {};
 }
+
+/// Where the check counts, else a word.
+std::string where_it_counts(const CellWriter& writer, const rows::Comparison& comparison,
+                            const std::string& formula, const std::string& otherwise) {
+    if (comparison.condition.empty()) return formula;
+    return "IF(" + writer.meaning(comparison.condition + ".value") + "=1;" + formula + ";" +
+           quoted(otherwise) + ")";
+}
+
+std::string verdict_of(const CellWriter& writer, const rows::Comparison& comparison, const Place& limit) {
+    std::string verdict = holds(comparison);
+    if (comparison.waits) verdict = "IF(" + verdict + "=1;1;\"open\")";
+    if (limit.is_typed() && !limit.takes_zero())
+        verdict = "IF(" + writer.meaning(comparison.right + ".value") + "=0;\"open: limit not given\";" +
+                  verdict + ")";
+    return where_it_counts(writer, comparison, verdict, "not counted");
+}
+
+/// Numbers and words of one check, to the right of the page.
+class CheckRow {
+public:
+    CheckRow(CellWriter& writer, int at) : writer_(writer), at_(at) {}
+
+    [[nodiscard]] std::string cell(Helper helper) const {
+        return "[." + cell_text(at_, helper_column(writer_.sheet(), helper)) + "]";
+    }
+    void put(Helper helper, const char* style, const std::string& formula) {
+        writer_.put_formula(at_, helper_column(writer_.sheet(), helper), style, formula);
+    }
+    void keep(Helper helper, const std::string& text) {
+        writer_.put_text(at_, helper_column(writer_.sheet(), helper), "Kept", text);
+    }
+
+    /// Demand and capacity in the unit of the limit, and their ratio; a level has none.
+    void put_numbers(const rows::Comparison& comparison, bool levels) {
+        const bool limit_is_demand = comparison.sense == Sense::at_least || comparison.sense == Sense::above;
+        const std::string unit_cell = writer_.meaning(comparison.right + ".unit");
+        const std::string in_unit = ";" + unit_cell + "&\"\")";
+        const auto number = [&](const std::string& key) {
+            const Place& place = *writer_.layout().find(key);
+            std::string shown = "UNDERCROFT.UC.CONVERT(" + key + in_unit;
+            if (key == comparison.right && place.is_typed() && !place.takes_zero())  // not given
+                shown = "IF(" + writer_.meaning(key + ".value") + "=0;\"-\";" + shown + ")";
+            return "IFERROR(" + where_it_counts(writer_, comparison, shown, "-") + ";\"-\")";
+        };
+        put(Helper::check_unit, "UnitLink", "IF(" + unit_cell + "&\"\"=\"1\";\"\";\" \"&" + unit_cell + ")");
+        put(Helper::demand, "Number", number(limit_is_demand ? comparison.right : comparison.left));
+        put(Helper::capacity, "Number", number(limit_is_demand ? comparison.left : comparison.right));
+        const std::string demand = cell(Helper::demand);
+        const std::string capacity = cell(Helper::capacity);
+        constexpr int level_decimals = 2;
+        writer_.put_number(at_, helper_column(writer_.sheet(), Helper::kept_number), "Kept",
+                           levels ? level_decimals : 0);
+        const std::string both = "AND(ISNUMBER(" + demand + ");ISNUMBER(" + capacity + "))";
+        put(Helper::ratio, "Number",
+            "IF(" + both + ";IF(OR(" + cell(Helper::kept_number) + "=2;" + capacity + "=0);\"-\";" + demand +
+                "/" + capacity + ");\"-\")");
+        // So many that the difference shows, and both have two digits.
+        put(Helper::decimals, "OpenCount",
+            "IF(" + both + ";MAX(" + cell(Helper::kept_number) + ";IFERROR(1-INT(LOG10(2*ABS(ROUND(" +
+                demand + "-" + capacity + ";9))));0);IFERROR(MIN(2;1-INT(LOG10(MIN(ABS(" + demand + ");ABS(" +
+                capacity + ")))));0));0)");
+    }
+
+    /// What there is against what is wanted, or why the check is open, before the note.
+    void put_sentence(const rows::Comparison& comparison) {
+        const Wording words = wording_of(comparison.sense);
+        keep(Helper::least_text, words.holds);
+        keep(Helper::most_text, words.fails);
+        keep(Helper::usual_words, words.difference);
+        const std::string unit = cell(Helper::check_unit);
+        const auto shown = [&](const std::string& number) {
+            return "FIXED(" + number + ";" + cell(Helper::decimals) + ";TRUE())&" + unit;
+        };
+        const bool limit_is_demand = comparison.sense == Sense::at_least || comparison.sense == Sense::above;
+        const std::string there = cell(limit_is_demand ? Helper::capacity : Helper::demand);
+        const std::string wanted = cell(limit_is_demand ? Helper::demand : Helper::capacity);
+        const std::string difference = "ABS(" + there + "-" + wanted + ")";
+        const std::string verdict = "[." + cell_text(at_, value_column) + "]";
+        const std::string passes = verdict + "=1";
+        const std::string note = cell(Helper::kept_note);
+        put(Helper::state, "OpenCount",
+            "IF(AND(ISNUMBER(" + there + ");ISNUMBER(" + wanted + ");NOT(ISERROR(" + verdict + ")));" +
+                shown(there) + "&IF(" + passes + ";" + cell(Helper::least_text) + ";" +
+                cell(Helper::most_text) + ")&" + shown(wanted) + "&IF(" + passes + ";\"\";" +
+                cell(Helper::usual_words) + "&" + shown(difference) + ");IF(ISTEXT(" + verdict + ");" +
+                verdict + ";\"\"))");
+        writer_
+            .put_formula(at_, note_column, "Note",
+                         cell(Helper::state) + "&IF(LEN(" + note + ")>0;\"; \"&" + note + ";\"\")")
+            .columns = writer_.note_columns();
+    }
+
+private:
+    CellWriter& writer_;
+    int at_;
+};
 
 void fill_comparison(CellWriter& writer, const Row& row, const rows::Comparison& comparison, int at) {
-    const bool at_least = comparison.sense == rows::Comparison::Sense::at_least;
-    const std::string sign = at_least ? "≥" : "≤";
-    const std::string& left_symbol = writer.place_of(row.line, comparison.left).symbol;
-    const std::string& right_symbol = writer.place_of(row.line, comparison.right).symbol;
-    if (!left_symbol.empty() && !right_symbol.empty())
-        writer.put_text(at, symbol_column, "Symbol", left_symbol + " " + sign + " " + right_symbol);
-    put_verdict(writer, at, value_column,
-                std::string("UNDERCROFT.UC.") + (at_least ? "ATLEAST" : "ATMOST") + "(" + comparison.left +
-                    ";" + comparison.right + ")")
-        .columns = 2;
-    const std::string compared = compared_text(writer, row.line, comparison.left, sign, comparison.right) +
-                                 (row.note.empty() ? "" : "&" + quoted("; " + row.note));
-    writer.put_formula(at, note_column, "Note", "IFERROR(" + compared + ";" + quoted(row.note) + ")")
-        .columns = writer.note_columns();
-    writer.set_height(at, lines_of_check(writer, row));
+    const Place& left = writer.place_of(row.line, comparison.left);
+    const Place& right = writer.place_of(row.line, comparison.right);
+    if (!left.is_pair || !right.is_pair) writer.mistake(row.line, "a check compares two numbers with units");
+    if (!comparison.condition.empty()) (void)writer.place_of(row.line, comparison.condition);
+    if (!left.symbol.empty() && !right.symbol.empty())
+        writer.put_text(at, symbol_column, "Symbol",
+                        left.symbol + " " + wording_of(comparison.sense).symbol + " " + right.symbol);
+    put_verdict(writer, at, value_column, verdict_of(writer, comparison, right)).columns = 2;
+    CheckRow numbers(writer, at);
+    numbers.put_numbers(comparison, comparison.right.ends_with("_level"));
+    if (!row.note.empty()) numbers.keep(Helper::kept_note, row.note);
+    numbers.put_sentence(comparison);
+    const std::string room_for_values(38, '0');  // "123.4 m3 < 234.5 m3: short by 111.1 m3"
+    writer.set_height(at, std::max(lines_of_text(row.description, symbol_column - description_column),
+                                   lines_of_text(room_for_values + "; " + row.note, writer.note_columns(),
+                                                 small_character_cm)));
 }
 
 }  // namespace
@@ -72,48 +180,6 @@ void fill_check(CellWriter& writer, const Row& row, const rows::Check& check, in
                        put_verdict(writer, at, value_column, writer.stored(row.line, formula)).columns = 2;
                    }},
         check.demand.in(writer.system()));
-}
-
-void fill_summary(CellWriter& writer, const Selection& selection, int at) {
-    for (const Sheet& other : selection.sheets()) {
-        if (other.name == writer.sheet().name) continue;
-        writer.put_reference(at);
-        writer.put_text(at, description_column, "Description", other.title).columns = description_columns;
-        writer.put(at, symbol_column, "Symbol");
-        writer.put_formula(at, value_column, "Open", writer.meaning(Layout::open_key(other) + ".value"))
-            .columns = 2;
-        const std::string note =
-            "failed and open checks, errors and wrong entries on the sheet " + other.name;
-        writer.put_note(note, at);
-        writer.set_height(at, std::max(lines_of_text(other.title, description_columns),
-                                       lines_of_text(note, writer.note_columns(), small_character_cm)));
-        ++at;
-    }
-}
-
-/// Every check: what it is, what it compared, its verdict.
-void fill_dashboard(CellWriter& writer, const Selection& selection, int at) {
-    for (const Sheet& other : selection.sheets()) {
-        for (const Row& row : other.rows) {
-            if (!row.is<rows::Check>()) continue;
-            const Place& check = writer.place_of(row.line, row.key);
-            writer.put_reference(at);
-            writer.put_text(at, description_column, "Description", row.description).columns =
-                description_columns;
-            writer.put_text(at, symbol_column, "Symbol", other.name);
-            writer
-                .put_formula(at, value_column, "Verdict",
-                             writer.cell_reference(other.name, check.row, value_column))
-                .columns = 2;
-            writer
-                .put_formula(at, note_column, "Note",
-                             writer.cell_reference(other.name, check.row, note_column))
-                .columns = writer.note_columns();
-            writer.put_reason(at, {value_column});
-            writer.set_height(at, lines_of_check(writer, row));
-            ++at;
-        }
-    }
 }
 
 }  // namespace undercroft::sheets

@@ -1,130 +1,169 @@
 // The head of a sheet: title, job, what is open, the headings of the columns. What is open is counted row by
-// row to the right of the reasons, so that each formula can be read by itself. There is a column for each
-// kind: the formulas of one column are alike.
+// row to the right of the reasons, so that each formula can be read by itself, each kind in a column of its
+// own.
 #include <algorithm>
-#include <array>
 #include <boost/algorithm/string/join.hpp>
 
 #include "sheets/builder/fill.hpp"
+#include "sheets/builder/head_rows.hpp"
+#include "sheets/builder/helper_columns.hpp"
 
 namespace undercroft::sheets {
 
 namespace {
 
-constexpr int title_row = 0;
-constexpr int job_row = 1;
-constexpr int state_row = 2;
-constexpr int heading_row = 3;
-static_assert(heading_row + 1 == first_row);
+using boost::algorithm::join;
+using Words = std::vector<std::string>;
 
 std::string reference(int row, int column) {
     return "[." + cell_text(row, column) + "]";
 }
 
-/// The rows between the head and the end of the sheet.
+/// The rows from the headings to the end of the sheet: a column with a heading is never blank altogether.
 std::string rows_of(const SheetGrid& grid, int first_column, int last_column) {
-    return "[." + cell_text(first_row, first_column) + ":." +
+    return "[." + cell_text(heading_row, first_column) + ":." +
            cell_text(std::max(grid.rows, first_row + 1), last_column) + "]";
 }
 
-/// A column of counts: its heading, and by row the formulas that are summed there.
-struct Counts {
-    const char* heading;
-    std::map<int, std::vector<std::string>> rows;
-};
+constexpr const char* heads[] = {
+    "Fails",    "Open",  "To give", "Impossible", "Not listed",   "Unusual",
+    "Assumed",  "State", "Demand",  "Capacity",   "Unit of both", "Demand/capacity",
+    "Decimals", "Least", "Most",    "Usual from", "Usual to"};
 
-/// Checks that fail or are open, then entries that cannot be right, by kind.
-std::array<Counts, count_columns> counts_of(const SheetGrid& grid) {
-    std::array<Counts, count_columns> counts = {
-        {{"Checks open", {}}, {"Below 0", {}}, {"Below least", {}}, {"Not listed", {}}}};
-    for (const auto& [row, column] : grid.checks) {
+/// Whether each check fails or is open, by row.
+void count_checks(CellWriter& writer) {
+    std::map<int, Words> fails;
+    std::map<int, Words> open;
+    for (const auto& [row, column] : writer.grid().checks) {
         const std::string check = reference(row, column);
-        counts[0].rows[row].push_back("IF(ISERROR(" + check + ");0;(" + check + "<>1)*(" + check +
-                                      "<>\"not counted\"))");
+        fails[row].push_back("IF(ISERROR(" + check + ");0;(" + check + "=0)*1)");
+        open[row].push_back("IF(ISERROR(" + check + ");0;(LEFT(" + check + ";4)=\"open\")*1)");
     }
-    for (const auto& [cell, slip] : grid.slips)
-        counts[1 + static_cast<std::size_t>(slip.kind)].rows[cell.first].push_back("IF(" + slip.when +
-                                                                                   ";1;0)");
-    return counts;
+    const auto put = [&](Helper helper, const std::map<int, Words>& counts) {
+        for (const auto& [row, parts] : counts)
+            writer.put_formula(row, helper_column(writer.sheet(), helper), "OpenCount", join(parts, "+"));
+    };
+    put(Helper::fails, fails);
+    put(Helper::open, open);
 }
 
-/// The cells that say what is open on a sheet; empty for a kind that the sheet has not.
-struct Open {
-    std::string errors;
-    std::string checks;
-    std::string checks_in_words;
-    std::string entries;
+/// What a sheet says of each kind that it counts: before the count, and before the list of its rows.
+struct KindWords {
+    const char* count;
+    const char* rows;
 };
+constexpr KindWords kinds[counted_helpers] = {{"", "fails "},
+                                              {"open: ", "open "},
+                                              {"to give: ", "to give "},
+                                              {"impossible: ", "impossible "},
+                                              {"not in the list: ", "not in the list "},
+                                              {"unusual: ", "unusual "},
+                                              {"assumed: ", "assumed "}};
 
-/// Fills the columns of counts that have any, with their sums above.
-Open fill_counts(CellWriter& writer) {
+/// How many of a kind there are on the sheet, in which rows, and the first of that in words.
+void sum_up(CellWriter& writer, Helper helper) {
     const SheetGrid& grid = writer.grid();
-    const int first = first_count_column(writer.sheet());
-    std::vector<std::string> entries;
-    int column = first - 1;
-    for (const Counts& counts : counts_of(grid)) {
-        ++column;
-        if (counts.rows.empty()) continue;
-        for (const auto& [row, parts] : counts.rows)
-            writer.put_formula(row, column, "OpenCount", boost::algorithm::join(parts, "+"));
-        writer.put_text(heading_row, column, "ReasonHead", counts.heading);
-        writer.put_formula(state_row, column, "OpenCount", "SUM(" + rows_of(grid, column, column) + ")");
-        if (column != first) entries.push_back(reference(state_row, column));
-    }
-    Open open;
-    if (!grid.checks.empty()) {
-        open.checks = reference(state_row, first);
-        open.checks_in_words = reference(job_row, first);
-        writer.put_formula(job_row, first, "JobLine",
-                           open.checks + "&\" of " + std::to_string(grid.checks.size()) +
-                               (grid.waits ? " checks fail or are open\"" : " checks fail\""));
-    }
-    if (!entries.empty()) {
-        open.entries = reference(job_row, first + 1);
-        writer.put_formula(job_row, first + 1, "OpenCount", boost::algorithm::join(entries, "+"));
-    }
+    const int column = helper_column(writer.sheet(), helper);
+    const KindWords& kind = kinds[static_cast<std::size_t>(helper)];
+    const std::string counts = rows_of(grid, column, column);
+    const std::string count = reference(state_row, column);
+    writer.put_formula(state_row, column, "OpenCount", "SUM(" + counts + ")");
+    SheetCell& where =
+        writer.put_formula(job_row, column, "JobLine",
+                           "IF(" + count + ">0;\"" + kind.rows + "\"&COM.MICROSOFT.TEXTJOIN(\", \";1;IF(" +
+                               counts + "=1;" + rows_of(grid, ref_column, ref_column) + ";\"\"));\"\")");
+    where.matrix_rows = where.matrix_columns = 1;
+    const std::string words = helper == Helper::fails
+                                  ? count + "&\" of " + std::to_string(grid.checks.size()) + " checks fail\""
+                                  : "\"" + std::string(kind.count) + "\"&" + count;
+    writer.put_formula(title_row, column, "JobLine", "IF(" + count + ">0;" + words + ";\"\")");
+}
+
+std::string sum_of(const CellWriter& writer, Helper helper) {
+    return reference(state_row, helper_column(writer.sheet(), helper));
+}
+
+/// `IF(count>0;"to give: "&count;"")`
+std::string said(const std::string& count, const std::string& what) {
+    return "IF(" + count + ">0;\"" + what + ": \"&" + count + ";\"\")";
+}
+
+/// The cells that show an error, and the rows where such a thing begins: a row that rests on another is no
+/// cause, nor is one that waits for a blank, which counts where it is to be given.
+void count_errors(CellWriter& writer) {
+    const SheetGrid& grid = writer.grid();
     const int reasons = reason_column(writer.sheet());
-    open.errors = reference(state_row, reasons);
     writer.put_formula(
         state_row, reasons, "OpenCount",
         "SUMPRODUCT(ISERROR(" + rows_of(grid, description_column, last_column(writer.sheet())) + ")*1)");
-    return open;
+    const int states = helper_column(writer.sheet(), Helper::state);
+    const std::string reason = rows_of(grid, reasons, reasons);
+    writer.put_formula(title_row, reasons, "OpenCount",
+                       "SUMPRODUCT((LEN(" + reason + ")>0)*(" + reason + "<>" +
+                           rows_of(grid, states, states) + ")*ISERROR(SEARCH(\"rests on\";" + reason +
+                           "))*ISERROR(SEARCH(\"blank\";" + reason + ")))");
 }
 
-/// `IF(count>0;count&IF(count=1;" entry";" entries")&then;otherwise)`
-std::string counted(const std::string& count, const std::string& one, const std::string& several,
-                    const std::string& then, const std::string& otherwise) {
-    return "IF(" + count + ">0;" + count + "&IF(" + count + "=1;\" " + one + "\";\" " + several + "\")&" +
-           then + ";" + otherwise + ")";
+/// What is open on this sheet, in words.
+std::string state_in_words(const CellWriter& writer) {
+    const int reasons = reason_column(writer.sheet());
+    const std::string errors = reference(state_row, reasons);
+    const Sheet& sheet = writer.sheet();
+    return "COM.MICROSOFT.TEXTJOIN(\"; \";1;[." + cell_text(title_row, helper_column(sheet, Helper::fails)) +
+           ":." + cell_text(title_row, helper_column(sheet, Helper::assumed)) + "];IF(" + errors +
+           ">0;\"cells that show an error: \"&" + errors + "&\", of which begin here: \"&" +
+           reference(title_row, reasons) + ";\"\"))";
 }
 
-/// The state of the sheet in words: of entries that cannot be right only these, then errors and checks.
-std::string state_in_words(const Open& open, std::size_t checks) {
-    const std::string all_pass =
-        checks == 0 ? "\"No cell shows an error\"" : "\"No check of " + std::to_string(checks) + " fails\"";
-    std::string checks_too;
-    std::string otherwise = all_pass;
-    if (checks > 0) {
-        checks_too = "&IF(" + open.checks + ">0;\"; \"&" + open.checks_in_words + ";\"\")";
-        otherwise = "IF(" + open.checks + ">0;" + open.checks_in_words + ";" + all_pass + ")";
-    }
-    const std::string errors =
-        counted(open.errors, "cell shows", "cells show",
-                "\" an error: the reason stands to the right of the row\"" + checks_too, otherwise);
-    if (open.entries.empty()) return errors;
-    return counted(open.entries, "entry", "entries", "\" cannot be right, marked in red\"", errors);
+std::string all_well(const CellWriter& writer) {
+    const std::size_t checks = writer.grid().checks.size();
+    return checks == 0 ? "Nothing is open"
+                       : "No check of " + std::to_string(checks) + " fails, nothing is open";
+}
+
+/// Of the sheet with the summary: what is open in the whole workbook, and whether it is ready for checking.
+enum Summed { fails, open, to_give, impossible, unusual, assumed, errors };
+
+std::string whole_in_words(int whole) {
+    const auto sum = [&](Summed column) { return reference(whole, symbol_column + column); };
+    return "COM.MICROSOFT.TEXTJOIN(\"; \";1;" +
+           join(Words{said(sum(fails), "checks that fail"), said(sum(open), "open"),
+                      said(sum(to_give), "to give"), said(sum(impossible), "impossible"),
+                      said(sum(unusual), "unusual"), said(sum(assumed), "assumed"),
+                      said(sum(errors), "errors")},
+                ";") +
+           ")";
+}
+
+std::string readiness(int whole, const std::string& words) {
+    const auto sum = [&](Summed column) { return reference(whole, symbol_column + column); };
+    return "IF(" + join(Words{sum(fails), sum(to_give), sum(impossible), sum(assumed), sum(errors)}, "+") +
+           ">0;\"Not ready for checking\";\"Ready for checking: no check fails\")&IF(" + words +
+           "=\"\";\"\";\" - \"&" + words + ")";
 }
 
 void fill_state(CellWriter& writer) {
-    const Open open = fill_counts(writer);
-    const int last = last_column(writer.sheet());
-    const int reasons = reason_column(writer.sheet());
-    std::string all = open.errors;
-    for (const std::string& count : {open.checks, open.entries})
-        if (!count.empty()) all += "+" + count;
-    writer.put_formula(state_row, last, "OpenCount", all);
+    count_checks(writer);
+    for (int helper = 0; helper < counted_helpers; ++helper) sum_up(writer, static_cast<Helper>(helper));
+    count_errors(writer);
+    const Sheet& sheet = writer.sheet();
+    const int last = last_column(sheet);
+    const int reasons = reason_column(sheet);
+    Words all = {reference(title_row, reasons)};
+    for (const Helper helper : {Helper::fails, Helper::open, Helper::to_give, Helper::impossible,
+                                Helper::not_listed, Helper::assumed})
+        all.push_back(sum_of(writer, helper));
+    writer.put_formula(state_row, last, "OpenCount", join(all, "+"));
     writer.put_text(state_row, last - 1, "OpenLabel", "open");
-    writer.put_formula(job_row, reasons, "JobLine", state_in_words(open, writer.grid().checks.size()));
+    const int whole = writer.grid().whole_workbook_row;
+    const int words = helper_column(sheet, Helper::state);
+    const std::string said_here = reference(state_row, words);
+    writer.put_formula(state_row, words, "JobLine",
+                       whole > 0 ? whole_in_words(whole) : state_in_words(writer));
+    writer.put_formula(job_row, reasons, "JobLine",
+                       whole > 0
+                           ? readiness(whole, said_here)
+                           : "IF(" + said_here + "=\"\";\"" + all_well(writer) + "\";" + said_here + ")");
     // NOW() makes Calc compute the cell on opening, also where it keeps the other results of the file.
     writer.put_formula(state_row, ref_column, "State",
                        "IF(OR(ISERROR(UNDERCROFT.UC.VERSION());NOW()=0);\"The Undercroft add-in is not "
@@ -134,14 +173,18 @@ void fill_state(CellWriter& writer) {
 
 void fill_headings(CellWriter& writer) {
     const Sheet& sheet = writer.sheet();
-    for (int c = 0; c <= last_column(sheet); ++c) writer.put(heading_row, c, "Heading");
+    for (int c = 0; c <= mark_column(sheet); ++c) writer.put(heading_row, c, "Heading");
     const std::pair<int, const char*> headings[] = {
         {ref_column, "Ref"},       {description_column, "Description"},
         {symbol_column, "Symbol"}, {value_column, "Value"},
-        {unit_column, "Unit"},     {note_column, "Note or source"}};
+        {unit_column, "Unit"},     {note_column, "Note or source"},
+        {mark_column(sheet), "ok"}};
     for (const auto& [column, text] : headings) writer.put_text(heading_row, column, "Heading", text);
     writer.grid().cells[{heading_row, value_column}].style = "HeadingRight";
-    writer.put_text(heading_row, reason_column(sheet), "ReasonHead", "Reason, where a cell shows an error");
+    writer.put_text(heading_row, reason_column(sheet), "ReasonHead",
+                    "Reason; blank where no cell shows an error");
+    int column = reason_column(sheet);
+    for (const char* head : heads) writer.put_text(heading_row, ++column, "ReasonHead", head);
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 // Lists: items with columns of their own, typed in or computed.
 #include <algorithm>
 
+#include "sheets/builder/entries.hpp"
 #include "sheets/builder/fill.hpp"
 #include "sheets/builder/lines.hpp"
 
@@ -65,7 +66,7 @@ void fill_computed(CellWriter& writer, const Spot& spot, const std::string& form
     if (spot.is_pair()) words["@"] = "[." + cell_text(spot.at, spot.unit_at()) + "]";
     const Place* linked = writer.layout().find(formula);
     if (spot.is_pair() && linked != nullptr && linked->is_pair) {  // a link to a pair brings its unit along
-        writer.put_link(*linked, spot.at, spot.first).columns = spot.unit_columns();
+        writer.put_link_computed_with(*linked, formula, spot.at, spot.first).columns = spot.unit_columns();
         return;
     }
     const std::string stored = writer.stored(spot.line, formula, words);
@@ -131,12 +132,33 @@ void fill_typed(CellWriter& writer, const Spot& spot, const std::string& text) {
     fill_typed_text(writer, spot, text);
 }
 
+/// What is watched of a typed cell: a number of which the text says what is usual, and a word that is picked.
+std::optional<Entry> entry_of(const CellWriter& writer, const Spot& spot, const std::string& text) {
+    Entry entry;
+    entry.column = spot.first;
+    entry.title = spot.column.title;
+    entry.usual = spot.column.usual;
+    entry.is_text = !spot.column.options.empty();
+    if (!entry.usual && !entry.is_text) return std::nullopt;
+    if (spot.is_pair()) {
+        const SheetCell& unit = writer.grid().cells.at({spot.at, spot.unit_at()});
+        entry.unit = unit.text;
+        entry.unit_row = spot.at;
+        entry.unit_column = spot.unit_at();
+    }
+    const SheetCell& cell = writer.grid().cells.at({spot.at, spot.first});
+    if (cell.type == SheetCell::Type::number) entry.number = cell.number;
+    if (entry.is_text && text != "-") entry.text = text;
+    return entry;
+}
+
 void fill_item(CellWriter& writer, const rows::List& list, const rows::Item& item, int at) {
     const RowWords words = words_of_item(writer, list, at);
     writer.put_reference(at);
     std::size_t typed = 0;
     int column = description_column;
     std::vector<int> computed;
+    std::vector<Entry> entries;
     int lines = 1;
     for (const Column& c : list.columns) {
         const std::string text = c.is_typed() ? item.cells[typed++].in(writer.system()) : "=" + c.formula;
@@ -146,12 +168,16 @@ void fill_item(CellWriter& writer, const rows::List& list, const rows::Item& ite
             computed.push_back(column);
         } else {
             fill_typed(writer, spot, text);
+            if (auto entry = entry_of(writer, spot, text)) entries.push_back(std::move(*entry));
             lines = std::max(lines, lines_of_text(text, c.span));
         }
         column += c.span;
     }
     writer.set_height(at, lines);
-    if (!computed.empty()) writer.put_reason(at, computed);
+    const bool has_number =
+        std::any_of(entries.begin(), entries.end(), [](const Entry& e) { return !e.is_text; });
+    if (has_number) watch_item(writer, entries, at);
+    if (!computed.empty() || has_number) writer.put_reason(at, computed, has_number);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "sheets/builder/entries.hpp"
 #include "sheets/builder/fill.hpp"
 
 namespace undercroft::sheets {
@@ -46,6 +47,29 @@ void fill_grid_cell(CellWriter& writer, int at, int column, bool has_unit, const
         writer.put_text(at, column, has_unit ? "GridEntry" : "GridText", text == "-" ? "" : text);
 }
 
+/// Watches one row of a grid, whose units stand in the row above all of them.
+void watch_grid_row(CellWriter& writer, const rows::Grid& grid, int units, int at) {
+    std::vector<Entry> entries;
+    for (std::size_t i = 0; i < grid.columns.size(); ++i) {
+        const Column& column = grid.columns[i];
+        if (!column.usual) continue;
+        Entry entry;
+        entry.column = description_column + static_cast<int>(i);
+        entry.title = column.title;
+        entry.usual = column.usual;
+        entry.unit = column.unit.in(writer.system());
+        entry.unit_row = units;
+        entry.unit_column = entry.column;
+        const SheetCell& cell = writer.grid().cells.at({at, entry.column});
+        if (cell.type == SheetCell::Type::number) entry.number = cell.number;
+        entries.push_back(std::move(entry));
+    }
+    if (entries.empty()) return;
+    writer.put_reference(at);
+    watch_item(writer, entries, at);
+    writer.put_reason(at, {}, true);
+}
+
 }  // namespace
 
 void fill_grid(CellWriter& writer, const Row& row, const rows::Grid& grid, int at) {
@@ -61,6 +85,8 @@ void fill_grid(CellWriter& writer, const Row& row, const rows::Grid& grid, int a
         for (const rows::Item& item : grid.items)
             fill_grid_cell(writer, cell_row++, column, !unit.empty(), item.cells[i].in(writer.system()));
     }
+    for (std::size_t i = 0; i < grid.items.size(); ++i)
+        watch_grid_row(writer, grid, at + 2, at + 3 + static_cast<int>(i));
 }
 
 }  // namespace undercroft::sheets

@@ -1,5 +1,7 @@
 // Rows of one line with a value: headings and paragraphs, what is typed in, what is computed.
+#include "sheets/builder/entries.hpp"
 #include "sheets/builder/fill.hpp"
+#include "sheets/builder/helper_columns.hpp"
 
 namespace undercroft::sheets {
 
@@ -19,23 +21,53 @@ namespace {
 
 constexpr std::size_t longest_help_title = 60;
 
-/// A number typed in. A level is above a datum that may be anywhere; all else is not below its least.
+/// Where the text does not say what is usual: a level is above a datum that may be anywhere, all else is not
+/// below 0.
+Usual usual_of(const Row& row, const std::string& least) {
+    if (row.usual) return *row.usual;
+    Usual usual;
+    usual.any = true;
+    usual.or_zero = least == "0";
+    return usual;
+}
+
+/// What may be typed: a number between the ends of what is possible, or not below its least.
+Validation validation_of(const CellWriter& writer, const Row& row, const NumberAndUnit& value,
+                         const Usual& usual, const std::string& least, int at) {
+    Validation wanted;
+    wanted.wants = Validation::Wants::number;
+    wanted.help_title = row.description.substr(0, longest_help_title);
+    wanted.help = "A number; its unit stands to the right and can be picked from the list.";
+    if (!usual.any) wanted.help += " Usual: " + range_words(usual.usual, usual, value.unit) + ".";
+    if (!row.note.empty()) wanted.help += " " + row.note + ".";
+    wanted.least = least;
+    if (usual.any) {
+        if (row.key.ends_with("_level")) wanted.wants = Validation::Wants::anything;
+        return wanted;
+    }
+    const auto cell = [&](Helper helper) {
+        return "[." + cell_text(at, helper_column(writer.sheet(), helper)) + "]";
+    };
+    wanted.least = usual.or_zero ? "MIN(0;" + cell(Helper::least) + ")" : cell(Helper::least);
+    wanted.most = cell(Helper::most);
+    wanted.base = writer.sheet().name + "." + cell_text(at, value_column);
+    wanted.wanted = range_words(usual.possible, usual, value.unit);
+    return wanted;
+}
+
 void put_entry(CellWriter& writer, const Row& row, const NumberAndUnit& value, const std::string& least,
                int at) {
     writer.put_common(row, at, false);
     SheetCell& number = writer.put_number(at, value_column, "Entry", value.number);
     writer.put_unit(row.line, at, unit_column, "UnitEntry", value.unit);
-    const std::string help = "A number; its unit stands to the right and can be picked from the list." +
-                             (row.note.empty() ? "" : " " + row.note + ".");
-    const bool is_level = row.key.ends_with("_level");
-    using Wants = Validation::Wants;
-    number.validation = writer.add_validation({{},
-                                               {},
-                                               row.description.substr(0, longest_help_title),
-                                               help,
-                                               is_level ? Wants::anything : Wants::number,
-                                               least});
-    if (!is_level) writer.require_least(at, least);
+    const Usual usual = usual_of(row, least);
+    Entry entry;
+    entry.column = value_column;
+    entry.usual = usual;
+    entry.number = value.number;
+    entry.unit = value.unit;
+    watch_input(writer, row, entry, at);
+    number.validation = writer.add_validation(validation_of(writer, row, value, usual, least, at));
 }
 
 /// A text typed in or picked; with no options it may be any.
@@ -44,13 +76,13 @@ void put_text_entry(CellWriter& writer, const Row& row, const std::string& text,
     writer.put_common(row, at, false);
     SheetCell& cell = writer.put_text(at, value_column, "TextEntry", text);
     cell.columns = columns;
-    using Wants = Validation::Wants;
-    cell.validation = writer.add_validation({{},
-                                             options,
-                                             row.description.substr(0, longest_help_title),
-                                             row.note,
-                                             options.empty() ? Wants::anything : Wants::choice,
-                                             "0"});
+    Validation wanted;
+    wanted.choices = options;
+    wanted.help_title = row.description.substr(0, longest_help_title);
+    wanted.help = row.note;
+    wanted.wants = options.empty() ? Validation::Wants::anything : Validation::Wants::choice;
+    cell.validation = writer.add_validation(wanted);
+    if (!row.optional) watch_text(writer, row, text, options, at);
 }
 
 }  // namespace
@@ -71,12 +103,13 @@ void fill_text(CellWriter& writer, const Row& row, const rows::Text& text, int a
     const bool takes_place_of_note = row.note.empty();
     const int columns = takes_place_of_note ? last_column(writer.sheet()) - value_column + 1 : 2;
     put_text_entry(writer, row, text.value.in(writer.system()), {}, columns, at);
-    if (takes_place_of_note) writer.grid().cells.erase({at, note_column});
+    if (!takes_place_of_note) return;
+    writer.grid().cells.erase({at, note_column});
+    if (!row.optional) writer.put_reason(at, {}, true);
 }
 
 void fill_choice(CellWriter& writer, const Row& row, const rows::Choice& choice, int at) {
     put_text_entry(writer, row, choice.value.in(writer.system()), choice.options, 2, at);
-    writer.require_one_of(at, choice.options);
 }
 
 void fill_words(CellWriter& writer, const Row& row, const rows::Words& words, int at) {

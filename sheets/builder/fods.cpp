@@ -67,10 +67,14 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
         }
         if (validation.wants == Validation::Wants::number) {
             set(made, "table:condition",
-                "of:cell-content-is-decimal-number() and cell-content()>=" + validation.least);
+                "of:cell-content-is-decimal-number() and " +
+                    (validation.most.empty()
+                         ? "cell-content()>=" + validation.least
+                         : "cell-content-is-between(" + validation.least + "," + validation.most + ")"));
             set(made, "table:allow-empty-cell", "true");
         }
-        set(made, "table:base-cell-address", workbook.sheets.front().name + ".A1");
+        set(made, "table:base-cell-address",
+            validation.base.empty() ? workbook.sheets.front().name + ".A1" : validation.base);
         if (!validation.help.empty()) {
             xml_node help = made.append_child("table:help-message");
             set(help, "table:title", validation.help_title);
@@ -87,8 +91,11 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
                 unit ? "This is not in the list. Another unit of the same kind is fine; anything else gives "
                        "an error."
                 : choice ? "One of the list is wanted."
-                         : "A number of " + validation.least +
-                               " or more is wanted; its unit stands in the cell to the right.";
+                : validation.wanted.empty()
+                    ? "A number of " + validation.least +
+                          " or more is wanted; its unit stands in the cell to the right."
+                    : "A number is wanted, " + validation.wanted +
+                          "; its unit stands in the cell to the right.";
             error.append_child("text:p").text().set(text.c_str());
         }
     }

@@ -101,8 +101,8 @@ void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
 
 void add_conditions(xml_node table, const SheetGrid& sheet) {
     xml_node formats = table.append_child("calcext:conditional-formats");
-    using Condition = std::pair<std::string, std::string>;
-    const auto add = [&](const std::string& cell, const std::vector<Condition>& conditions) {
+    using Wanted = std::pair<std::string, std::string>;
+    const auto add = [&](const std::string& cell, const std::vector<Wanted>& conditions) {
         const std::string address = sheet.name + "." + cell;
         xml_node format = formats.append_child("calcext:conditional-format");
         set(format, "calcext:target-range-address", address + ":" + address);
@@ -116,10 +116,14 @@ void add_conditions(xml_node table, const SheetGrid& sheet) {
     for (const auto& [at, cell] : sheet.cells) {
         const std::string address = cell_text(at.first, at.second);
         if (cell.style == "Verdict") add(address, {{"=1", "Passed"}, {"=0", "Failed"}});
-        if (cell.style == "Open") add(address, {{"=0", "Passed"}, {">0", "Failed"}});
+        if (cell.style == "SummaryCount") add(address, {{">0", "Failed"}});
         if (cell.style == "State") add(address, {{"formula-is(ISERROR(UNDERCROFT.UC.VERSION()))", "Alarm"}});
-        if (const auto slip = sheet.slips.find(at); slip != sheet.slips.end())
-            add(address, {{"formula-is(" + slip->second.when + ")", cell.style + "Wrong"}});
+        const auto found = sheet.conditions.find(at);
+        if (found == sheet.conditions.end()) continue;
+        std::vector<Wanted> conditions;
+        for (const auto& [when, style] : found->second)
+            conditions.push_back({"formula-is(" + when + ")", style});
+        add(address, conditions);
     }
 }
 
@@ -139,8 +143,12 @@ void write_sheet(xml_node spreadsheet, const SheetGrid& sheet, Sizes& sizes) {
     xml_node allowed = table.append_child("loext:table-protection");
     set(allowed, "loext:select-protected-cells", "true");
     set(allowed, "loext:select-unprotected-cells", "true");
-    for (const double width : sheet.column_widths_cm)
-        set(table.append_child("table:table-column"), "table:style-name", sizes.column(width));
+    int column = 0;
+    for (const double width : sheet.column_widths_cm) {
+        xml_node made = table.append_child("table:table-column");
+        set(made, "table:style-name", sizes.column(width));
+        if (sheet.hidden_from > 0 && column++ >= sheet.hidden_from) set(made, "table:visibility", "collapse");
+    }
     write_rows(table, sheet, sizes);
     add_conditions(table, sheet);
 }

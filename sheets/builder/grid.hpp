@@ -27,20 +27,24 @@ struct SheetCell {
 
 /// What may be picked or must be known when a cell is filled in.
 struct Validation {
-    std::string name;
-    std::vector<std::string> choices;  ///< empty: anything
-    std::string help_title;
-    std::string help;
+    std::string name = {};
+    std::vector<std::string> choices = {};  ///< empty: anything
+    std::string help_title = {};
+    std::string help = {};
     enum class Wants { anything, unit, choice, number };
     Wants wants = Wants::anything;
-    std::string least = "0";  ///< of a number
+    std::string least = "0";  ///< of a number, or a cell that holds it
+    std::string most = {};    ///< the same; empty: there is none
+    std::string base = {};    ///< cell from which those two are counted: `Site.G7`
+    std::string wanted = {};  ///< what a number must be, in words
+
+    [[nodiscard]] bool operator==(const Validation&) const = default;
 };
 
-/// When an entry cannot be right.
-struct Slip {
-    enum class Kind { below_zero, below_least, not_listed };
-    Kind kind = Kind::below_zero;
-    std::string when;  ///< a formula that is true while it is
+/// A look that a cell takes while a formula is true.
+struct Condition {
+    std::string when;
+    std::string style;
 };
 
 struct Series {
@@ -73,11 +77,12 @@ struct SheetGrid {
     std::map<std::pair<int, int>, SheetCell> cells;  ///< by row and column, from 0
     std::map<int, double> row_heights_cm;            ///< where they differ from the standard
     std::vector<double> column_widths_cm;
+    int hidden_from = 0;  ///< the first column that is hidden, with all behind it; 0: none
     std::vector<Chart> charts;
-    std::vector<std::pair<int, int>> checks;    ///< the cells that pass or fail
-    std::map<std::pair<int, int>, Slip> slips;  ///< by typed cell
-    bool waits = false;                         ///< some checks may be open, neither passed nor failed
-    std::vector<int> page_breaks;               ///< rows that begin a page
+    std::vector<std::pair<int, int>> checks;  ///< the cells that pass or fail
+    std::map<std::pair<int, int>, std::vector<Condition>> conditions;
+    int whole_workbook_row = 0;    ///< where the summary of all sheets adds up; 0: there is none
+    std::vector<int> page_breaks;  ///< rows that begin a page
     int rows = 0;
     int print_columns = 0;  ///< the columns that are printed
     bool printed = true;

@@ -34,10 +34,16 @@ JobText read(std::string_view text, const OtherJob& other, int depth) {
             job.failing.insert(*key);
             continue;
         }
+        if (const auto keys = after("confirm", line.text)) {
+            std::string rest = *keys;
+            while (!rest.empty()) job.confirmed.insert(take_word(rest));
+            continue;
+        }
         const std::size_t sign = line.text.find_first_of("=:");
         if (sign == std::string::npos)
-            throw TextMistake(line.number,
-                              "wanted: KEY = VALUE, KEY : A ; B, show KEY, fails KEY or like JOB");
+            throw TextMistake(
+                line.number,
+                "wanted: KEY = VALUE, KEY : A ; B, confirm KEY, show KEY, fails KEY or like JOB");
         const std::string key = trimmed(line.text.substr(0, sign));
         const std::string value = trimmed(line.text.substr(sign + 1));
         const bool first = own.insert(key).second;

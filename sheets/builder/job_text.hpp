@@ -16,6 +16,7 @@ struct JobText {
     std::map<std::string, std::vector<std::vector<std::string>>> rows;  ///< of a grid or a list's column
     std::vector<std::string> main_results;                              ///< keys to print
     std::set<std::string> failing;                                      ///< checks that this job must fail
+    std::set<std::string> confirmed;  ///< inputs that keep the template's value, looked at and found right
 };
 
 /// The text of another job, by the name after `like`.

@@ -10,11 +10,11 @@ namespace undercroft::sheets {
 int last_column(const Sheet& sheet) {
     return sheet.wide ? 17 : 11;
 }
-int reason_column(const Sheet& sheet) {
+int mark_column(const Sheet& sheet) {
     return last_column(sheet) + 1;
 }
-int first_count_column(const Sheet& sheet) {
-    return reason_column(sheet) + 1;
+int reason_column(const Sheet& sheet) {
+    return mark_column(sheet) + 1;
 }
 
 Layout::Layout(const Selection& selection, System system) : selection_(selection), system_(system) {
@@ -42,9 +42,11 @@ constexpr int title_and_heads = 2;
 constexpr int units = 1;
 constexpr int space = 1;
 
+/// Checks, and lists of which each item is checked.
 int checks_on(const Sheet& sheet) {
-    return static_cast<int>(std::count_if(sheet.rows.begin(), sheet.rows.end(),
-                                          [](const Row& row) { return row.is<rows::Check>(); }));
+    return static_cast<int>(std::count_if(sheet.rows.begin(), sheet.rows.end(), [](const Row& row) {
+        return row.is<rows::Check>() || verdict_column(row) != nullptr;
+    }));
 }
 
 }  // namespace
@@ -58,11 +60,12 @@ int Layout::rows_of(const Row& row) const {
             [&](const rows::List& list) { return title_and_heads + number_of(list.items) + space; },
             [](const rows::Chart& chart) { return chart.beside ? 0 : 20; },
             [](const rows::Picture& picture) { return picture_rows(picture.paper); },
-            [&](const rows::Summary&) { return number_of(selection_.sheets()) - 1; },
+            // Heads, the sheets and their sum; then where it is, a line a sheet.
+            [&](const rows::Summary&) { return 2 * number_of(selection_.sheets()) + 3; },
             [&](const rows::Dashboard&) {
                 int checks = 0;
                 for (const Sheet& sheet : selection_.sheets()) checks += checks_on(sheet);
-                return checks;
+                return checks + 1;
             },
             [](const rows::Page&) { return 0; }, [](const rows::Section&) { return space + 1; },
             [](const auto&) { return 1; }},

@@ -24,11 +24,12 @@ inline constexpr int first_row = 4;  ///< below the heading that each page repea
 inline constexpr double column_cm = 1.8;
 
 [[nodiscard]] int last_column(const Sheet& sheet);
+/// The narrow column at the right edge in which the entries of a row are confirmed.
+[[nodiscard]] int mark_column(const Sheet& sheet);
+/// The style of its cells where there is something to confirm.
+inline constexpr const char* mark_style = "Mark";
 /// Beside the printed page: why a cell shows an error.
 [[nodiscard]] int reason_column(const Sheet& sheet);
-/// To the right of the reasons: counts of what is open, row by row, in columns of their own.
-inline constexpr int count_columns = 4;
-[[nodiscard]] int first_count_column(const Sheet& sheet);
 
 /// Where a key's cells are.
 struct Place {
@@ -41,6 +42,15 @@ struct Place {
     bool unit_above = false;  ///< a column of a table, its unit in the first row
     std::string symbol;
     const Row* definition = nullptr;
+
+    /// Whether its value is typed in.
+    [[nodiscard]] bool is_typed() const {
+        return definition != nullptr && (definition->is<rows::Input>() || definition->is<rows::Given>());
+    }
+    /// Whether 0 is a number there, not a blank.
+    [[nodiscard]] bool takes_zero() const {
+        return definition != nullptr && definition->usual && definition->usual->or_zero;
+    }
 };
 
 class Layout {

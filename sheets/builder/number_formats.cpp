@@ -60,10 +60,6 @@ void add_number_formats(xml_node styles) {
     xml_node verdict = number_format(styles, "VerdictFormat", 0, false);
     map_format(verdict, "value()=1", "VerdictP0");
     map_format(verdict, "value()=0", "VerdictP1");
-    word_format(styles, "OpenP0", "none open");
-    xml_node open = number_format(styles, "OpenFormat", 0, false);
-    open.append_child("number:text").text().set(" open");
-    map_format(open, "value()=0", "OpenP0");
 }
 
 }  // namespace undercroft::sheets

@@ -50,13 +50,35 @@ RowKind words(const Fields& fields) {
     return rows::Words{fields.formula(3)};
 }
 
-rows::Demand demand_in(const Fields& fields, const std::string& text) {
+/// Takes off the end of a text from this word on. \return what stands behind the word.
+std::string take_end(std::string& text, const std::string& word) {
+    const std::size_t at = text.find(" " + word + " ");
+    if (at == std::string::npos) return {};
+    std::string end = trimmed(text.substr(at + word.size() + 2));
+    text = trimmed(text.substr(0, at));
+    return end;
+}
+
+rows::Demand demand_in(const Fields& fields, std::string text) {
     if (text.starts_with("=")) return text.substr(1);
     using Sense = rows::Comparison::Sense;
-    for (const auto& [sign, sense] : {std::pair(">=", Sense::at_least), std::pair("<=", Sense::at_most)})
-        if (const std::size_t middle = text.find(sign); middle != std::string::npos)
-            return rows::Comparison{trimmed(text.substr(0, middle)), sense, trimmed(text.substr(middle + 2))};
-    fields.mistake("a check is A >= B, A <= B or = FORMULA");
+    rows::Comparison made;
+    const std::string otherwise = take_end(text, "else");
+    if (!otherwise.empty() && otherwise != "open")
+        fields.mistake("a check is open or fails, not '" + otherwise + "'");
+    made.waits = !otherwise.empty();
+    made.condition = take_end(text, "if");
+    const std::pair<std::string, Sense> signs[] = {
+        {">=", Sense::at_least}, {"<=", Sense::at_most}, {">", Sense::above}, {"<", Sense::below}};
+    for (const auto& [sign, sense] : signs) {
+        const std::size_t middle = text.find(sign);
+        if (middle == std::string::npos) continue;
+        made.left = trimmed(text.substr(0, middle));
+        made.sense = sense;
+        made.right = trimmed(text.substr(middle + sign.size()));
+        return made;
+    }
+    fields.mistake("a check is A >= B, A <= B, A > B, A < B or = FORMULA");
 }
 
 RowKind check(const Fields& fields) {
@@ -72,13 +94,16 @@ struct Form {
     bool has_symbol;  ///< its third field
     bool has_note;    ///< its last field, which may be left out
     RowKind (*read)(const Fields&);
+    bool may_be_usual = false;  ///< a field before the note may say what is usual of it
 };
 
 constexpr Form forms[] = {
-    {"input KEY | DESCRIPTION | SYMBOL | VALUE UNIT >= LEAST | NOTE", 4, 5, true, true, input},
-    {"text KEY | DESCRIPTION | SYMBOL | TEXT | NOTE", 4, 5, true, true, text},
+    {"input KEY | DESCRIPTION | SYMBOL | VALUE UNIT >= LEAST | usual LOW..HIGH UNIT | NOTE", 4, 5, true, true,
+     input, true},
+    {"text KEY | DESCRIPTION | SYMBOL | TEXT | NOTE", 4, 5, true, true, text, true},
     {"choice KEY | DESCRIPTION | SYMBOL | DEFAULT | OPTION, OPTION | NOTE", 5, 6, true, true, choice},
-    {"given KEY | DESCRIPTION | SYMBOL | VALUE UNIT | NOTE", 4, 5, true, true, given},
+    {"given KEY | DESCRIPTION | SYMBOL | VALUE UNIT | usual LOW..HIGH UNIT | NOTE", 4, 5, true, true, given,
+     true},
     {"result KEY | DESCRIPTION | SYMBOL | UNIT | FORMULA | NOTE", 5, 6, true, true, result},
     {"words KEY | DESCRIPTION | SYMBOL | FORMULA | NOTE", 4, 5, true, true, words},
     {"check KEY | DESCRIPTION | A >= B or A <= B or = FORMULA | NOTE", 3, 4, false, true, check},
@@ -92,10 +117,12 @@ constexpr Form forms[] = {
     {"picture KEY | TITLE | X FROM TO Y FROM TO in mm | LOOK TABLE, LOOK TABLE", 4, 4, false, false,
      read_picture}};
 
-Row row_of_fields(const Form& form, const Fields& fields) {
+Row row_of_fields(const Form& form, Fields fields) {
+    Row row;
+    if (form.may_be_usual) row.usual = fields.take_usual();
+    if (form.may_be_usual) row.optional = fields.take_optional();
     if (fields.count() < form.least || fields.count() > form.most)
         fields.mistake("wanted: " + std::string(form.form));
-    Row row;
     row.key = fields.key(0);
     row.description = fields.at(1);
     if (form.has_symbol) row.symbol = fields.at(2);

@@ -2,6 +2,7 @@
 /// The rows of a sheet as text: what all have, and each kind with what it alone has.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <variant>
@@ -11,6 +12,7 @@
 #include "sheets/builder/dual.hpp"
 #include "sheets/builder/numbers.hpp"
 #include "sheets/builder/paper.hpp"
+#include "sheets/builder/usual.hpp"
 
 namespace undercroft::sheets {
 
@@ -61,12 +63,14 @@ struct Words {
     DualText formula;
 };
 
-/// What must hold between two keys.
+/// What must hold between two keys: the one at hand, and the limit on the right.
 struct Comparison {
-    enum class Sense { at_least, at_most };
+    enum class Sense { at_least, at_most, above, below };
     std::string left;
     Sense sense = Sense::at_least;
     std::string right;
+    std::string condition;  ///< a key that is 1 where the check counts; empty: always
+    bool waits = false;     ///< where it does not hold it is open, not failed
 };
 
 /// A comparison, or a formula that gives 1, 0 or a text such as "open".
@@ -146,6 +150,8 @@ struct Row {
     std::string description;  ///< or title, or the paragraph
     std::string symbol;
     std::string note;
+    std::optional<Usual> usual;  ///< of what is typed in
+    bool optional = false;       ///< a text that may stay blank
     RowKind kind;
 
     template <class Kind>
@@ -173,6 +179,15 @@ struct Row {
                 return nullptr;
         },
         row.kind);
+}
+
+/// The column of a list that says whether each item passes. \return nullptr where there is none.
+[[nodiscard]] inline const Column* verdict_column(const Row& row) {
+    const auto* list = row.as<rows::List>();
+    if (list == nullptr) return nullptr;
+    for (const Column& column : list->columns)
+        if (column.format == Column::Format::verdict) return &column;
+    return nullptr;
 }
 
 /// A visitor of several functions, one a kind of row.

@@ -33,6 +33,7 @@ public:
                               [this](const rows::Comparison& comparison) {
                                   keys_.push_back(comparison.left);
                                   keys_.push_back(comparison.right);
+                                  if (!comparison.condition.empty()) keys_.push_back(comparison.condition);
                               }},
                    check.demand.in(system_));
     }

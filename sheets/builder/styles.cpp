@@ -21,6 +21,8 @@ constexpr const char* pass_ground = "#d8ecdc";
 constexpr const char* pass_ink = "#17502a";
 constexpr const char* fail_ground = "#f6cfc9";
 constexpr const char* fail_ink = "#7d1410";
+constexpr const char* amber_ground = "#ffd990";
+constexpr const char* amber_ink = "#6b4200";
 
 struct Look {
     const char* name;
@@ -72,6 +74,16 @@ Look wrong(Look entry, const char* name) {
     return entry;
 }
 
+/// An entry that is possible, yet outside what is usual.
+Look unusual(Look entry, const char* name) {
+    entry.name = name;
+    entry.ground = amber_ground;
+    entry.colour = amber_ink;
+    entry.bold = true;
+    entry.edge = amber_ink;
+    return entry;
+}
+
 void add_cell_styles(xml_node styles) {
     const Look entry = {.name = "Entry",
                         .parent = "Default",
@@ -86,6 +98,27 @@ void add_cell_styles(xml_node styles) {
                              .wrap = true,
                              .entry = true,
                              .edge = sand_edge};
+    const Look grid_entry = {.name = "GridEntry",
+                             .parent = "Default",
+                             .align = "end",
+                             .ground = sand,
+                             .size = "8pt",
+                             .entry = true,
+                             .edge = sand_edge};
+    const Look share_entry = {.name = "ShareEntry",
+                              .parent = "Entry",
+                              .format = "Percent",
+                              .align = "end",
+                              .ground = sand,
+                              .entry = true,
+                              .edge = sand_edge};
+    const Look mark = {.name = "Mark",
+                       .parent = "Default",
+                       .align = "center",
+                       .colour = muted,
+                       .size = "7pt",
+                       .entry = true,
+                       .edge = hair};
     xml_node standard = add_style(styles, "Default", "table-cell");
     xml_node text = standard.append_child("style:text-properties");
     set(text, "style:font-name", "Liberation Sans");
@@ -156,15 +189,13 @@ void add_cell_styles(xml_node styles) {
         {.name = "LinkTyped", .parent = "Default", .align = "end", .colour = muted, .bottom = hair},
         entry,
         wrong(entry, "EntryWrong"),
-        {.name = "ShareEntry",
-         .parent = "Entry",
-         .format = "Percent",
-         .align = "end",
-         .ground = sand,
-         .entry = true,
-         .edge = sand_edge},
+        unusual(entry, "EntryUnusual"),
+        share_entry,
+        wrong(share_entry, "ShareEntryWrong"),
+        unusual(share_entry, "ShareEntryUnusual"),
         text_entry,
         wrong(text_entry, "TextEntryWrong"),
+        unusual(text_entry, "TextEntryUnusual"),
         {.name = "UnitEntry",
          .parent = "Default",
          .align = "start",
@@ -181,12 +212,6 @@ void add_cell_styles(xml_node styles) {
          .align = "center",
          .bold = true,
          .edge = line},
-        {.name = "Open",
-         .parent = "Default",
-         .format = "OpenFormat",
-         .align = "center",
-         .bold = true,
-         .edge = line},
         {.name = "TableTitle", .parent = "Default", .bold = true},
         {.name = "TableHead",
          .parent = "Default",
@@ -199,6 +224,14 @@ void add_cell_styles(xml_node styles) {
         {.name = "TableHeadLeft",
          .parent = "Default",
          .align = "start",
+         .ground = mist,
+         .colour = slate,
+         .size = "8pt",
+         .bold = true,
+         .wrap = true},
+        {.name = "TableHeadMiddle",
+         .parent = "Default",
+         .align = "center",
          .ground = mist,
          .colour = slate,
          .size = "8pt",
@@ -225,13 +258,20 @@ void add_cell_styles(xml_node styles) {
          .italic = true,
          .entry = true,
          .edge = sand_edge},
-        {.name = "GridEntry",
+        grid_entry,
+        wrong(grid_entry, "GridEntryWrong"),
+        unusual(grid_entry, "GridEntryUnusual"),
+        mark,
+        unusual(mark, "MarkWanted"),
+        {.name = "Kept", .parent = "Default", .colour = muted, .size = "8pt"},
+        {.name = "SummaryCount", .parent = "Default", .format = "Whole", .align = "end", .bottom = hair},
+        {.name = "SummaryDash", .parent = "Default", .align = "end", .colour = muted, .bottom = hair},
+        {.name = "Words8",
          .parent = "Default",
-         .align = "end",
-         .ground = sand,
+         .align = "start",
          .size = "8pt",
-         .entry = true,
-         .edge = sand_edge},
+         .wrap = true,
+         .bottom = hair},
         {.name = "GridText",
          .parent = "Default",
          .align = "start",

@@ -126,14 +126,15 @@ bool Document::has_name(const std::string& name) const {
     return names->hasByName(to_ustring(name));
 }
 
-Reference<css::table::XCell> Document::named(const std::string& name, int columns_right) const {
+Reference<css::table::XCell> Document::named(const std::string& name, int columns_right,
+                                             int rows_below) const {
     const Reference<css::beans::XPropertySet> properties(document_, UNO_QUERY_THROW);
     const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"),
                                                        UNO_QUERY_THROW);
     if (!names->hasByName(to_ustring(name))) throw std::runtime_error("the workbook has no name " + name);
     const Reference<css::sheet::XCellRangeReferrer> range(names->getByName(to_ustring(name)),
                                                           UNO_QUERY_THROW);
-    return range->getReferredCells()->getCellByPosition(columns_right, 0);
+    return range->getReferredCells()->getCellByPosition(columns_right, rows_below);
 }
 
 void Document::keep_rows_in_sight(int rows) const {

@@ -38,9 +38,9 @@ public:
     /// A cell by sheet and address such as `B3`.
     [[nodiscard]] css::uno::Reference<css::table::XCell> cell(const std::string& sheet,
                                                               const std::string& address) const;
-    /// The first cell of a defined name, or the one that many columns to its right.
-    [[nodiscard]] css::uno::Reference<css::table::XCell> named(const std::string& name,
-                                                               int columns_right = 0) const;
+    /// The first cell of a defined name, or the one that many columns to its right and rows below.
+    [[nodiscard]] css::uno::Reference<css::table::XCell> named(const std::string& name, int columns_right = 0,
+                                                               int rows_below = 0) const;
     [[nodiscard]] bool has_name(const std::string& name) const;
 
     /// Sets up the view that the file keeps: on each sheet these first rows stay in sight, no grid, and the

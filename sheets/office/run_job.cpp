@@ -1,21 +1,17 @@
 // Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out.
-#include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/container/XNameAccess.hpp>
-#include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/table/CellContentType.hpp>
 
 #include <cstdio>
 #include <iostream>
 #include <map>
-#include <optional>
 #include <set>
 
 #include "sheets/builder/files.hpp"
 #include "sheets/builder/job_text.hpp"
 #include "sheets/builder/job_verdicts.hpp"
-#include "sheets/builder/numbers.hpp"
-#include "sheets/builder/typed_range.hpp"
+#include "sheets/builder/layout.hpp"
 #include "sheets/office/errors.hpp"
+#include "sheets/office/job_filler.hpp"
 #include "sheets/office/tool.hpp"
 
 namespace undercroft::sheets {
@@ -62,6 +58,7 @@ public:
         document.store(output / (name + ".ods"));
         document.store(output / (name + ".pdf"));
         print_checks(document, name);
+        print_state(document);
         const std::vector<CellError> errors = errors_of(document);
         print_errors(errors, std::cout, "  ");
         std::cout << "  written: " << (output / (name + ".ods")).string() << " and .pdf\n";
@@ -86,10 +83,14 @@ public:
             if (!used_.contains(key)) keys.push_back(key);
         for (const auto& [key, value] : job_.rows)
             if (!used_.contains(key)) keys.push_back(key);
+        for (const std::string& key : job_.confirmed)
+            if (!used_.contains(key)) keys.push_back(key);
         return keys;
     }
 
     [[nodiscard]] const JobVerdicts& verdicts() const { return verdicts_; }
+    /// Inputs that the job left to give, impossible or assumed.
+    [[nodiscard]] const std::vector<std::string>& complaints() const { return complaints_; }
 
 private:
     template <class Visit>
@@ -102,17 +103,18 @@ private:
         return cell->getType() == css::table::CellContentType_FORMULA;
     }
 
+    [[nodiscard]] std::vector<Sheet> sheets_of(const std::string& workbook) const {
+        std::vector<Sheet> sheets;
+        for (const std::string& name : workbooks_.at(text_of(workbook)).sheets)
+            sheets.push_back(sheets_.at(name));
+        return sheets;
+    }
+
     void fill(const Document& document, const std::string& workbook) {
-        for (const auto& [key, value] : job_.values) {
-            if (!document.has_name(key)) continue;
-            used_.insert(key);
-            if (!is_formula(document.named(key))) fill_value(document, key, value);
-        }
-        for (const auto& [key, rows] : job_.rows) {
-            if (!document.has_name(key)) continue;
-            used_.insert(key);
-            fill_rows(document, workbook, key, rows);
-        }
+        const std::vector<Sheet> sheets = sheets_of(workbook);
+        JobFiller filler(document, sheets);
+        filler.fill(job_);
+        used_.insert(filler.used().begin(), filler.used().end());
         // What an earlier workbook computed and this one is given.
         each_row(workbook, [&](const std::string&, const Row& row) {
             const auto known = computed_.find(row.key);
@@ -121,63 +123,8 @@ private:
             if (is_formula(document.named(row.key))) return;
             document.named(row.key)->setValue(known->second.number);
             document.named(row.key, 1)->setFormula(to_ustring(known->second.unit));
+            filler.confirm(row.key);
         });
-    }
-
-    static void fill_value(const Document& document, const std::string& key, const std::string& value) {
-        const Reference<css::table::XCell> cell = document.named(key);
-        const std::optional<NumberAndUnit> quantity = leading_number(value);
-        if (cell->getType() == css::table::CellContentType_VALUE && quantity) {
-            cell->setValue(quantity->number);
-            document.named(key, 1)->setFormula(to_ustring(quantity->unit));
-        } else {
-            cell->setFormula(to_ustring("'" + value));  // as text, whatever it looks like
-        }
-    }
-
-    [[nodiscard]] TypedRange range_of(const std::string& workbook, const std::string& key) const {
-        TypedRange found;
-        each_row(workbook, [&](const std::string&, const Row& row) {
-            if (auto range = typed_range(row, key)) found = std::move(*range);
-        });
-        return found;
-    }
-
-    /// Types rows into a grid, a list or a column of one, from the first row down.
-    void fill_rows(const Document& document, const std::string& workbook, const std::string& key,
-                   const std::vector<std::vector<std::string>>& rows) {
-        const Reference<css::beans::XPropertySet> properties(document.model(), css::uno::UNO_QUERY_THROW);
-        const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"),
-                                                           css::uno::UNO_QUERY_THROW);
-        const Reference<css::sheet::XCellRangeReferrer> referrer(names->getByName(to_ustring(key)),
-                                                                 css::uno::UNO_QUERY_THROW);
-        const Reference<css::table::XCellRange> range = referrer->getReferredCells();
-        const TypedRange typed = range_of(workbook, key);
-        for (std::size_t r = 0; r < rows.size(); ++r) {
-            if (rows[r].size() > typed.fields.size())
-                throw std::runtime_error("the job's " + key + " has " + std::to_string(rows[r].size()) +
-                                         " fields in a row; there are " +
-                                         std::to_string(typed.fields.size()));
-            for (std::size_t i = 0; i < rows[r].size(); ++i)
-                fill_cell(range, typed.first_row + static_cast<sal_Int32>(r), typed.fields[i], rows[r][i]);
-        }
-    }
-
-    /// "-" makes a cell blank and leaves the unit beside it; "=" leaves both as they are.
-    static void fill_cell(const Reference<css::table::XCellRange>& range, sal_Int32 row, TypedField field,
-                          const std::string& text) {
-        if (text == "=") return;
-        const Reference<css::table::XCell> cell = range->getCellByPosition(field.column, row);
-        const std::optional<NumberAndUnit> quantity = leading_number(text);
-        if (text == "-") {
-            cell->setFormula({});
-        } else if (quantity && (field.is_pair || quantity->unit.empty())) {
-            cell->setValue(quantity->number);
-            if (!quantity->unit.empty())
-                range->getCellByPosition(field.column + 1, row)->setFormula(to_ustring(quantity->unit));
-        } else {
-            cell->setFormula(to_ustring("'" + text));  // as text, whatever it looks like
-        }
     }
 
     void collect(const Document& document, const std::string& workbook) {
@@ -189,21 +136,62 @@ private:
         });
     }
 
+    /// Of a list of which each item is checked: FAIL where one fails, open where one is.
+    static std::string verdict_of_items(const Document& document, const Row& row, const Column& column) {
+        const std::string key = row.key + "_" + column.name;
+        std::set<std::string> verdicts;
+        const int items = static_cast<int>(row.as<rows::List>()->items.size());
+        for (int item = 0; item < items; ++item) verdicts.insert(shown(document.named(key, 0, item)));
+        for (const char* worst : {"FAIL", "open"})
+            if (verdicts.contains(worst)) return worst;
+        return "PASS";
+    }
+
     void print_checks(const Document& document, const std::string& workbook) {
         each_row(workbook, [&](const std::string& sheet, const Row& row) {
-            if (!row.is<rows::Check>() || !document.has_name(row.key)) return;
-            const std::string verdict = shown(document.named(row.key));
+            if (!document.has_name(row.key)) return;
+            const Column* column = verdict_column(row);
+            if (!row.is<rows::Check>() && column == nullptr) return;
+            const std::string verdict =
+                column == nullptr ? shown(document.named(row.key)) : verdict_of_items(document, row, *column);
             std::printf("  %-11s %-11s %s\n", verdict.c_str(), sheet.c_str(), row.description.c_str());
             verdicts_.add(workbook, row.key, verdict);
         });
         std::fflush(stdout);
     }
 
+    /// What the head of the first sheet says of the whole workbook: the job must have given and confirmed
+    /// every input.
+    void print_state(const Document& document) {
+        const std::string state = shown(document.cell(document.sheet_names().front(), "A3"));
+        std::cout << "  " << state << std::endl;
+        for (const char* word : {"to give", "impossible", "assumed"})
+            if (state.find(std::string(word) + ": ") != std::string::npos)
+                complaints_.push_back("the workbook says: " + state + where_text(document));
+    }
+    /// The rows that the summary names.
+    static std::string where_text(const Document& document) {
+        std::string text;
+        const auto sheet = document.sheet(document.sheet_names().front());
+        bool below = false;
+        for (sal_Int32 row = first_row; row < most_rows_of_summary; ++row) {
+            const std::string name = shown(sheet->getCellByPosition(description_column, row));
+            const std::string where = shown(sheet->getCellByPosition(symbol_column, row));
+            below = below || name == "Where";
+            if (below && where.find("Rows, by") != 0 && !where.empty())
+                text += "\n    " + name + ": " + where;
+            if (below && name.empty()) break;
+        }
+        return text;
+    }
+    static constexpr sal_Int32 most_rows_of_summary = 60;
+
     const JobText& job_;
     std::map<std::string, WorkbookText> workbooks_;
     std::map<std::string, Sheet> sheets_;
     std::map<std::string, Computed> computed_;
     JobVerdicts verdicts_;
+    std::vector<std::string> complaints_;
     std::set<std::string> used_;
 };
 
@@ -238,6 +226,7 @@ int run(const Wanted& wanted) {
         errors += runner.run(office, workbook, wanted.templates, output);
     runner.print_main_results();
     std::vector<std::string> complaints = runner.verdicts().complaints(job.failing);
+    complaints.insert(complaints.end(), runner.complaints().begin(), runner.complaints().end());
     for (const std::string& key : runner.unused())
         complaints.push_back("the job's key " + key + " is in none of these workbooks");
     for (const std::string& complaint : complaints) std::cout << "  " << complaint << "\n";
@@ -253,7 +242,8 @@ int main(int argc, char** argv) {
     CLI::App app(
         "Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out. "
         "What one workbook computes and a later one is given is handed on. Ends with 1 when a formula cell "
-        "shows an error, or other checks fail than the job says must fail.",
+        "shows an error, other checks fail than the job says must fail, or an input is not given or not "
+        "confirmed.",
         "run_job");
     Wanted wanted;
     add_extensions(app, wanted.extensions);

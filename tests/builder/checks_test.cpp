@@ -1,5 +1,4 @@
-// Checks, the rows that gather them, and the head that counts what is open.
-#include "sheets/builder/layout.hpp"
+// Checks, and the rows that gather them.
 #include "tests/builder/made.hpp"
 
 namespace undercroft::tests {
@@ -7,29 +6,72 @@ namespace undercroft::tests {
 using namespace sheets;
 using Catch::Contains;
 
-TEST_CASE("a comparison computes a verdict, and writes what it compared before its note") {
+TEST_CASE("a comparison computes a verdict from its two keys") {
     const SheetGrid sheet = sheet_of(
-        "input a_b | A | a | 1 m\ninput l_l | L | a_min | 1 m\ntext t_t | T | t | x\ncheck c_c | Wide | a_b "
-        ">= l_l | "
-        "12\" at least\ncheck d_d | Narrow | a_b <= l_l\ncheck e_e | Text | t_t >= l_l");
-    CHECK(formula_at(sheet, "G8") == "UNDERCROFT.UC.ATLEAST(a_b;l_l)");
-    CHECK(cell_at(sheet, "G8").style == "Verdict");
-    CHECK(cell_at(sheet, "G8").columns == 2);
-    CHECK(text_at(sheet, "F8") == "a ≥ a_min");
-    CHECK(cell_at(sheet, "F8").style == "Symbol");
-    CHECK(formula_at(sheet, "I8") ==
-          "IFERROR(TEXT([.G5];\"0.###\")&\" \"&[.H5]&\" ≥ \"&TEXT([.G6];\"0.###\")&\" \"&[.H6]&\"; 12\"\" at "
-          "least\";\"12\"\" at least\")");
-    CHECK(cell_at(sheet, "I8").style == "Note");
-    CHECK(cell_at(sheet, "I8").columns == 4);
-    CHECK_FALSE(formula_at(sheet, "M8").empty());
-    CHECK(formula_at(sheet, "G9") == "UNDERCROFT.UC.ATMOST(a_b;l_l)");
-    CHECK(text_at(sheet, "F9") == "a ≤ a_min");
-    CHECK(formula_at(sheet, "I9") ==
-          "IFERROR(TEXT([.G5];\"0.###\")&\" \"&[.H5]&\" ≤ \"&TEXT([.G6];\"0.###\")&\" \"&[.H6];\"\")");
-    CHECK(formula_at(sheet, "I10").starts_with("IFERROR(TEXT([.G7];\"0.###\")&\" ≥ \"&TEXT([.G6]"));
+        "result a_b | A | a | m | UC.A(1; @)\nresult l_l | L | a_min | m | UC.L(1; @)\n"
+        "check c_c | Wide | a_b >= l_l | 12\" at least\ncheck d_d | Narrow | a_b <= l_l\n"
+        "check e_e | Above | a_b > l_l\ncheck f_f | Below | a_b < l_l\ncheck g_g | Done | a_b >= l_l else "
+        "open");
+    CHECK(formula_at(sheet, "G7") == "UNDERCROFT.UC.ATLEAST(a_b;l_l)");
+    CHECK(cell_at(sheet, "G7").style == "Verdict");
+    CHECK(cell_at(sheet, "G7").columns == 2);
+    CHECK(text_at(sheet, "F7") == "a ≥ a_min");
+    CHECK(cell_at(sheet, "F7").style == "Symbol");
+    CHECK(cell_at(sheet, "I7").style == "Note");
+    CHECK(cell_at(sheet, "I7").columns == 4);
+    CHECK_FALSE(formula_at(sheet, "N7").empty());
+    CHECK(formula_at(sheet, "G8") == "UNDERCROFT.UC.ATMOST(a_b;l_l)");
+    CHECK(text_at(sheet, "F8") == "a ≤ a_min");
+    CHECK(formula_at(sheet, "G9") == "NOT(UNDERCROFT.UC.ATMOST(a_b;l_l))*1");
+    CHECK(text_at(sheet, "F9") == "a > a_min");
+    CHECK(formula_at(sheet, "G10") == "NOT(UNDERCROFT.UC.ATLEAST(a_b;l_l))*1");
+    CHECK(text_at(sheet, "F10") == "a < a_min");
+    CHECK(formula_at(sheet, "G11") == "IF(UNDERCROFT.UC.ATLEAST(a_b;l_l)=1;1;\"open\")");
     CHECK(mistake_of({"sheet Pit | P\ninput a_b | A | a | 1 m\ncheck c_c | C | a_b >= no_key\n"}) ==
           "sheet Pit, line 3: 'no_key' is no key of this workbook");
+    CHECK(mistake_of({"sheet Pit | P\ninput a_b | A | a | 1 m\ncheck c_c | C | a_b >= a_b if no_key\n"}) ==
+          "sheet Pit, line 3: 'no_key' is no key of this workbook");
+    CHECK(mistake_of(
+              {"sheet Pit | P\ninput a_b | A | a | 1 m\ntext t_t | T | | x\ncheck c_c | C | t_t >= a_b\n"}) ==
+          "sheet Pit, line 4: a check compares two numbers with units");
+    CHECK_THAT(mistake_in("check c_c | C | a_b >= l_l else failed"), Contains("a check is open or fails"));
+}
+
+TEST_CASE("a limit that is typed in and is 0 or blank makes its check open, where 0 is no number there") {
+    const auto verdict = [](const std::string& usual) {
+        return formula_at(sheet_of("result a_b | A | | m | UC.A(1; @)\ninput l_l | L | | 1 m | " + usual +
+                                   "\ncheck c_c | C | a_b >= l_l"),
+                          "G7");
+    };
+    CHECK(verdict("usual 0.5..2 m") ==
+          "IF([.G6]=0;\"open: limit not given\";UNDERCROFT.UC.ATLEAST(a_b;l_l))");
+    CHECK(verdict("usual 0.5..2 m or 0") == "UNDERCROFT.UC.ATLEAST(a_b;l_l)");
+}
+
+TEST_CASE("a check counts where its condition is 1") {
+    const SheetGrid sheet = sheet_of(
+        "result a_b | A | | m | UC.A(1; @)\nresult l_l | L | | m | UC.L(1; @)\nresult k_k | K | | 1 | 0\n"
+        "check c_c | C | a_b <= l_l if k_k");
+    CHECK(formula_at(sheet, "G8") == "IF([.G7]=1;UNDERCROFT.UC.ATMOST(a_b;l_l);\"not counted\")");
+    CHECK_THAT(helper_formula(sheet, 8, Helper::demand), Contains("IF([.G7]=1;UNDERCROFT.UC.CONVERT(a_b;"));
+}
+
+TEST_CASE("demand, capacity and ratio stand beside a check, in the unit of its limit") {
+    const SheetGrid sheet = sheet_of(
+        "result a_b | A | | mm | UC.A(1; @)\nresult l_l | L | | m | UC.L(1; @)\nresult x_level | X | | m | "
+        "UC.X(1; @)\n"
+        "check c_c | C | a_b >= l_l\ncheck d_d | D | a_b <= l_l\ncheck e_e | E | a_b >= x_level");
+    CHECK(helper_formula(sheet, 8, Helper::check_unit) == "IF([.H6]&\"\"=\"1\";\"\";\" \"&[.H6])");
+    const std::string unit = ";[.H6]&\"\");\"-\")";
+    CHECK(helper_formula(sheet, 8, Helper::demand) == "IFERROR(UNDERCROFT.UC.CONVERT(l_l" + unit);
+    CHECK(helper_formula(sheet, 8, Helper::capacity) == "IFERROR(UNDERCROFT.UC.CONVERT(a_b" + unit);
+    CHECK_THAT(helper_formula(sheet, 9, Helper::demand), Contains("CONVERT(a_b;"));
+    CHECK_THAT(helper_formula(sheet, 9, Helper::capacity), Contains("CONVERT(l_l;"));
+    CHECK_THAT(helper_formula(sheet, 8, Helper::ratio),
+               Contains(helper_cell(8, Helper::demand) + "/" + helper_cell(8, Helper::capacity)));
+    // A level is above a datum: its ratio says nothing.
+    CHECK(cell_at(sheet, helper(8, Helper::kept_number)).number == 0);
+    CHECK(cell_at(sheet, helper(10, Helper::kept_number)).number == 2);
 }
 
 TEST_CASE("the symbols of a comparison stand where both sides have one") {
@@ -46,128 +88,75 @@ TEST_CASE("a check by formula keeps its note") {
     CHECK(formula_at(sheet, "G6") == " UNDERCROFT.UC.WITHIN(a_b; a_b; \"1 m\")");
     CHECK(text_at(sheet, "I6") == "Note");
     CHECK(cell_at(sheet, "G6").columns == 2);
-    CHECK_FALSE(sheet.waits);
-    CHECK(sheet_of("check c_c | C | = IF(1; 1; \"open\")").waits);
-    CHECK_FALSE(sheet_of("check c_c | C | = IF(1; 1; \"opened\")").waits);
+    CHECK_FALSE(sheet.cells.contains(place_of(helper(6, Helper::demand))));
 }
 
 TEST_CASE("a check leaves room for the values that it compares") {
     const auto height = [](const std::string& check) {
         return sheet_of("input a_b | A | | 1 m\ninput l_l | L | | 1 m\n" + check).row_heights_cm.at(6);
     };
-    // 4 columns hold 48 small characters; the values take 26 of them and "; ".
-    CHECK(height("check c_c | C | a_b >= l_l | " + std::string(20, 'x')) == Approx(0.54));
-    CHECK(height("check c_c | C | a_b >= l_l | " + std::string(21, 'x')) == Approx(0.98));
+    // 4 columns hold 48 small characters; the values take 38 of them and "; ".
+    CHECK(height("check c_c | C | a_b >= l_l | " + std::string(8, 'x')) == Approx(0.54));
+    CHECK(height("check c_c | C | a_b >= l_l | " + std::string(9, 'x')) == Approx(0.98));
     CHECK(height("check c_c | C | = UC.X(a_b) | " + std::string(21, 'x')) == Approx(0.54));
     CHECK(height("check c_c | " + std::string(90, 'x') + " | a_b >= l_l") == Approx(3 * 0.44 + 0.1));
 }
 
-TEST_CASE("the summary counts each other sheet, the dashboard shows every check") {
+TEST_CASE("the summary counts each sheet by kind and adds up, and lists where it is") {
     const WorkbookGrid workbook = workbook_of(
-        {"sheet Job | The job\nsummary\ndashboard\n",
-         "sheet Pit | The pit\ninput a_b | A | a | 1 m\ncheck c_c | Deep enough | a_b >= a_b | Note\n",
-         "sheet Bed | The bed\ncheck d_d | Wide enough | = 1\ncheck e_e | Long enough | = 1\n"});
+        {"sheet Job | The job\nsummary\n",
+         "sheet Pit | The pit\ninput a_b | A | a | 1 m\ncheck c_c | Deep enough | a_b >= a_b | Note\n"});
     const SheetGrid& job = workbook.sheets[0];
-    CHECK(text_at(job, "A5") == "Jo1");
-    CHECK(text_at(job, "B5") == "The pit");
-    CHECK(cell_at(job, "B5").columns == 4);
-    CHECK(formula_at(job, "G5") == "[$Pit.$L$3]");
-    CHECK(cell_at(job, "G5").style == "Open");
-    CHECK(cell_at(job, "G5").columns == 2);
-    CHECK(text_at(job, "I5") == "failed and open checks, errors and wrong entries on the sheet Pit");
-    CHECK(cell_at(job, "F5").style == "Symbol");
-    CHECK(formula_at(job, "G6") == "[$Bed.$L$3]");
-    CHECK(job.row_heights_cm.at(4) == Approx(2 * 0.44 + 0.1));  // its note takes two lines
-
-    CHECK(text_at(job, "A7") == "Jo3");
-    CHECK(text_at(job, "B7") == "Deep enough");
+    CHECK(text_at(job, "F5") == "Fail");
+    CHECK(text_at(job, "K5") == "Assumed");
+    CHECK(text_at(job, "L5") == "Errors");
+    CHECK(text_at(job, "B6") == "The job");
+    CHECK(text_at(job, "B7") == "The pit");
     CHECK(cell_at(job, "B7").columns == 4);
-    CHECK(text_at(job, "F7") == "Pit");
-    CHECK(formula_at(job, "G7") == "[$Pit.$G$6]");
-    CHECK(cell_at(job, "G7").style == "Verdict");
-    CHECK(cell_at(job, "G7").columns == 2);
-    CHECK(formula_at(job, "I7") == "[$Pit.$I$6]");
-    CHECK(cell_at(job, "I7").columns == 4);
-    CHECK(formula_at(job, "M7") == "IF(ISERROR([.G7]);UNDERCROFT.UC.WHY([.G7]);\"\")");
-    CHECK(job.row_heights_cm.contains(6));
-    CHECK(text_at(job, "B8") == "Wide enough");
-    CHECK(formula_at(job, "G9") == "[$Bed.$G$6]");
+    const auto in_pit = [](int row, Helper which) {
+        return "[$Pit.$" + helper(row, which).substr(0, helper(row, which).find_first_of("0123456789")) +
+               "$" + std::to_string(row) + "]";
+    };
+    CHECK(formula_at(job, "F7") == in_pit(3, Helper::fails));
+    CHECK(formula_at(job, "I7") == in_pit(3, Helper::impossible) + "+" + in_pit(3, Helper::not_listed));
+    CHECK(formula_at(job, "L7") == "[$Pit.$N$1]");
+    CHECK(text_at(job, "B8") == "The whole workbook");
+    CHECK(formula_at(job, "F8") == "SUM([.F6:.F7])");
+    CHECK(job.whole_workbook_row == 7);
+    CHECK(text_at(job, "B11") == "Pit");
+    CHECK_THAT(formula_at(job, "F11"), Contains("[$Pit.$O$2:.$U$2]"));
+    CHECK_THAT(formula_at(job, "N2"),
+               Contains("IF([.F8]+[.H8]+[.I8]+[.K8]+[.L8]>0;\"Not ready for checking\""));
+    CHECK_THAT(helper_formula(job, 3, Helper::state), Contains("IF([.K8]>0;\"assumed: \"&[.K8];\"\")"));
+}
+
+TEST_CASE("the dashboard shows every check with its numbers, and how many items of a list pass") {
+    const WorkbookGrid workbook = workbook_of(
+        {"sheet Job | The job\ndashboard\n",
+         "sheet Pit | The pit\ninput a_b | A | a | 1 m\ncheck c_c | Deep enough | a_b >= a_b | Note\n",
+         "sheet Bed | The bed\ncheck e_e | Long enough | = 1\nlist l_l | Levels | n, unit m, as n; v, format "
+         "verdict, "
+         "as v := UC.ATLEAST(@n; @n)\n: 1 m\n: 2 m\n"});
+    const SheetGrid& job = workbook.sheets[0];
+    const char* heads[] = {"F5", "G5", "H5", "I5", "J5", "K5"};
+    const char* texts[] = {"Sheet", "Demand", "Capacity", "Unit", "Ratio", "Verdict"};
+    for (int i = 0; i < 6; ++i) CHECK(text_at(job, heads[i]) == texts[i]);
+    CHECK(text_at(job, "A6") == "Jo1");
+    CHECK(text_at(job, "B6") == "Deep enough");
+    CHECK(text_at(job, "F6") == "Pit");
+    CHECK_THAT(formula_at(job, "G6"), Catch::StartsWith("[$Pit."));
+    CHECK(cell_at(job, "G6").style == "Number");
+    CHECK(formula_at(job, "K6") == "[$Pit.$G$6]");
+    CHECK(cell_at(job, "K6").style == "Verdict");
+    CHECK(cell_at(job, "K6").columns == 2);
+    CHECK(formula_at(job, "N6") == "IF(ISERROR([.K6]);UNDERCROFT.UC.WHY([.K6]);\"\")");
+    CHECK(text_at(job, "B7") == "Long enough");
+    CHECK(text_at(job, "G7") == "-");  // yes or no
+    CHECK(text_at(job, "B8") == "Levels");
+    CHECK(formula_at(job, "G8") == "ROWS(l_l_v)");
+    CHECK(formula_at(job, "H8") == "COUNTIF(l_l_v;1)");
+    CHECK(formula_at(job, "K8") == "IF(COUNTIF(l_l_v;0)>0;0;IF(COUNTIF(l_l_v;\"open\")>0;\"open\";1))");
     CHECK(job.checks.empty());  // they are counted where they stand
-}
-
-TEST_CASE("the head counts errors, open checks and wrong entries, each in its column row by row") {
-    const SheetGrid sheet = sheet_of(
-        "input a_b | A | | 1 m\ninput f_f | F | | 2 1 >= 1\nchoice k_k | K | | a | a, b\ncheck c_c | C | a_b "
-        ">= "
-        "a_b\ncheck d_d | D | = f_f.value\n");
-    CHECK(text_at(sheet, "A1") == "A pit");
-    CHECK(cell_at(sheet, "A1").style == "Title");
-    CHECK(formula_at(sheet, "N8") == "IF(ISERROR([.G8]);0;([.G8]<>1)*([.G8]<>\"not counted\"))");
-    CHECK(formula_at(sheet, "N9") == "IF(ISERROR([.G9]);0;([.G9]<>1)*([.G9]<>\"not counted\"))");
-    CHECK(formula_at(sheet, "O5") == "IF(ISERROR(SQRT([.G5]));1;0)");
-    CHECK(formula_at(sheet, "P6") == "IF(ISERROR(SQRT([.G6]-1));1;0)");
-    CHECK(formula_at(sheet, "Q7") == "IF(ISERROR(1/OR([.G7]=\"a\";[.G7]=\"b\"));1;0)");
-    CHECK(formula_at(sheet, "M3") == "SUMPRODUCT(ISERROR([.B5:.L10])*1)");
-    CHECK(formula_at(sheet, "N3") == "SUM([.N5:.N10])");
-    CHECK(formula_at(sheet, "O3") == "SUM([.O5:.O10])");
-    CHECK(formula_at(sheet, "P3") == "SUM([.P5:.P10])");
-    CHECK(formula_at(sheet, "Q3") == "SUM([.Q5:.Q10])");
-    CHECK(formula_at(sheet, "O2") == "[.O3]+[.P3]+[.Q3]");
-    CHECK(formula_at(sheet, "L3") == "[.M3]+[.N3]+[.O2]");
-    CHECK(cell_at(sheet, "L3").style == "OpenCount");
-    CHECK(text_at(sheet, "K3") == "open");
-    CHECK(formula_at(sheet, "N2") == "[.N3]&\" of 2 checks fail\"");
-    CHECK(formula_at(sheet, "M2") ==
-          "IF([.O2]>0;[.O2]&IF([.O2]=1;\" entry\";\" entries\")&\" cannot be right, marked in red\";"
-          "IF([.M3]>0;[.M3]&IF([.M3]=1;\" cell shows\";\" cells show\")&\" an error: the reason stands to "
-          "the right "
-          "of the row\"&IF([.N3]>0;\"; \"&[.N2];\"\");IF([.N3]>0;[.N2];\"No check of 2 fails\")))");
-    CHECK(
-        formula_at(sheet, "A3") ==
-        "IF(OR(ISERROR(UNDERCROFT.UC.VERSION());NOW()=0);\"The Undercroft add-in is not installed here: the "
-        "figures on this sheet are not computed and must not be used\";[.M2])");
-    CHECK(cell_at(sheet, "A3").style == "State");
-    CHECK(text_at(sheet, "M4") == "Reason, where a cell shows an error");
-    CHECK(text_at(sheet, "N4") == "Checks open");
-    CHECK(text_at(sheet, "O4") == "Below 0");
-    CHECK(text_at(sheet, "P4") == "Below least");
-    CHECK(text_at(sheet, "Q4") == "Not listed");
-}
-
-TEST_CASE("a kind of count that a sheet has not is left out") {
-    const SheetGrid none = sheet_of("remark R");
-    CHECK(formula_at(none, "L3") == "[.M3]");
-    CHECK(formula_at(none, "M2") ==
-          "IF([.M3]>0;[.M3]&IF([.M3]=1;\" cell shows\";\" cells show\")&\" an error: the reason stands to "
-          "the right "
-          "of the row\";\"No cell shows an error\")");
-    for (const char* address : {"N2", "N3", "N4", "O2", "O3", "P3", "Q3"}) {
-        CAPTURE(address);
-        CHECK_FALSE(none.cells.contains(place_of(address)));
-    }
-    const SheetGrid waits = sheet_of("check c_c | C | = IF(1; 1; \"open\")");
-    CHECK(formula_at(waits, "N2") == "[.N3]&\" of 1 checks fail or are open\"");
-    CHECK(formula_at(waits, "L3") == "[.M3]+[.N3]");
-    CHECK_FALSE(waits.cells.contains(place_of("O2")));
-}
-
-TEST_CASE("the head names the job and the columns") {
-    const WorkbookGrid workbook =
-        workbook_of({"sheet Job | The job\ntext job_name | N | | n\ntext job_number | N | | n\ntext "
-                     "job_revision | N | | n\n",
-                     "sheet Pit | The pit\nremark R\n"});
-    CHECK(formula_at(workbook.sheets[1], "A2") ==
-          "[$Job.$G$5]&\"   No. \"&[$Job.$G$6]&\"   revision \"&[$Job.$G$7]");
-    CHECK(cell_at(workbook.sheets[1], "A2").style == "JobLine");
-    const SheetGrid alone = sheet_of("remark R");
-    CHECK_FALSE(alone.cells.contains(place_of("A2")));
-    const std::pair<const char*, const char*> heads[] = {{"A4", "Ref"},    {"B4", "Description"},
-                                                         {"F4", "Symbol"}, {"G4", "Value"},
-                                                         {"H4", "Unit"},   {"I4", "Note or source"}};
-    for (const auto& [address, text] : heads) CHECK(text_at(alone, address) == text);
-    for (const char* address : {"A4", "C4", "H4", "L4"}) CHECK(cell_at(alone, address).style == "Heading");
-    CHECK(cell_at(alone, "G4").style == "HeadingRight");
-    CHECK(cell_at(alone, "M4").style == "ReasonHead");
 }
 
 }  // namespace undercroft::tests

@@ -59,7 +59,8 @@ TEST_CASE("cells of every kind are written, each with its style") {
     const xml_document document =
         parsed(workbook_of({"sheet Pit | P\ninput a_b | A | rho_s | 0.1 m\ntable t_t | T | 2 | x; y | "
                             "UC.T(a_b; @)\nresult r_r | R | | m | UC.R(a_b; @)\n"}));
-    const xml_node two = file_cell(parsed(workbook_of({"sheet Pit | P\ntext t_t | T | | x | Note\n"})), "Pit", "G5");
+    const xml_document texts = parsed(workbook_of({"sheet Pit | P\ntext t_t | T | | x | Note\n"}));
+    const xml_node two = file_cell(texts, "Pit", "G5");
     CHECK(value(two, "table:number-columns-spanned") == "2");
     CHECK(std::string(two.next_sibling().name()) == "table:covered-table-cell");
     const xml_node number = file_cell(document, "Pit", "G5");
@@ -85,9 +86,9 @@ TEST_CASE("cells of every kind are written, each with its style") {
     }
     CHECK(std::string(file_cell(document, "Pit", "F5").name()) == "table:table-cell");
     CHECK_FALSE(file_cell(document, "Pit", "A2").attribute("table:style-name"));
-    CHECK_FALSE(file_cell(document, "Pit", "I5").attribute("office:value-type"));  // no note: blank
+    CHECK_FALSE(file_cell(document, "Pit", "I12").attribute("office:value-type"));  // no note: blank
     for (const xml_node& row : rows_of(document, "Pit"))
-        CHECK(std::distance(row.children().begin(), row.children().end()) == 12 + 1 + 4);
+        CHECK(std::distance(row.children().begin(), row.children().end()) == 12 + 1 + 1 + helper_columns);
 }
 
 TEST_CASE("symbols are written as by hand: Greek letters, indices lowered") {
@@ -110,7 +111,7 @@ TEST_CASE("symbols are written as by hand: Greek letters, indices lowered") {
     CHECK(symbol("a ≥ b_1") == "a ≥ b[1]");
     CHECK(symbol("alphabet") == "alphabet");
     const xml_document document =
-        parsed(workbook_of({"sheet Pit | P\ninput a_b | Rate_of | A_t | 1 m | rho_b\n"}));
+        parsed(workbook_of({"sheet Pit | P\nresult a_b | Rate_of | A_t | m | UC.A(1; @) | rho_b\n"}));
     CHECK(value(file_cell(document, "Pit", "F5").child("text:p").child("text:span"), "text:style-name") ==
           "Lowered");
     CHECK(shown(file_cell(document, "Pit", "I5").child("text:p")) == "ρ[b]");
@@ -144,10 +145,14 @@ TEST_CASE("rows have their heights, pages their breaks, columns their widths") {
                          "']/style:table-column-properties",
                      "style:column-width");
     };
-    CHECK(document.select_nodes("//table:table/table:table-column").size() == 17);
-    CHECK(width(0) == "1.300cm");
+    CHECK(document.select_nodes("//table:table/table:table-column").size() == 12 + 1 + 1 + helper_columns);
+    CHECK(width(0) == "0.800cm");
     CHECK(width(1) == "1.800cm");
-    CHECK(width(12) == "11.000cm");
+    CHECK(width(12) == "0.500cm");   // marks
+    CHECK(width(13) == "11.000cm");  // reasons
+    const auto hidden =
+        document.select_nodes("//table:table/table:table-column[@table:visibility='collapse']");
+    CHECK(hidden.size() == helper_columns - static_cast<int>(first_kept));
     CHECK(value(document, "//table:table/table:table-column[2]", "table:style-name") ==
           value(document, "//table:table/table:table-column[3]", "table:style-name"));
     for (const auto& style : document.select_nodes("//office:automatic-styles/style:style")) {
@@ -174,8 +179,8 @@ TEST_CASE("a sheet is protected, prints its page only, and stands in its order")
     REQUIRE(sheets.size() == 3);
     CHECK(value(sheets[0].node(), "table:name") == "Bed");  // a flat file's charts are read at once
     CHECK(value(sheets[1].node(), "table:name") == "Pit");
-    CHECK(value(sheets[1].node(), "table:print-ranges") == "Pit.A1:Pit.L5");
-    CHECK(value(sheets[2].node(), "table:print-ranges") == "Top.A1:Top.R5");
+    CHECK(value(sheets[1].node(), "table:print-ranges") == "Pit.A1:Pit.M5");
+    CHECK(value(sheets[2].node(), "table:print-ranges") == "Top.A1:Top.S5");
     CHECK(value(sheets[0].node(), "table:print") == "false");
     CHECK_FALSE(sheets[0].node().attribute("table:print-ranges"));
     CHECK_FALSE(sheets[1].node().attribute("table:print"));
@@ -266,12 +271,30 @@ TEST_CASE("verdicts, counts, the state and wrong entries are coloured by what th
         return found;
     };
     CHECK(conditions("Pit", "G6") == Words{"=1 Passed", "=0 Failed"});
-    CHECK(conditions("Job", "G5") == Words{"=0 Passed", ">0 Failed"});
+    CHECK(conditions("Job", "F6") == Words{">0 Failed"});
     CHECK(conditions("Pit", "A3") == Words{"formula-is(ISERROR(UNDERCROFT.UC.VERSION())) Alarm"});
-    CHECK(conditions("Pit", "G5") == Words{"formula-is(ISERROR(SQRT([.G5]))) EntryWrong"});
-    CHECK(conditions("Pit", "G7") ==
-          Words{"formula-is(ISERROR(1/OR([.G7]=\"a\";[.G7]=\"b\"))) TextEntryWrong"});
-    CHECK(document.select_nodes("//calcext:conditional-format").size() == 6);
+    const std::string wrong = helper_cell(5, Helper::to_give) + "+" + helper_cell(5, Helper::impossible) +
+                              "+" + helper_cell(5, Helper::not_listed) + ">0";
+    CHECK(conditions("Pit", "G5") ==
+          Words{"formula-is(" + wrong + ") EntryWrong",
+                "formula-is(" + helper_cell(5, Helper::unusual) + "=1) EntryUnusual"});
+    CHECK(conditions("Pit", "M5") ==
+          Words{"formula-is(" + helper_cell(5, Helper::assumed) + "=1) MarkWanted"});
+    CHECK(conditions("Pit", "G7").size() == 2);
+}
+
+TEST_CASE("a range is checked in the unit that stands beside the number") {
+    const xml_document document =
+        parsed(workbook_of({"sheet Pit | P\ninput a_b | Depth | | 1 m | usual 0.5..2 m or 0 | Survey\n"}));
+    const xml_node range =
+        document.select_node("//table:content-validation[contains(@table:condition,'between')]").node();
+    REQUIRE(range);
+    CHECK(value(range, "table:base-cell-address") == "Pit.G5");
+    CHECK(value(range, "table:condition") ==
+          "of:cell-content-is-decimal-number() and cell-content-is-between(MIN(0;" +
+              helper_cell(5, Helper::least) + ")," + helper_cell(5, Helper::most) + ")");
+    CHECK(std::string(range.child("table:error-message").child("text:p").text().get()) ==
+          "A number is wanted, 0.025 to 40 m or 0; its unit stands in the cell to the right.");
 }
 
 TEST_CASE("a chart stands in the cell where it begins, with the ranges that it follows") {

@@ -35,7 +35,8 @@ TEST_CASE("a job has values, rows, results to show and checks that it must fail"
 }
 
 TEST_CASE("a job like another starts from its numbers, and its own come on top") {
-    const JobText job = job_of("like base\na_b = 2 m\nt_t : 9 ; 9\nshow r_r\n");
+    const JobText job = job_of("like base\na_b = 2 m\nt_t : 9 ; 9\nconfirm c_c d_d\nconfirm e_e\nshow r_r\n");
+    CHECK(job.confirmed == std::set<std::string>{"c_c", "d_d", "e_e"});
     CHECK(job.values.at("a_b") == "2 m");
     CHECK(job.rows.at("t_t") == std::vector<Words>{{"9", "9"}});
     CHECK(job.main_results == Words{"a_b", "r_r"});
@@ -44,8 +45,9 @@ TEST_CASE("a job like another starts from its numbers, and its own come on top")
 }
 
 TEST_CASE("mistakes in a job are told with their line") {
-    CHECK_THROWS_WITH(job_of("a_b = 1\n\nb_c\n"),
-                      "line 3: wanted: KEY = VALUE, KEY : A ; B, show KEY, fails KEY or like JOB");
+    CHECK_THROWS_WITH(
+        job_of("a_b = 1\n\nb_c\n"),
+        "line 3: wanted: KEY = VALUE, KEY : A ; B, confirm KEY, show KEY, fails KEY or like JOB");
     CHECK_THROWS_WITH(job_of("a_b = 1\na_b = 2\n"), "line 2: the key a_b stands twice");
     CHECK_THROWS_WITH(job_of("a_b = 1\nlike base\n"), "line 2: 'like' must stand before the numbers");
     CHECK_THROWS_WITH(job_of("like circle\n"), "line 1: jobs are like each other in a circle");

@@ -42,12 +42,13 @@ TEST_CASE("each kind of row takes its rows of the sheet") {
     CHECK(rows(table + "chart c_c | C | t_t | x, y | X | Y") == 11 + 20);
     CHECK(rows(table + "beside c_c | C | t_t | x, y | X | Y") == 11);
     CHECK(rows(table + "picture p_p | P | 0 100 -20 52 | pit t_t") == 11 + 22);
-    CHECK(rows("check c_c | C | = 1\nsummary") == 1 + 0);
-    CHECK(rows("check c_c | C | = 1\ncheck d_d | D | = 1\ndashboard") == 2 + 2);
+    CHECK(rows("check c_c | C | = 1\nsummary") == 1 + 5);  // heads, a sheet, the sum; heads, a sheet
+    CHECK(rows("check c_c | C | = 1\ncheck d_d | D | = 1\ndashboard") == 2 + 1 + 2);
+    CHECK(rows("list l_l | L | v, format verdict, as v := UC.V(1)\n:\ndashboard") == 4 + 1 + 1);
     const WorkbookGrid three =
         workbook_of({"sheet Job | J\nsummary\nremark R\ndashboard\n", "sheet Pit | P\ncheck c_c | C | = 1\n",
                      "sheet Bed | B\ncheck d_d | C | = 1\ncheck e_e | C | = 1\n"});
-    CHECK(three.sheets[0].rows - first_row == 2 + 1 + 3);
+    CHECK(three.sheets[0].rows - first_row == 9 + 1 + 4);
     CHECK(Layout::picture_rows({0, 1, 0, 2}) ==
           8);  // 30 mm of picture, title and legend in rows of 5 mm, and two
 }
@@ -76,21 +77,22 @@ TEST_CASE("a table, a grid and a list are ranges, their named columns too") {
 TEST_CASE("a wide sheet has more columns") {
     const WorkbookGrid wide = workbook_of({"sheet Pit | P\nwide\nremark R\n"});
     CHECK(address_of(wide, "pit_open") == "$Pit.$R$3");
-    CHECK(wide.sheets[0].print_columns == 18);
+    CHECK(wide.sheets[0].print_columns == 19);
     CHECK(wide.sheets[0].wide);
-    CHECK(wide.sheets[0].column_widths_cm.size() == 18 + 1 + 4);
+    CHECK(wide.sheets[0].column_widths_cm.size() == 18 + 1 + 1 + helper_columns);
     CHECK(cell_at(wide.sheets[0], "B5").columns == 17);
     const WorkbookGrid upright = workbook_of({"sheet Pit | P\nremark R\n"});
-    CHECK(upright.sheets[0].print_columns == 12);
+    CHECK(upright.sheets[0].print_columns == 13);
     CHECK_FALSE(upright.sheets[0].wide);
     CHECK(upright.sheets[0].head_rows == 4);
     const std::vector<double>& widths = upright.sheets[0].column_widths_cm;
-    REQUIRE(widths.size() == 12 + 1 + 4);
-    CHECK(widths[0] == 1.3);
+    REQUIRE(widths.size() == 12 + 1 + 1 + helper_columns);
+    CHECK(widths[0] == 0.8);
     CHECK(widths[1] == column_cm);
     CHECK(widths[11] == column_cm);
-    CHECK(widths[12] == 11);
-    CHECK(widths[13] == column_cm);
+    CHECK(widths[12] == 0.5);
+    CHECK(widths[13] == 11);
+    CHECK(widths[14] == column_cm);
 }
 
 TEST_CASE("a column's key that is another row's is refused") {

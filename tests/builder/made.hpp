@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "sheets/builder/compose.hpp"
+#include "sheets/builder/helper_columns.hpp"
 #include "sheets/builder/lines.hpp"
 #include "sheets/builder/sheet_text.hpp"
 
@@ -100,6 +101,19 @@ inline std::string text_at(const SheetGrid& sheet, const std::string& address) {
 inline std::string formula_at(const SheetGrid& sheet, const std::string& address) {
     const SheetCell cell = cell_at(sheet, address);
     return cell.type == Type::formula && cell.text.starts_with("of:=") ? cell.text.substr(4) : std::string();
+}
+
+/// The address of a helper cell on a row of an upright sheet: `helper(7, Helper::demand)` for the row of G7.
+inline std::string helper(int row, sheets::Helper which) {
+    static const sheets::Sheet upright;
+    return sheets::cell_text(row - 1, sheets::helper_column(upright, which));
+}
+/// The same as a formula refers to it.
+inline std::string helper_cell(int row, sheets::Helper which) {
+    return "[." + helper(row, which) + "]";
+}
+inline std::string helper_formula(const SheetGrid& sheet, int row, sheets::Helper which) {
+    return formula_at(sheet, helper(row, which));
 }
 
 inline const sheets::Validation& validation_at(const WorkbookGrid& workbook, const SheetGrid& sheet,

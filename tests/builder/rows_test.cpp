@@ -132,12 +132,19 @@ TEST_CASE("a check compares two keys, or has a formula") {
     CHECK(std::get<rows::Comparison>(most).sense == rows::Comparison::Sense::at_most);
     CHECK(std::get<rows::Comparison>(most).right == "least_gap");
 
+    const auto late =
+        kind_of<rows::Check>("check gap_wide | Wide | row_gap < least_gap if gap_counts else open").demand.si;
+    CHECK(std::get<rows::Comparison>(late).sense == rows::Comparison::Sense::below);
+    CHECK(std::get<rows::Comparison>(late).right == "least_gap");
+    CHECK(std::get<rows::Comparison>(late).condition == "gap_counts");
+    CHECK(std::get<rows::Comparison>(late).waits);
+
     const auto formula = kind_of<rows::Check>("check gap_wide | Wide | = IF(a_b>=1; 1; 0)").demand.si;
     REQUIRE(std::holds_alternative<std::string>(formula));
     CHECK(std::get<std::string>(formula) == " IF(a_b>=1; 1; 0)");
 
-    CHECK(mistake_in("check gap_wide | Wide | row_gap > least_gap") ==
-          "line 2: a check is A >= B, A <= B or = FORMULA");
+    CHECK(mistake_in("check gap_wide | Wide | row_gap = least_gap") ==
+          "line 2: a check is A >= B, A <= B, A > B, A < B or = FORMULA");
     CHECK_THAT(mistake_in("check gap_wide | Wide"), Contains("wanted: check KEY"));
 }
 

@@ -85,9 +85,9 @@ TEST_CASE("no formula of a template is longer than a checker can read") {
 
 TEST_CASE("what is typed in may be changed while the sheet is protected, and nothing else") {
     const xml_document document = parsed(workbook_of({"sheet Pit | P\nremark R\n"}));
-    const std::set<std::string> typed = {"Entry",          "EntryWrong", "ShareEntry", "TextEntry",
-                                         "TextEntryWrong", "UnitEntry",  "UnitResult", "GridUnit",
-                                         "GridEntry",      "GridText"};
+    std::set<std::string> typed = {"UnitEntry", "UnitResult", "GridUnit", "GridText", "Mark", "MarkWanted"};
+    for (const char* entry : {"Entry", "TextEntry", "GridEntry", "ShareEntry"})
+        for (const char* look : {"", "Wrong", "Unusual"}) typed.insert(std::string(entry) + look);
     const auto styles =
         document.select_nodes("/office:document/office:styles/style:style[@style:family='table-cell']");
     CHECK(styles.size() > 40);
@@ -115,11 +115,17 @@ TEST_CASE("entries stand on sand with an edge, wrong ones in the colours of a fa
     CHECK(ground("EntryWrong") == ground("Failed"));
     CHECK(ground("TextEntryWrong") == ground("Failed"));
     CHECK(ink("EntryWrong") == ink("Failed"));
+    CHECK(ground("GridEntryWrong") == ground("Failed"));
+    CHECK(ground("ShareEntryWrong") == ground("Failed"));
+    for (const char* name : {"TextEntryUnusual", "GridEntryUnusual", "ShareEntryUnusual", "MarkWanted"})
+        CHECK(ground(name) == ground("EntryUnusual"));
+    CHECK(ground("EntryUnusual") != ground("Failed"));
+    CHECK(ground("EntryUnusual") != ground("Entry"));
     CHECK(ground("Alarm") == ground("Failed"));
     CHECK(ground("Passed") != ground("Failed"));
     CHECK(ground("Entry") != ground("EntryWrong"));
-    for (const char* name : {"Title", "State", "Heading", "Section", "Verdict", "Open", "Passed", "Failed",
-                             "EntryWrong", "Caution"})
+    for (const char* name :
+         {"Title", "State", "Heading", "Section", "Verdict", "Passed", "Failed", "EntryWrong", "Caution"})
         CHECK(bold(name));
     for (const char* name : {"Entry", "Description", "Note", "Number"}) CHECK_FALSE(bold(name));
     CHECK(of_style(document, "Symbol", "text", "fo:font-style") == "italic");
@@ -171,8 +177,6 @@ TEST_CASE("numbers show four or five digits, counts none behind the point, verdi
     };
     CHECK(word("VerdictP0") == "PASS");
     CHECK(word("VerdictP1") == "FAIL");
-    CHECK(word("OpenP0") == "none open");
-    CHECK(word("OpenFormat") == " open");
     CHECK(word("Percent") == " %");
     CHECK(std::string(format("VerdictFormat").child("style:map").attribute("style:condition").value()) ==
           "value()=1");
@@ -183,7 +187,6 @@ TEST_CASE("numbers show four or five digits, counts none behind the point, verdi
     CHECK(used("NumberCount") == "Whole");
     CHECK(used("NumberShare") == "OneDecimal");
     CHECK(used("Verdict") == "VerdictFormat");
-    CHECK(used("Open") == "OpenFormat");
     CHECK(used("Entry").empty());
 }
 

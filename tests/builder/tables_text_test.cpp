@@ -61,8 +61,8 @@ TEST_CASE("a grid has columns with units, and rows that are typed in") {
     const std::string grid_line = "grid rain_table | Rain | Duration, unit min; Intensity\n";
     CHECK(mistake_in(grid_line + ": 5") == "line 3: 2 fields parted by ';' are wanted");
     CHECK(mistake_in(grid_line + ": 5 ; 6 ; 7") == "line 3: 2 fields parted by ';' are wanted");
-    CHECK(mistake_in("grid a_b | T | x, span 2") == "line 2: 'span' is not unit or as");
-    CHECK(mistake_in("grid a_b | T | x, pick a/b") == "line 2: 'pick' is not unit or as");
+    CHECK(mistake_in("grid a_b | T | x, span 2") == "line 2: 'span' is not unit, usual or as");
+    CHECK(mistake_in("grid a_b | T | x, pick a/b") == "line 2: 'pick' is not unit, usual or as");
     CHECK_THAT(mistake_in("grid a_b | T"), Contains("wanted: grid KEY"));
     CHECK(mistake_in("section S\n: 5") == "line 3: an item must stand under a grid or a list");
     CHECK(mistake_in(": 5") == "line 2: an item must stand under a grid or a list");
@@ -109,7 +109,8 @@ TEST_CASE("a list has columns that are typed in or computed, with their looks") 
     }
     CHECK(kind_of<rows::List>("list a_b | T | x, span 12").columns[0].span == 12);
     CHECK(kind_of<rows::List>("list a_b | T | x, span 1").columns[0].span == 1);
-    CHECK(mistake_in("list a_b | T | x, wide 2") == "line 2: 'wide' is not span, unit, as, format or pick");
+    CHECK(mistake_in("list a_b | T | x, wide 2") ==
+          "line 2: 'wide' is not span, unit, usual, as, format or pick");
     CHECK(mistake_in("list a_b | T | x, span") == "line 2: nothing stands behind 'span'");
     CHECK(mistake_in("list a_b | T | x :=") == "line 2: no formula stands behind ':='");
     CHECK_THAT(mistake_in("list a_b"), Contains("wanted: list KEY"));

@@ -9,11 +9,18 @@ namespace {
 using addin::Node;
 using addin::NodeKind;
 
-/// A formula whose result is a verdict: a check of ours, a comparison, or several joined by AND and OR.
+/// A formula whose result is a verdict: a check of ours, a comparison, several joined by AND and OR, one
+/// times 1, or one that counts under a condition.
 bool gives_verdict(const Node& node) {
-    if (node.kind == NodeKind::operation) return is_comparison(node);
+    if (node.kind == NodeKind::operation)
+        return is_comparison(node) ||
+               (node.text == "*" && node.children.size() == 2 && node.children[0].kind == NodeKind::call &&
+                node.children[0].text == "NOT" && node.children[1].kind == NodeKind::number);
     if (node.kind != NodeKind::call) return false;
     if (node.text == "AND" || node.text == "OR" || node.text == "NOT") return true;
+    if (node.text == "IF")
+        return (node.children.size() > 1 && gives_verdict(node.children[1])) ||
+               (node.children.size() > 2 && gives_verdict(node.children[2]));
     const addin::Function* function = addin::find_function(node.text);
     return function != nullptr && function->outcome.type.shape == addin::Shape::verdict;
 }
