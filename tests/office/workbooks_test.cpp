@@ -182,8 +182,12 @@ TEST_CASE("an entry that cannot be right is counted on its own sheet, whatever t
     CHECK_THAT(state("Ground"), Catch::Contains("impossible: 1; "));
     document.named("carry_persons")->setFormula("two");
     CHECK_THAT(state("Ground"), Catch::Contains("impossible: 1; "));
-    document.named("carry_persons")->setValue(9);  // many hands
+    document.named("carry_persons")->setValue(9);  // the method knows teams of three at most
+    CHECK_THAT(state("Ground"), Catch::Contains("impossible: 1; "));
+    document.named("carry_persons")->setValue(2);
+    document.named("plant_impact")->setValue(5);  // more than plant does, but it can be
     CHECK_THAT(state("Ground"), Catch::Contains("unusual: 1; "));
+    CHECK_THAT(state("Ground"), !Catch::Contains("impossible"));
 }
 
 TEST_CASE("an input of the template is assumed until it is typed over or marked") {
