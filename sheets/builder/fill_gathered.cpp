@@ -165,7 +165,7 @@ CheckNumbers numbers_of_list(const Row& row, const Column& column, int at) {
     CheckNumbers numbers;
     numbers.demand = "ROWS(" + verdicts + ")";
     numbers.capacity = "COUNTIF(" + verdicts + ";1)";
-    numbers.unit = "\"rows\"";
+    numbers.unit = "\"each\"";
     numbers.ratio =
         "IFERROR([." + cell_text(at, demand_at) + "]/[." + cell_text(at, capacity_at) + "];\"-\")";
     numbers.verdict =
