@@ -85,7 +85,7 @@ Quantity product(const Quantity& a, const Quantity& b) {
 }
 
 Quantity product(const std::vector<Quantity>& factors) {
-    require(!factors.empty(), "the range holds nothing to multiply");
+    require(!factors.empty(), "factors: the range holds nothing to multiply");
     Quantity made = factors.front();
     for (std::size_t i = 1; i < factors.size(); ++i) made = product(made, factors[i]);
     return made;

@@ -119,7 +119,8 @@ Peak routed(double peak_inflow, const Curve& held, const Curve& flow, double top
     return peak;
 }
 
-/// Time to fall through the segments, storage and flow straight in each.
+/// Time to fall through the segments, storage straight in each; flow straight too, and where it ends in none as
+/// that of an orifice, which goes with the root of the depth.
 double emptying(const Curve& held, const Curve& flow, double from, double to) {
     double time = 0;
     for (std::size_t i = held.x.size() - 1; i > 0; --i) {
@@ -128,6 +129,11 @@ double emptying(const Curve& held, const Curve& flow, double from, double to) {
         if (high <= low) continue;
         const double volume = held.at(high, false) - held.at(low, false);
         const double fast = flow.at(high, false);
+        if (flow.y[i - 1] == 0) {
+            const double way = 2 * (std::sqrt(high) - std::sqrt(low)) * std::sqrt(held.x[i]);
+            time += volume / (high - low) * way / flow.y[i];
+            continue;
+        }
         const double slow = flow.at(low, false);
         time += volume / (fast - slow) * std::log(fast / slow);
     }

@@ -65,10 +65,8 @@ Function spill_entry() {
     takes_surface(takes_initial(takes_step(takes_pool(takes_inflow(spill)))));
     return spill_columns(spill)
         .example(
-            "INDEX(UC.ROUTE.SPILL(pond_inflow; pond_storage; pond_rating; \"10 min\"; \"0 ft\"; ; "
-            "\"min;ft3/s;ft;ft3;ft3/s;ft3\"); 8; 5)/INDEX(UC.ROUTE.POOL(pond_inflow; pond_storage; "
-            "pond_rating; "
-            "\"1 min\"; \"0 ft\"; \"min;ft3/s;ft;ft3;ft3/s\"); 62; 5)",
+            "INDEX(UC.ROUTE.SPILL(pond_inflow; pond_storage; pond_rating; \"10 min\"; \"0 ft\"); 8; "
+            "5)/INDEX(UC.ROUTE.POOL(pond_inflow; pond_storage; pond_rating; \"1 min\"; \"0 ft\"); 62; 5)",
             "1", "0.002", Origin::mathematics,
             "the pond of Chow, Maidment and Mays (1988), Example 8.2.2, after an hour: the limit of short "
             "steps")
