@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::size_t months = 12;
 constexpr double met = 1 - 1e-12;      // of a demand: all but the last digits
-constexpr double last_digits = 1e-13;  // of a store that is halved to
+constexpr double last_digits = 1e-13;  // of a store, and of its reliability
 
 /// Inflow and demand of each day, checked once for as many stores as are tried.
 struct Days {
@@ -131,7 +131,7 @@ Volume reuse_store(const ReuseSupply& supply, Share reliability, ReuseReliabilit
         const ReuseYield yield = yield_of(days, store, rule, initial);
         return by == ReuseReliability::volume ? yield.volume_reliability : yield.time_reliability;
     };
-    const auto is_enough = [&](Volume store) { return reached(store) >= met * reliability; };
+    const auto is_enough = [&](Volume store) { return reached(store) >= (1 - last_digits) * reliability; };
     if (!is_enough(largest))
         no_answer("no store reaches a " + shown("reliability", reliability) +
                   ": one that never spills comes to " + in_words(reached(largest)));

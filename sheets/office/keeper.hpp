@@ -41,7 +41,9 @@ public:
 
     /// A folder for profile, pipes and scratch files; it goes with the office.
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
-    /// The process group of the office.
+    /// The keeper's own, whose children are the office's processes.
+    [[nodiscard]] pid_t process() const { return keeper_; }
+    /// The process that was started as the office, and its group; the office may hand over to another.
     [[nodiscard]] pid_t office() const { return office_; }
     /// How the office ended, once all of it is cleared up; nothing while it runs.
     [[nodiscard]] std::optional<Ending> ending_within(std::chrono::milliseconds wait) const;

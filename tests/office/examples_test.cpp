@@ -119,8 +119,8 @@ Peak routed(double peak_inflow, const Curve& held, const Curve& flow, double top
     return peak;
 }
 
-/// Time to fall through the segments, storage straight in each; flow straight too, and where it ends in none as
-/// that of an orifice, which goes with the root of the depth.
+/// Time to fall through the segments, storage straight in each; flow straight too, and where it ends in none
+/// as that of an orifice, which goes with the root of the depth.
 double emptying(const Curve& held, const Curve& flow, double from, double to) {
     double time = 0;
     for (std::size_t i = held.x.size() - 1; i > 0; --i) {

@@ -299,6 +299,7 @@ Call call_in_cells(const addin::Function& function, const std::vector<addin::Cel
     std::vector<Placed>& placed = kept.emplace_back();
     for (const addin::Cell& cell : cells) placed.push_back(shelf.place(cell));
     Call call = call_with(function, placed, 0, {what, placed.front()});
+    if (!placed.front().reference.empty()) call.cells.front() = placed.front().value.cell();  // which is kept
     call.what = what;
     return call;
 }
@@ -311,6 +312,7 @@ TEST_CASE("slips of units in cells of a real Calc are refused as the core refuse
         document.model()->getSheets()->insertNewByName(sheets::to_ustring(name), 0);
     Shelf shelf(document, "Values");
     std::deque<std::vector<Placed>> kept;
+    std::deque<OwnedCall> slips;  // whose texts the calls go by
     std::vector<Call> calls;
     std::size_t places = 0;
     constexpr std::size_t every = 4;  // a sample of the places; the core is asked about each
@@ -320,7 +322,7 @@ TEST_CASE("slips of units in cells of a real Calc are refused as the core refuse
         for (const double factor : {1000.0, 0.001, 12.0, 25.4, 1 / 0.3048, 60.0, 100.0, 0.01}) {
             std::vector<double> slipped = numbers;
             for (double& number : slipped) number *= factor;
-            const OwnedCall slip = place.with_bare(slipped);
+            const OwnedCall& slip = slips.emplace_back(place.with_bare(slipped));
             if (numbers.empty() || slip.cells().empty()) return;
             calls.push_back(
                 call_in_cells(place.function(), slip.cells(), kept, shelf,

@@ -64,7 +64,7 @@ TEST_CASE("a workbook of the first release shows why a bare number beside a quan
     const sheets::Document document = the_office().open_copy(first_release + "whole-job.ods");
     document.recalculate();
     CHECK(sheets::shown(document.named("row_space")) == "#VALUE!");
-    for (const std::string& cell : differing_cells(document)) {  // they rest on such a cell
+    for (const std::string& cell : differing_cells(document)) {   // they rest on such a cell
         if (cell.find("_open\t") != std::string::npos) continue;  // counts them
         INFO(cell);
         CHECK((cell.ends_with("#VALUE!") || cell.ends_with("Err:504") || cell.ends_with("#NUM!") ||

@@ -93,7 +93,7 @@ Reference<css::frame::XController> controller_of(const Document& document) {
 
 /// Resident memory of the processes of an office, in MiB.
 double memory_of(const Office& office) {
-    double pages = 0;
+    std::map<long, long> parents;
     for (const auto& entry : fs::directory_iterator("/proc")) {
         std::ifstream stat(entry.path() / "stat");
         if (!fs::is_regular_file(entry.path() / "stat") || !stat) continue;
@@ -102,11 +102,12 @@ double memory_of(const Office& office) {
         if (behind_name == std::string::npos) continue;
         std::istringstream fields(text.substr(behind_name + 2));
         std::string state;
-        long parent = 0;
-        long group = 0;
-        fields >> state >> parent >> group;
-        if (group != office.process()) continue;
-        std::ifstream statm(entry.path() / "statm");
+        fields >> state >> parents[std::stol(text)];
+    }
+    double pages = 0;
+    for (const auto& [process, parent] : parents) {
+        if (parent != office.keeper().process()) continue;
+        std::ifstream statm("/proc/" + std::to_string(process) + "/statm");
         double total = 0;
         double resident = 0;
         statm >> total >> resident;

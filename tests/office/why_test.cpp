@@ -118,19 +118,19 @@ TEST_CASE("names that go in a circle end in a reason, and a sheet's own name is 
 TEST_CASE("names that rest on names are each read once, and are followed as deep as they go") {
     Desk desk;
     desk.put("A1", 3).put("B1", "m");
-    name_range(desk, "n0", "$Sheet1.$A$1");
+    name_range(desk, "sum_0", "$Sheet1.$A$1");
     for (int i = 1; i <= 30; ++i) {  // eight uses each: 8 to the 30th, if they were not remembered
         std::string sum = "0";
-        for (int k = 0; k < 8; ++k) sum += "+n" + std::to_string(i - 1) + "/8";
-        name_range(desk, "n" + std::to_string(i), sum);
+        for (int k = 0; k < 8; ++k) sum += "+sum_" + std::to_string(i - 1) + "/8";
+        name_range(desk, "sum_" + std::to_string(i), sum);
     }
-    desk.put("C1", "=UC.LIFTS(n30;\"1 m\")").put("C2", "=UC.LIFTS(n12;\"1 m\")");
-    CHECK_THAT(desk.why("C1"), Catch::Contains("n30"));
+    desk.put("C1", "=UC.LIFTS(sum_30;\"1 m\")").put("C2", "=UC.LIFTS(sum_12;\"1 m\")");
+    CHECK_THAT(desk.why("C1"), Catch::Contains("the cell shows Err:512"));  // too deep for Calc
     CHECK_THAT(desk.why("C2"), !Catch::Contains("circle"));
-    name_range(desk, "deep0", "3");
+    name_range(desk, "deep_0", "3");
     for (int i = 1; i <= 250; ++i)
-        name_range(desk, "deep" + std::to_string(i), "deep" + std::to_string(i - 1) + "+0");
-    desk.put("C3", "=UC.LIFTS(deep250;\"1 m\")");
+        name_range(desk, "deep_" + std::to_string(i), "deep_" + std::to_string(i - 1) + "+0");
+    desk.put("C3", "=UC.LIFTS(deep_250;\"1 m\")");
     CHECK_THAT(desk.why("C3"), Catch::Contains("200 deep") && !Catch::Contains("circle"));
 }
 
@@ -148,7 +148,7 @@ TEST_CASE("a cell that shows an error is never explained as good") {
     Desk desk;
     desk.put("A1", "=uc_lifts(3)");  // #NAME?
     CHECK(desk.error("A1") == 525);
-    CHECK_THAT(desk.why("A1"), Catch::Contains("#NAME?"));
+    CHECK_THAT(desk.why("A1"), Catch::Contains("UC_LIFTS gives an error") && !Catch::Contains("N = "));
 }
 
 TEST_CASE("a good cell is never given the reason of an error") {
