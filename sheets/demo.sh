@@ -15,7 +15,7 @@ compute() {  # JOB WORKBOOK...
   run_in_calc build/sheets/run_job build/extensions sheets/text "sheets/demo/$job.txt" build/sheets build/demo "$@"
 }
 say "3/5  A car park's detention bed, by the single workbooks and by the whole job"
-compute car-park storage excavation takeoff whole-job
+compute car-park whole-job storage excavation takeoff
 say "4/5  A school's field in US customary units, retention, infiltration, and a job that must fail its checks"
 compute school-field-us whole-job-us
 compute meadow-retention whole-job

@@ -48,10 +48,12 @@ void put_counts(CellWriter& writer, const Sheet& other, int at) {
 
 /// "fails Gr12, Gr14; assumed Si3": where it is, as the sheet itself lists it.
 std::string where_on(const CellWriter& writer, const Sheet& other) {
-    const auto cell = [&](Helper helper) { return cell_text(job_row, helper_column(other, helper), true); };
-    const std::string sheet = other.name == writer.sheet().name ? "" : "$" + other.name;
-    return "COM.MICROSOFT.TEXTJOIN(\"; \";1;[" + sheet + "." + cell(Helper::fails) + ":." +
-           cell(Helper::assumed) + "])";
+    const std::string sheet = "[" + (other.name == writer.sheet().name ? "" : "$" + other.name) + ".";
+    const auto cell = [&](int row, Helper helper) {
+        return cell_text(row, helper_column(other, helper), true);
+    };
+    return "IF(SUMPRODUCT(" + sheet + cell(state_row, Helper::fails) + ":." + cell(state_row, Helper::assumed) +
+           "])>0;" + sheet + cell(title_row, Helper::state) + "];\"\")";
 }
 
 /// Entries and checks of a sheet, each of which may have to be listed.

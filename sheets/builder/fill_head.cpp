@@ -60,6 +60,11 @@ constexpr KindWords kinds[counted_helpers] = {{"", "fails "},
                                               {"unusual: ", "unusual "},
                                               {"assumed: ", "assumed "}};
 
+void put_array(CellWriter& writer, int row, int column, const std::string& formula) {
+    SheetCell& cell = writer.put_formula(row, column, "JobLine", formula);
+    cell.matrix_rows = cell.matrix_columns = 1;
+}
+
 /// How many of a kind there are on the sheet, in which rows, and the first of that in words.
 void sum_up(CellWriter& writer, Helper helper) {
     const SheetGrid& grid = writer.grid();
@@ -68,11 +73,9 @@ void sum_up(CellWriter& writer, Helper helper) {
     const std::string counts = rows_of(grid, column, column);
     const std::string count = reference(state_row, column);
     writer.put_formula(state_row, column, "OpenCount", "SUM(" + counts + ")");
-    SheetCell& where =
-        writer.put_formula(job_row, column, "JobLine",
-                           "IF(" + count + ">0;\"" + kind.rows + "\"&COM.MICROSOFT.TEXTJOIN(\", \";1;IF(" +
-                               counts + "=1;" + rows_of(grid, ref_column, ref_column) + ";\"\"));\"\")");
-    where.matrix_rows = where.matrix_columns = 1;
+    put_array(writer, job_row, column,
+              "IF(" + count + ">0;\"" + kind.rows + "\"&COM.MICROSOFT.TEXTJOIN(\", \";1;IF(" + counts +
+                  "=1;" + rows_of(grid, ref_column, ref_column) + ";\"\"));\"\")");
     const std::string words = helper == Helper::fails
                                   ? count + "&\" of " + std::to_string(grid.checks.size()) + " checks fail\""
                                   : "\"" + std::string(kind.count) + "\"&" + count;
@@ -104,15 +107,30 @@ void count_errors(CellWriter& writer) {
                            "))*ISERROR(SEARCH(\"blank\";" + reason + ")))");
 }
 
+/// `IF([.O3:.U3]>0;[.O1:.U1];"")`, in an array formula: the texts of one row of the head of which there is
+/// something to say. A text that may be empty is never read by itself: a file keeps it as no result at all,
+/// and an office that has not yet computed it anew reads 0.
+std::string texts_that_count(const Sheet& sheet, int row) {
+    const auto cells = [&](int of_row) {
+        return "[." + cell_text(of_row, helper_column(sheet, Helper::fails)) + ":." +
+               cell_text(of_row, helper_column(sheet, Helper::assumed)) + "]";
+    };
+    return "IF(" + cells(state_row) + ">0;" + cells(row) + ";\"\")";
+}
+
 /// What is open on this sheet, in words.
-std::string state_in_words(const CellWriter& writer) {
-    const int reasons = reason_column(writer.sheet());
+std::string state_in_words(const Sheet& sheet) {
+    const int reasons = reason_column(sheet);
     const std::string errors = reference(state_row, reasons);
-    const Sheet& sheet = writer.sheet();
-    return "COM.MICROSOFT.TEXTJOIN(\"; \";1;[." + cell_text(title_row, helper_column(sheet, Helper::fails)) +
-           ":." + cell_text(title_row, helper_column(sheet, Helper::assumed)) + "];IF(" + errors +
+    return "COM.MICROSOFT.TEXTJOIN(\"; \";1;" + texts_that_count(sheet, title_row) + ";IF(" + errors +
            ">0;\"cells that show an error: \"&" + errors + "&\", of which begin here: \"&" +
            reference(title_row, reasons) + ";\"\"))";
+}
+
+/// How much there is to say: 0 where nothing is open.
+std::string open_on_sheet(const Sheet& sheet) {
+    return "SUM([." + cell_text(state_row, reason_column(sheet)) + ":." +
+           cell_text(state_row, helper_column(sheet, Helper::assumed)) + "])";
 }
 
 std::string all_well(const CellWriter& writer) {
@@ -136,10 +154,12 @@ std::string whole_in_words(int whole) {
 }
 
 std::string readiness(int whole, const std::string& words) {
+    const std::string all =
+        "SUM([." + cell_text(whole, symbol_column) + ":." + cell_text(whole, symbol_column + errors) + "])";
     const auto sum = [&](Summed column) { return reference(whole, symbol_column + column); };
     return "IF(" + join(Words{sum(fails), sum(to_give), sum(impossible), sum(assumed), sum(errors)}, "+") +
-           ">0;\"Not ready for checking\";\"Ready for checking: no check fails\")&IF(" + words +
-           "=\"\";\"\";\" - \"&" + words + ")";
+           ">0;\"Not ready for checking\";\"Ready for checking: no check fails\")&IF(" + all +
+           "=0;\"\";\" - \"&" + words + ")";
 }
 
 void fill_state(CellWriter& writer) {
@@ -158,12 +178,13 @@ void fill_state(CellWriter& writer) {
     const int whole = writer.grid().whole_workbook_row;
     const int words = helper_column(sheet, Helper::state);
     const std::string said_here = reference(state_row, words);
-    writer.put_formula(state_row, words, "JobLine",
-                       whole > 0 ? whole_in_words(whole) : state_in_words(writer));
-    writer.put_formula(job_row, reasons, "JobLine",
-                       whole > 0
-                           ? readiness(whole, said_here)
-                           : "IF(" + said_here + "=\"\";\"" + all_well(writer) + "\";" + said_here + ")");
+    put_array(writer, state_row, words, whole > 0 ? whole_in_words(whole) : state_in_words(sheet));
+    put_array(writer, title_row, words,
+              "COM.MICROSOFT.TEXTJOIN(\"; \";1;" + texts_that_count(sheet, job_row) + ")");
+    writer.put_formula(
+        job_row, reasons, "JobLine",
+        whole > 0 ? readiness(whole, said_here)
+                  : "IF(" + open_on_sheet(sheet) + "=0;\"" + all_well(writer) + "\";" + said_here + ")");
     // NOW() makes Calc compute the cell on opening, also where it keeps the other results of the file.
     writer.put_formula(state_row, ref_column, "State",
                        "IF(OR(ISERROR(UNDERCROFT.UC.VERSION());NOW()=0);\"The Undercroft add-in is not "

@@ -24,6 +24,7 @@
 #include <fstream>
 #include <iostream>
 #include <map>
+#include <set>
 #include <sstream>
 #include <thread>
 
@@ -64,6 +65,9 @@ std::map<std::string, std::pair<std::string, std::string>> own_formulas(const Do
 
 const char* const results[] = {"storage_required", "storage_provided", "peak_depth",
                                "pit_volume",       "cost_total",       "subgrade_pressure"};
+
+/// The routed storm and the cut lists fill tables.
+const std::set<std::string> rest_on_tables = {"storage_required", "peak_depth", "cost_total"};
 
 std::map<std::string, double> results_of(const Document& document) {
     std::map<std::string, double> values;
@@ -138,7 +142,7 @@ TEST_CASE("a machine without the extension shows the last values, says so, and k
                 CAPTURE(name);
                 // Calc computes tables that a formula fills anew whenever it opens OpenDocument: what rests
                 // on them shows an error there, never a number of its own. Files hold 15 digits.
-                if (name == "peak_depth" && std::string(ending) != ".xlsx")
+                if (rest_on_tables.contains(name) && std::string(ending) != ".xlsx")
                     CHECK(there.named(name)->getError() != 0);
                 else
                     CHECK(there.named(name)->getValue() == Approx(value).epsilon(1e-14));
