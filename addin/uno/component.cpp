@@ -8,6 +8,7 @@
 #include <cppuhelper/supportsservice.hxx>
 
 #include <array>
+#include <boost/algorithm/string/replace.hpp>
 #include <initializer_list>
 #include <optional>
 
@@ -100,7 +101,9 @@ private:
             const Shape asked = all_functions()[index].outcome.type.shape;
             if (asked == Shape::verdict) return whole(document, cell);
             const Explanation explanation = explain(context_, document, cell);
-            if (asked == Shape::text) return to_any(explanation.text);
+            // One line: of several a cell shows the last only, unless somebody has set it to wrap.
+            if (asked == Shape::text)
+                return to_any(boost::algorithm::replace_all_copy(explanation.text, "\n", " | "));
             return to_any(steps_table(explanation));
         } catch (const std::exception& error) {
             return css::uno::Any(to_oustring(std::string("cannot be explained: ") + error.what()));

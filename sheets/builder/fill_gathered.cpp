@@ -46,14 +46,20 @@ void put_counts(CellWriter& writer, const Sheet& other, int at) {
                        head_cell(writer, other, title_row, reason_column(other)));
 }
 
-/// "fails Gr12, Gr14; assumed Si3": where it is, as the sheet itself lists it.
-std::string where_on(const CellWriter& writer, const Sheet& other) {
+constexpr int most_lines = 2;
+constexpr int most_characters = 160;  // on two lines, with the words that say that there is more
+
+/// "fails Gr12, Gr14; assumed Si3": where it is, as the sheet itself lists it, as far as there is room.
+std::string where_on(const CellWriter& writer, const Sheet& other, const std::string& room) {
     const std::string sheet = "[" + (other.name == writer.sheet().name ? "" : "$" + other.name) + ".";
     const auto cell = [&](int row, Helper helper) {
         return cell_text(row, helper_column(other, helper), true);
     };
-    return "IF(SUMPRODUCT(" + sheet + cell(state_row, Helper::fails) + ":." + cell(state_row, Helper::assumed) +
-           "])>0;" + sheet + cell(title_row, Helper::state) + "];\"\")";
+    const std::string list = sheet + cell(title_row, Helper::state) + "]";
+    return "IF(SUMPRODUCT(" + sheet + cell(state_row, Helper::fails) + ":." +
+           cell(state_row, Helper::assumed) + "])=0;\"\";IF(LEN(" + list + ")<=" + room + ";" + list +
+           ";LEFT(" + list + ";FIND(\",\";" + list + "&\",\";" + room +
+           ")-1)&\" ... and more on the sheet\"))";
 }
 
 /// Entries and checks of a sheet, each of which may have to be listed.
@@ -68,15 +74,15 @@ int most_listed(const Sheet& sheet) {
     return rows;
 }
 
-void put_list_row(CellWriter& writer, const Sheet& other, int at) {
+void put_list_row(CellWriter& writer, const Sheet& other, int at, const std::string& room_cell) {
     constexpr std::size_t reference = 6;  // "Si12, "
     const int columns = last_column(writer.sheet()) - symbol_column + 1;
     writer.put_reference(at);
     writer.put_text(at, description_column, "Description", other.name).columns =
         symbol_column - description_column;
-    writer.put_formula(at, symbol_column, "Words8", where_on(writer, other)).columns = columns;
+    writer.put_formula(at, symbol_column, "Words8", where_on(writer, other, room_cell)).columns = columns;
     const std::string room(static_cast<std::size_t>(most_listed(other)) * reference, '0');
-    writer.set_height(at, std::max(1, lines_of_text(room, columns, small_character_cm)));
+    writer.set_height(at, std::clamp(lines_of_text(room, columns, small_character_cm), 1, most_lines));
 }
 
 }  // namespace
@@ -105,7 +111,10 @@ void fill_summary(CellWriter& writer, const Selection& selection, int at) {
     writer.put_text(at, description_column, "TableHeadLeft", "Where").columns = words;
     writer.put_text(at, symbol_column, "TableHeadLeft", "Rows, by the reference at their left edge").columns =
         last_column(writer.sheet()) - symbol_column + 1;
-    for (const Sheet& other : selection.sheets()) put_list_row(writer, other, ++at);
+    const int kept = helper_column(writer.sheet(), Helper::kept_number);
+    writer.put_number(at, kept, "Kept", most_characters);
+    const std::string room = "[." + cell_text(at, kept, true) + "]";
+    for (const Sheet& other : selection.sheets()) put_list_row(writer, other, ++at, room);
 }
 
 namespace {

@@ -174,7 +174,7 @@ void fill_state(CellWriter& writer) {
                                 Helper::not_listed, Helper::assumed})
         all.push_back(sum_of(writer, helper));
     writer.put_formula(state_row, last, "OpenCount", join(all, "+"));
-    writer.put_text(state_row, last - 1, "OpenLabel", "open");
+    writer.put_text(state_row, last - 1, "OpenLabel", "open here");
     const int whole = writer.grid().whole_workbook_row;
     const int words = helper_column(sheet, Helper::state);
     const std::string said_here = reference(state_row, words);

@@ -124,7 +124,12 @@ TEST_CASE("the summary counts each sheet by kind and adds up, and lists where it
     CHECK(formula_at(job, "F8") == "SUM([.F6:.F7])");
     CHECK(job.whole_workbook_row == 7);
     CHECK(text_at(job, "B11") == "Pit");
-    CHECK(formula_at(job, "F11") == "IF(SUMPRODUCT([$Pit.$O$3:.$U$3])>0;[$Pit.$V$1];\"\")");
+    const std::string kept = helper(9, Helper::kept_number);
+    const std::string room = "[.$" + kept.substr(0, kept.size() - 1) + "$9]";
+    CHECK(formula_at(job, "F11") == "IF(SUMPRODUCT([$Pit.$O$3:.$U$3])=0;\"\";IF(LEN([$Pit.$V$1])<=" + room +
+                                        ";[$Pit.$V$1];" + "LEFT([$Pit.$V$1];FIND(\",\";[$Pit.$V$1]&\",\";" +
+                                        room + ")-1)&\" ... and more on the sheet\"))");
+    CHECK(cell_at(job, helper(9, Helper::kept_number)).number == 160);
     CHECK_THAT(formula_at(job, "N2"),
                Contains("IF([.F8]+[.H8]+[.I8]+[.K8]+[.L8]>0;\"Not ready for checking\""));
     CHECK_THAT(helper_formula(job, 3, Helper::state), Contains("IF([.K8]>0;\"assumed: \"&[.K8];\"\")"));

@@ -27,7 +27,7 @@ TEST_CASE("the head counts each kind in its column, and lists the rows") {
     CHECK_THAT(formula_at(sheet, "L3"), Contains("[.N1]+" + helper_cell(3, Helper::fails)));
     CHECK_THAT(formula_at(sheet, "L3"), !Contains(helper_cell(3, Helper::unusual)));  // odd, yet not open
     CHECK(cell_at(sheet, "L3").style == "OpenCount");
-    CHECK(text_at(sheet, "K3") == "open");
+    CHECK(text_at(sheet, "K3") == "open here");
     const std::string words = helper_formula(sheet, 3, Helper::state);
     CHECK_THAT(helper_formula(sheet, 1, Helper::fails), Contains("&\" of 2 checks fail\""));
     CHECK_THAT(helper_formula(sheet, 1, Helper::to_give),
