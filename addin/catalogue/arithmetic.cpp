@@ -44,8 +44,6 @@ constexpr Range any_dimension =
     any_number("of whatever dimension; beside a quantity with a unit a bare number is refused");
 constexpr const char* yard = "International yard and pound agreement (1959): 1 in = 25.4 mm";
 
-// --- one quantity --------------------------------------------------------------------------------------
-
 Function convert_entry() {
     return function("UC.CONVERT", [](Quantity quantity) { return quantity; })
         .role(Role::converts)
@@ -116,8 +114,6 @@ Function quantity_entry() {
             "\"ft\")",
             "16.5", "1e-12 rel", Origin::mathematics, "10 ft + 2 x 3 ft + 0.5 ft: a result keeps its unit");
 }
-
-// --- many figures --------------------------------------------------------------------------------------
 
 constexpr const char* figures_says = "One column, its unit in the first row; or two columns: number, unit";
 
@@ -205,8 +201,6 @@ Function at_largest_entry() {
         .example("UC.LARGEST.AT({\"L/s\"|12|15|9}; {\"min\"|10|20|30}; \"s\")", "1200", "1e-12 rel",
                  Origin::mathematics, "the largest is in the row of 20 min");
 }
-
-// --- two quantities -------------------------------------------------------------------------------------
 
 Function product_entry() {
     return function("UC.PRODUCT", [](Quantity a, Quantity b) { return calc::product(a, b); })
@@ -310,8 +304,6 @@ Function total_entry() {
         .wants_unit()
         .example("UC.TOTAL(\"1 ft\"; \"25.4 mm\"; \"in\")", "13", "1e-12 rel", Origin::published, yard);
 }
-
-// --- verdicts -------------------------------------------------------------------------------------------
 
 constexpr const char* verdict_says = "1 when it holds, else 0";
 

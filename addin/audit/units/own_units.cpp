@@ -106,8 +106,6 @@ private:
                 type.is_plain() ? std::string("1") : bare_unit_text(type)};
     }
 
-    // --- one quantity -------------------------------------------------------------------------------------
-
     void hold_quantity(std::size_t i, const Given& given) {
         try {
             (void)in_dimension(given.quantity, function_.parameters[i].type.dimension);
@@ -199,9 +197,6 @@ private:
         hold_bare(i, default_unit(dimension), default_unit_text(dimension), given);
     }
 
-    // --- quantities of whatever dimension, held against each other
-    // -------------------------------------------
-
     struct Held {
         std::size_t place;
         Given given;
@@ -237,9 +232,6 @@ private:
                      cell_of(given));
         }
     }
-
-    // --- tables
-    // -----------------------------------------------------------------------------------------------
 
     void hold_amounts(std::size_t i, const Given& given) {
         if (given.kind == Given::Kind::quantity || !given.area) {
@@ -340,9 +332,6 @@ private:
                  head);
         }
     }
-
-    // --- the result
-    // -------------------------------------------------------------------------------------------
 
     void hold_asked(const Node& node) {
         const UnitGiven given = unit_given_by(reader_, node);
