@@ -62,7 +62,7 @@ namespace {
 bool is_number(const ValueType& type) {
     if (!type.otherwise.empty()) return is_number(type.otherwise.front());
     return type.shape == Shape::quantity || type.shape == Shape::percentage || type.shape == Shape::grid ||
-           type.shape == Shape::any_quantity || type.shape == Shape::figures || type.shape == Shape::amounts;
+           type.shape == Shape::any_quantity || type.shape == Shape::figures;
 }
 
 Limits limits_of(const Range& range, const ValueType& type) {

@@ -324,13 +324,6 @@ std::vector<Quantity> read_figures(const Cell& cell, bool must_be_alike) {
 
 }  // namespace
 
-Amounts Slot<Amounts>::read(const Cell& cell, const Terms&) {
-    const Grid* const* given = std::get_if<const Grid*>(&cell);
-    if (given == nullptr || (*given)->columns() != 2)
-        refuse_value(shown_as_given(cell) + " is no range of two columns, number and unit");
-    return {read_figures(cell, true)};
-}
-
 Figures Slot<Figures>::read(const Cell& cell, const Terms&) {
     return {read_figures(cell, true)};
 }

@@ -153,7 +153,6 @@ std::string blank_text(const Parameter& parameter, std::size_t argument, const C
     switch (parameter.type.shape) {
         case Shape::table:
         case Shape::grid:
-        case Shape::amounts:
         case Shape::figures:
             return text + "; blank rows at its end are passed over";
         case Shape::quantity:
