@@ -117,6 +117,20 @@ Entry& Entry::gives_columns(const char* text, std::vector<std::pair<const char*,
     return *this;
 }
 
+Entry& Entry::found_to(double share, std::initializer_list<std::string_view> columns) {
+    std::size_t found = 0;
+    if (columns.size() == 0) made_.outcome.found_to = share;
+    for (Column& column : made_.outcome.columns) {
+        const bool is_meant =
+            columns.size() == 0 || std::find(columns.begin(), columns.end(), column.name) != columns.end();
+        if (!is_meant) continue;
+        column.found_to = share;
+        ++found;
+    }
+    if (found < columns.size()) broken_entry(made_.name, "has no such column that is found by a search");
+    return *this;
+}
+
 Entry& Entry::wants_unit(const char* name, const char* text) {
     unit_required_ = true;
     return unit_named(name, text);
