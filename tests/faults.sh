@@ -83,7 +83,7 @@ shape() { printf '<table:shapes><draw:frame svg:width="2cm" svg:height="2cm" svg
 echo '| case | exit | seconds | MiB |'
 echo '|---|---|---|---|'
 
-# --- what is no workbook -----------------------------------------------------------------------------------------
+# What is no workbook.
 flat good.fods "$cell$sum"
 : > empty.ods
 echo 'a text, not a workbook' > text.ods
@@ -100,7 +100,7 @@ said 'pipe.ods is no file'
 said 'there is no file none.ods'
 said 'Nothing was found in 1 formula;'
 
-# --- by content, and what was not checked ------------------------------------------------------------------------
+# By content, and what was not checked.
 sed 's/office:value="4"/office:value="400"/' good.fods > tampered.fods
 cp tampered.fods tampered.bak
 cp tampered.fods tampered.xml
@@ -109,7 +109,7 @@ try 'a stored result edited: .fods, .bak, .xml, and with other prefixes' 1 'whet
   $audit tampered.fods tampered.bak tampered.xml prefixes.fods
 [ "$(grep -c 'The file holds 400, and the formula gives 4' "$scratch/said")" = 4 ] || say_wrong "$case: not in all four"
 
-# --- links, scripts, controls --------------------------------------------------------------------------------------
+# Links, scripts, controls.
 cat > "$scratch/server.pl" << 'END'
 use strict; use Socket;
 socket(my $server, PF_INET, SOCK_STREAM, 0) or die; setsockopt($server, SOL_SOCKET, SO_REUSEADDR, 1);
@@ -174,7 +174,7 @@ try 'scripts and controls: Basic, Python, events of document and sheet, a link t
 [ "$(grep -c 'macros in the file' "$scratch/said")" = 6 ] || { say_wrong "$case: not in all six"; grep -c 'macros in the file' "$scratch/said" >&2; }
 said 'checkbox Bound, bound to S.A1'
 
-# --- text that commands ----------------------------------------------------------------------------------------------
+# Text that commands.
 # XML holds no control characters but these; marks of direction and C1 it does.
 text=$(printf '<table:table-cell office:value-type="string"><text:p>Depth\302\233 31m\342\200\256 x</text:p><text:p>Nothing was found in 900 formulas;=cmd</text:p></table:table-cell>')
 flat text.fods "$text$cell<table:table-cell table:formula=\"of:=[.B1]+7\" office:value-type=\"float\" office:value=\"9\"/>"
@@ -183,7 +183,7 @@ cp text.fods "$escape"
 try 'a label and a file name that command the terminal' 2 'Depth<U+009B> 31m<U+202E> x / Nothing was found' $audit text.fods "$escape" "$escape.none"
 ! LC_ALL=C grep -q "$(printf '[\001-\010\013-\037]')" "$scratch/said" || say_wrong "$case: a control character went through"
 
-# --- outputs ---------------------------------------------------------------------------------------------------------
+# Outputs.
 cp good.fods before.fods
 try 'outputs that are inputs or each other' 2 'must not be the template' $audit good.fods --against before.fods --csv before.fods
 try 'the same under another name' 2 'must not be the file under audit' sh -c 'ln good.fods hard.fods; exec "$@"' sh $audit good.fods --out hard.fods
@@ -211,7 +211,7 @@ else
   echo 'No full disk: nothing can be mounted here.' >&2
 fi
 
-# --- limits ----------------------------------------------------------------------------------------------------------
+# Limits.
 name_list='<table:named-expressions><table:named-expression table:name="n0" table:base-cell-address="$S.$A$1" table:expression="2"/>'
 for i in 1 2 3 4 5 6 7 8 9 10 11 12 13; do
   u="n$((i - 1))"
@@ -226,7 +226,7 @@ sed 's|<table:table-row>|<table:table-row table:number-rows-repeated="1048576">|
 try 'all cells repeated, 1.5 GiB allowed' 2 'the office was stopped: it' $audit all-cells.fods --seconds 60 --memory 1.5
 try 'the next file after one that was stopped' 2 'Nothing was found in 1 formula;' $audit all-cells.fods good.fods --seconds 5
 
-# --- killed at any moment --------------------------------------------------------------------------------------------
+# Killed at any moment.
 # SIGNAL MILLISECONDS COMMAND...
 kill_after() {
   signal=$1 after=$2
@@ -255,7 +255,7 @@ done
 printf '| killed at %s moments by TERM, INT, HUP, PIPE, KILL | - | %s | - |\n' "$moments" "$(($(date +%s) - begun))"
 
 if [ -z "$quick" ]; then
-  # --- batch, killed and resumed -------------------------------------------------------------------------------------
+  # Batch, killed and resumed.
   mkdir jobs
   for i in 1 2 3 4; do cp good.fods "jobs/j$i.fods"; done
   moment=0
@@ -272,14 +272,14 @@ if [ -z "$quick" ]; then
   try 'and once more' 0 'unchanged/0' sh "$root/sheets/batch.sh" jobs "$scratch/out"
   rm -rf "$scratch/out"/* "$scratch/out/.stamps"
 
-  # --- other countries -----------------------------------------------------------------------------------------------
+  # Other countries.
   cp "$build/sheets/storage.fods" 'Größe.fods'
   for locale in C C.UTF-8 de_DE.UTF-8 tr_TR.UTF-8 fr_FR.UTF-8 ar_EG.UTF-8; do
     try "in $locale, a name with an umlaut" 0 'Nothing was found' env LC_ALL="$locale" LANG="$locale" LANGUAGE="${locale%%_*}" $audit 'Größe.fods' --csv "$scratch/out/Maß-$locale.csv"
     cmp -s "$scratch/out/Maß-C.csv" "$scratch/out/Maß-$locale.csv" || say_wrong "$locale: another answer than C"
   done
 
-  # --- twice the size ------------------------------------------------------------------------------------------------
+  # Twice the size.
   grow() {  # KIND COUNT FILE
     awk -v kind="$1" -v count="$2" '{
       if (kind == "sheets") { split($0, part, "<table:table table:name=\"S\">"); if (part[2] == "") { print; next }
