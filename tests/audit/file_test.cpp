@@ -45,6 +45,24 @@ TEST_CASE("values that change by themselves are found, a clock that is only comp
     CHECK(audited(maker).findings.empty());
 }
 
+TEST_CASE("values that change with the country are found, and not held against those stored") {
+    for (const std::string formula : {"=TEXT(C2;\"0.00\")", "=TEXT(C2;\"#,##0\")", "=VALUE(\"1.5\")+C2",
+                                      "=IF(C2>0;DATEVALUE(\"1/2/2026\");0)"}) {
+        CAPTURE(formula);
+        BookMaker maker = area();
+        maker.formula("E5", formula, "12.00").formula("E6", "=E5", "12.00");
+        const audit::Book book = maker.made();
+        audit::StoredValues stored = audit::results_of(book);
+        for (const int row : {4, 5}) stored.add("Pit", row, 4, {std::string("1.20"), false});
+        const Report report = audit::audit_workbook({.book = book, .stored = &stored});
+        CHECK(found(report, FindingKind::unsteady, "E5") != nullptr);
+        CHECK(count_of(report, FindingKind::stale) == 0);
+    }
+    BookMaker steady = area();
+    steady.formula("E5", "=TEXT(C2;\"000\")", "012").formula("E6", "=NUMBERVALUE(\"1.5\";\".\")", 1.5);
+    CHECK(count_of(audited(steady), FindingKind::unsteady) == 0);
+}
+
 TEST_CASE("hidden formulas are found, hidden inputs and notes are not") {
     BookMaker row = area();
     row.raw().hidden_rows = {3};
