@@ -43,6 +43,7 @@ struct AuditedBook {
     UnitCells units;
     Labels labels;
     std::vector<UnitReading> readings;  ///< of each formula
+    int errors_unexplained = 0;         ///< formulas of ours that show an error and were not computed again
 };
 
 }  // namespace undercroft::audit
