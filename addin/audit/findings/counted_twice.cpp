@@ -1,5 +1,6 @@
 // Sums that count an amount twice: over a range with its own subtotals in it, or over cells that another term
 // holds already.
+#include <map>
 #include <optional>
 
 #include "addin/audit/findings/findings.hpp"
@@ -35,7 +36,9 @@ Area numbers_of(const Area& area, const Node& call) {
 
 class TwiceSearch {
 public:
-    TwiceSearch(const AuditedBook& audited, Grouped& grouped) : audited_(audited), grouped_(grouped) {}
+    TwiceSearch(const AuditedBook& audited, Grouped& grouped) : audited_(audited), grouped_(grouped) {
+        gather_sums();
+    }
 
     void look(const FormulaCell& formula) {
         formula_ = &formula;
@@ -82,20 +85,31 @@ private:
     /// A cell of the range that adds up others of it.
     [[nodiscard]] std::optional<Spot> subtotal_in(const Area& range) const {
         if (range.is_single()) return std::nullopt;
-        std::optional<Spot> found;
-        audited_.book.each_cell(range, [&](const BookCell& cell) {
-            if (found || !cell.is_formula()) return;
-            const Spot at{range.sheet, cell.row, cell.column};
-            const FormulaCell* other = audited_.formulas.find(at);
-            if (other == nullptr || other == formula_) return;
-            for (const Use& use : audited_.uses(*other))
-                if (use.call != nullptr && is_sum(*use.call) && !use.area.is_single() &&
-                    overlap(numbers_of(use.area, *use.call), range))
-                    found = at;
-        });
-        return found;
+        for (std::int32_t column = range.first_column; column <= range.last_column; ++column) {
+            const auto sums = sums_.find({range.sheet, column});
+            if (sums == sums_.end()) {
+                if (column - range.first_column > audited_.book.columns(range.sheet)) break;
+                continue;
+            }
+            for (auto sum = sums->second.lower_bound(range.first_row);
+                 sum != sums->second.end() && sum->first <= range.last_row; ++sum)
+                if (Spot{range.sheet, sum->first, column} != formula_->at && overlap(sum->second, range))
+                    return Spot{range.sheet, sum->first, column};
+        }
+        return std::nullopt;
     }
 
+    /// Every cell that sums a range, with the range.
+    void gather_sums() {
+        for (const FormulaCell& formula : audited_.formulas.all())
+            for (const Use& use : audited_.uses(formula))
+                if (use.call != nullptr && is_sum(*use.call) && !use.area.is_single())
+                    sums_[{formula.at.sheet, formula.at.column}].emplace(formula.at.row,
+                                                                         numbers_of(use.area, *use.call));
+    }
+
+    std::map<std::pair<std::int32_t, std::int32_t>, std::multimap<std::int32_t, Area>>
+        sums_;  ///< by sheet and column, row
     const AuditedBook& audited_;
     Grouped& grouped_;
     const FormulaCell* formula_ = nullptr;

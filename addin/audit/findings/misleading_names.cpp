@@ -1,4 +1,8 @@
 // Defined names that stand for something else than a reader takes them for.
+#include <algorithm>
+#include <map>
+#include <optional>
+
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/words.hpp"
 #include "units/text.hpp"
@@ -56,13 +60,22 @@ private:
         const Words words = words_of(name.name);
         const Words label = words_of(audited_.labels.of_row(at));
         if (cell == nullptr || cell->number() == nullptr || label.empty() || shares(words, label)) return;
-        for (const std::uint32_t i : audited_.book.column(at.sheet, at.column)) {
-            const Spot other{at.sheet, audited_.sheet(at.sheet).cells[i].row, at.column};
-            if (other.row == at.row || words_of(audited_.labels.of_row(other)) != words) continue;
-            return tell({at}, "the name " + name.name + " stands for " + audited_.book.text(at) + " (" +
-                                  audited_.labels.of_row(at) + "), and " + audited_.book.text(other) +
-                                  " is called so; correct it");
-        }
+        const std::optional<Spot> other = row_called(words, at.sheet, at.column);
+        if (other && other->row != at.row)
+            tell({at}, "the name " + name.name + " stands for " + audited_.book.text(at) + " (" +
+                           audited_.labels.of_row(at) + "), and " + audited_.book.text(*other) +
+                           " is called so; correct it");
+    }
+    [[nodiscard]] std::optional<Spot> row_called(const Words& words, std::int32_t sheet,
+                                                 std::int32_t column) {
+        const auto [known, is_new] = rows_.try_emplace({sheet, column});
+        if (is_new)
+            for (const std::uint32_t i : audited_.book.column(sheet, column)) {
+                const Spot at{sheet, audited_.sheet(sheet).cells[i].row, column};
+                known->second.emplace(words_of(audited_.labels.of_row(at)), at);
+            }
+        const auto row = known->second.find(words);
+        return row == known->second.end() ? std::nullopt : std::optional(row->second);
     }
     static bool shares(const Words& a, const Words& b) {
         return std::any_of(a.begin(), a.end(), [&](const std::string& word) { return b.contains(word); });
@@ -70,6 +83,8 @@ private:
 
     const AuditedBook& audited_;
     Findings& findings_;
+    std::map<std::pair<std::int32_t, std::int32_t>, std::map<Words, Spot>>
+        rows_;  ///< by sheet and column, what they are called
 };
 
 }  // namespace

@@ -1,6 +1,7 @@
 // Checks that look like checks and are none: they cannot fail, pass when they should fail, or hold against a
 // number that stands in the formula alone.
-#include <cmath>
+#include <algorithm>
+#include <cstdlib>
 #include <optional>
 #include <set>
 #include <variant>
@@ -197,7 +198,7 @@ std::optional<std::string> literal_limit(const Node& comparison) {
             return exact_text(side.number);
         if (side.kind != NodeKind::text || comparison.kind != NodeKind::call) continue;
         const std::string text = trimmed(side.text);
-        if (!text.empty() && is_digit(text[0]) && text.find_first_of("123456789") != std::string::npos)
+        if (!text.empty() && is_digit(text[0]) && std::strtod(text.c_str(), nullptr) != 0)
             return '"' + text + '"';
     }
     return std::nullopt;
@@ -247,25 +248,31 @@ private:
                                         "source.");
     }
 
+    /// What is the wrong way round in a part that passes when it holds, or when it does not.
+    static std::string turned_in(const LimitWords& limits, const Node& node, bool when_true) {
+        if (is_comparison(node) && node.text != "=" && node.text != "<>") {
+            const bool less = (node.text[0] == '<') == when_true;
+            return limits.turned(node.children[less ? 0 : 1], node.children[less ? 1 : 0]);
+        }
+        if (is_verdict_of_ours(node) && node.children.size() >= 2) {
+            const std::string name = addin::find_function(node.text)->name;
+            if (name != "UC.ATLEAST" && name != "UC.ATMOST") return {};
+            const bool least = (name == "UC.ATLEAST") == when_true;
+            return limits.turned(node.children[least ? 1 : 0], node.children[least ? 0 : 1]);
+        }
+        const bool turns = node.kind == NodeKind::call && node.text == "NOT";
+        for (const Node& child : node.children)
+            if (std::string found = turned_in(limits, child, turns ? !when_true : when_true); !found.empty())
+                return found;
+        return {};
+    }
+
     void look_for_turned(const FormulaGroup& group, const Node& tree) {
         const std::optional<WordedCheck> words = worded_check(tree);
         const bool passes_when_true = !words || words->passes_when_true;
         const Node& root = words ? *words->condition : tree;
         const LimitWords limits(audited_, group, formula_->at);
-        std::string turned;
-        walk(root, [&](const Node& node) {
-            if (!turned.empty() || node.children.size() < 2) return;
-            if (is_comparison(node) && node.text != "=" && node.text != "<>") {
-                const bool less = (node.text[0] == '<') == passes_when_true;
-                const Node& small = node.children[less ? 0 : 1];
-                const Node& large = node.children[less ? 1 : 0];
-                turned = limits.turned(small, large);
-            } else if (is_verdict_of_ours(node)) {
-                const std::string name = addin::find_function(node.text)->name;
-                if (name == "UC.ATLEAST") turned = limits.turned(node.children[1], node.children[0]);
-                if (name == "UC.ATMOST") turned = limits.turned(node.children[0], node.children[1]);
-            }
-        });
+        const std::string turned = turned_in(limits, root, passes_when_true);
         if (!turned.empty())
             tell(Severity::error, "the check is turned round: " + turned + "; turn its sign.");
     }
