@@ -63,7 +63,7 @@ TEST_CASE("values that change with the country are found, and not held against t
     CHECK(count_of(audited(steady), FindingKind::unsteady) == 0);
 }
 
-TEST_CASE("hidden formulas are found, hidden inputs and notes are not") {
+TEST_CASE("hidden formulas and inputs are found, hidden texts are not") {
     BookMaker row = area();
     row.raw().hidden_rows = {3};
     CHECK((found(audited(row), FindingKind::hidden, "C4") != nullptr));
@@ -75,7 +75,13 @@ TEST_CASE("hidden formulas are found, hidden inputs and notes are not") {
     CHECK((found(audited(sheet), FindingKind::hidden, "C4") != nullptr));
     BookMaker input = area();
     input.raw().hidden_rows = {1};
-    CHECK(audited(input).findings.empty());
+    CHECK((found(audited(input), FindingKind::hidden, "C2") != nullptr));
+    BookMaker heads = area();
+    heads.raw().hidden_rows = {0};
+    CHECK(audited(heads).findings.empty());
+    BookMaker locked = area();  // what a protected sheet keeps for itself is no input
+    locked.protect().raw().hidden_rows = {1};
+    CHECK(count_of(audited(locked), FindingKind::hidden) == 0);
 }
 
 TEST_CASE("what a kind of file loses, and settings that change results") {

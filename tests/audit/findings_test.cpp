@@ -255,8 +255,8 @@ TEST_CASE("numbers in formulas: how they are told, and where they count") {
           "of its own, "
           "with its unit.");
     CHECK(said("=C2*1.5+3").starts_with("Pit.C9: the numbers 1.5, 3 stand in the formula"));
-    CHECK(said("=C2*3*4*5*6").starts_with("Pit.C9: the numbers 3, 4, 5, 6 stand"));
-    CHECK(said("=C2*3*4*5*6*7").starts_with("Pit.C9: the numbers 3, 4, 5, 6 and more stand"));
+    CHECK(said("=C2*3*7*5*6").starts_with("Pit.C9: the numbers 3, 7, 5, 6 stand"));
+    CHECK(said("=C2*3*7*5*6*8").starts_with("Pit.C9: the numbers 3, 7, 5, 6 and more stand"));
     for (const char* name :
          {"SUM", "MAX", "MIN", "AVERAGE", "PRODUCT", "SUMPRODUCT", "IF", "IFERROR", "IFNA",    "SQRT",
           "ABS", "MOD", "SIN", "COS",     "TAN",     "EXP",        "LN", "LOG10",   "RADIANS", "DEGREES"}) {
@@ -322,7 +322,7 @@ TEST_CASE("texts that look like numbers, in what is summed") {
         BookMaker maker;
         maker.sheet("S").put("A1", 1.0).put("A2", text).put("A3", 3.0).formula("C1", "=SUM(A1:A3)", 4.0);
         CHECK(says(maker, FindingKind::text_reference, "C1") ==
-              "S.C1: A2 in the range A1:A3 holds the text \"" + std::string(text) +
+              "S.A2, C1: A2 in the range A1:A3 holds the text \"" + std::string(text) +
                   "\", which is passed over; type it as a number.");
     }
     for (const char* text : {"12 m", "none", "-", "", ".5", "1e3", " "}) {
@@ -452,7 +452,7 @@ TEST_CASE("what stands beside a sum and does not belong to it") {
     CHECK(with("6", "") == 0);
     CHECK(with("=C3*2", "m3") == 1);
     CHECK(with("=SUM(C3:C5)", "m3") == 0);
-    CHECK(with("=SUM(C4:C5)", "m3") == 0);
+    CHECK(with("=SUM(C4:C5)", "m3") == 1);  // it begins too late itself, and a right sum elsewhere does not hide that
     for (const char* of_others : {"=SUM(A3:A5)", "=SUM(E3:E5)", "=SUM(C20:C25)", "=C4", "=SUM(A1:B9)"}) {
         CAPTURE(of_others);
         CHECK(with(of_others, "m3") == 1);  // the total of something else is a number like any other
@@ -595,7 +595,7 @@ TEST_CASE("hidden parts, links and settings in words") {
         .formula("D3", "=A1", 1.0);
     maker.raw().hidden_rows = {0, 1};
     CHECK(says(maker, FindingKind::hidden, "C1") ==
-          "Pit.C1:C2: a part of the sheet Pit is in hidden rows and holds formulas (2); show it (Format > "
+          "Pit.A1, C1:C2: a part of the sheet Pit is in hidden rows and holds formulas (2) and inputs (1); show it (Format > "
           "Rows > Show) and "
           "check it.");
     maker.raw().hidden_columns = {3};
@@ -604,7 +604,7 @@ TEST_CASE("hidden parts, links and settings in words") {
                     "Columns > Show)") != std::string::npos);
     maker.raw().hidden = true;
     CHECK(says(maker, FindingKind::hidden, "C1")
-              .find("the sheet Pit is hidden and holds formulas (3); show it (Sheet > "
+              .find("the sheet Pit is hidden and holds formulas (3) and inputs (1); show it (Sheet > "
                     "Show Sheet)") != std::string::npos);
     CHECK(count_of(audited(maker), FindingKind::hidden) == 1);
     for (const char* name : {"WEBSERVICE", "DDE", "FILTERXML"}) {

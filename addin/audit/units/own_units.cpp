@@ -117,7 +117,7 @@ private:
         const Measured& value = given.value;
         if (value.kind == Measured::Kind::unit) {
             if (same_unit(value.unit, wanted)) {
-                if (given.beside)
+                if (given.beside && !given.beside->in_label)
                     slip(UnitSlip::Kind::left_out, i,
                          given.what + " is handed over without its unit in " +
                              reader_.text(given.beside->at) + ": " + with_unit(given),
