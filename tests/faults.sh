@@ -330,8 +330,8 @@ if [ -z "$quick" ]; then
       my $all = $head;
       $all .= sheet("S", map { number(2) . formula("[.A$_]+[.A$_]", value(4)) } 1 .. $count) if $kind eq "rows";
       $all .= join("", map { sheet("S$_", number(2) . formula("[.A1]+[.A1]", value(4))) } 1 .. $count) if $kind eq "sheets";
-      $all .= sheet("S", map { number($_) . formula("n$_*2", value(2 * $_)) } 1 .. $count) . "<table:named-expressions>"
-        . join("", map { qq(<table:named-range table:name="n$_" table:base-cell-address="\$S.\$A\$1" table:cell-range-address="\$S.\$A\$$_"/>) } 1 .. $count)
+      $all .= sheet("S", map { number($_) . formula("name_$_*2", value(2 * $_)) } 1 .. $count) . "<table:named-expressions>"
+        . join("", map { qq(<table:named-range table:name="name_$_" table:base-cell-address="\$S.\$A\$1" table:cell-range-address="\$S.\$A\$$_"/>) } 1 .. $count)
         . "</table:named-expressions>" if $kind eq "names";
       $all .= sheet("S", map { formula($_ == 1 ? "UNDERCROFT.UC.LIFTS(&quot;5 kg&quot;;&quot;1 m&quot;)" : "[.A" . ($_ - 1) . "]+1", "")
         . formula("UNDERCROFT.UC.WHY([.A$_])", "") } 1 .. $count) if $kind eq "errors with UC.WHY";
@@ -349,7 +349,7 @@ if [ -z "$quick" ]; then
   while read -r count wanted kind; do
     for size in $count $((2 * count)); do
       grown "$kind" "$size" > grown.fods
-      try "$size $kind" "$wanted" 'formula' measured $audit grown.fods
+      try "$size $kind" "$wanted" 'formula' measured $audit grown.fods --seconds 600
       once=${twice:-0} twice=$(($(cat "$scratch/spent") - start))
     done
     # 20 hundredths: what the start of an office differs by.
@@ -360,7 +360,7 @@ if [ -z "$quick" ]; then
 5000 0 names
 50000 0 rows
 1000 1 errors with UC.WHY
-50000 1 rows of height
+50000 0 rows of height
 END
 
   # --- years of use --------------------------------------------------------------------------------------------------

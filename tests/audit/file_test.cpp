@@ -63,6 +63,18 @@ TEST_CASE("values that change with the country are found, and not held against t
     CHECK(count_of(audited(steady), FindingKind::unsteady) == 0);
 }
 
+TEST_CASE("no reader of the table takes a text of the workbook for a formula, whatever parts its columns") {
+    for (const std::string separator : {"", ";", "\t", "\n"}) {
+        CAPTURE(separator);
+        BookMaker maker = area();
+        maker.row(5, separator + "=cmd|' /C calc'!A0" + separator + "@SUM(A1)", 2, "m");
+        const std::string csv = audit::csv_text(audited(maker));
+        CHECK(csv.find("=cmd") != std::string::npos);
+        for (const char* opens : {",\"=", ";=", "\t=", "\n=", ",\"@", ";@", "\t@", "\n@"})
+            CHECK(csv.find(opens) == std::string::npos);
+    }
+}
+
 TEST_CASE("hidden formulas and inputs are found, hidden texts are not") {
     BookMaker row = area();
     row.raw().hidden_rows = {3};
