@@ -57,11 +57,12 @@ bool is_told(const Report& report, const Book& book, const PlantedMistake& mista
 }
 
 std::vector<LooseSheet> loose_sheets() {
-    std::set<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator("tests/data/loose"))
-        if (entry.path().extension() == ".txt") files.insert(entry.path());
+    const std::string folder = "tests/data/loose";
+    std::set<std::string> files;
+    for (const auto& entry : std::filesystem::directory_iterator(std::string(PROJECT_FOLDER) + "/" + folder))
+        if (entry.path().extension() == ".txt") files.insert(entry.path().filename().string());
     std::vector<LooseSheet> sheets;
-    for (const std::filesystem::path& file : files) sheets.push_back(read_loose_sheet(file.string()));
+    for (const std::string& file : files) sheets.push_back(read_loose_sheet(folder + "/" + file));
     return sheets;
 }
 
