@@ -25,6 +25,9 @@ std::string looks_otherwise(const AuditedBook& audited, const Spot& at, double n
     }
     const bool rounds = format.decimals >= 0 && format.decimals <= fewest_safe_decimals;
     if (format.shown_as != ShownAs::number || !rounds || number == 0) return {};
+    // What a protected sheet keeps beside its rows, without a unit, is not for reading.
+    const std::optional<UnitCell> unit = audited.units.of(at);
+    if (audited.sheet(at.sheet).is_protected && !(unit && unit->beside)) return {};
     const double scale = std::pow(10, format.decimals);
     const double shown = std::round(number * scale) / scale;
     if (std::abs(shown - number) <= most_off * std::abs(number)) return {};
