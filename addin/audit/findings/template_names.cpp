@@ -41,7 +41,10 @@ void find_added_names(const AuditedBook& audited, const TemplateMatch& match, Fi
     for (const DefinedName& name : match.from().names)
         known.emplace(lower_case(name.name), scope(match.from(), name));
     for (const DefinedName& name : audited.book.names) {
-        if (known.contains({lower_case(name.name), scope(audited.book, name)})) continue;
+        // Print ranges and filters are names in some kinds of file.
+        if (name.name.starts_with("_xlnm.") ||
+            known.contains({lower_case(name.name), scope(audited.book, name)}))
+            continue;
         findings.add(FindingKind::names, Severity::error,
                      "the name " + name.name +
                          (name.sheet < 0 ? "" : " of the sheet " + scope(audited.book, name)) + " (" +

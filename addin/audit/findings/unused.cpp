@@ -157,6 +157,8 @@ bool begins_used_column(const AuditedBook& audited, const Used& used, const Spot
         const BookCell* cell = audited.book.find({at.sheet, row, at.column});
         return cell != nullptr && !cell->is_formula() && cell->number() != nullptr;
     };
+    const std::optional<UnitCell> unit = audited.units.of(at);
+    if (unit && unit->beside) return false;  // a list of different things
     return !is_typed(at.row - 1) && is_typed(at.row + 1) && is_typed(at.row + 2) &&
            used.holds({at.sheet, at.row + 1, at.column}) && used.holds({at.sheet, at.row + 2, at.column});
 }
