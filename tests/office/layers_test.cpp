@@ -62,7 +62,7 @@ TEST_CASE("a layer added on Site is in cover, pit, loads, uplift, zones and form
          {"bed_depth", "formation_level", "pit_depth", "cover_depth", "cover_least", "cover_greatest",
           "fill_pressure", "lifts_all", "uplift_weight", "fill_needed", "storage_provided"})
         before[key] = value(job, key);
-    // By hand: 0.300 + 0.750 + 0.152 + 0.300 + 0.700 + 0.250 = 2.452 m under 100.20 m.
+    // By hand: 0.340 + 0.710 + 0.152 + 0.300 + 0.700 + 0.250 = 2.452 m under 100.20 m.
     CHECK(before["bed_depth"] == Approx(2.452));
     CHECK(before["formation_level"] == Approx(97.748));
     CHECK(before["cover_depth"] == Approx(1.402));
