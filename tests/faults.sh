@@ -317,7 +317,7 @@ if [ -z "$quick" ]; then
     cmp -s "$scratch/out/Maß-C.csv" "$scratch/out/Maß-$locale.csv" || say_wrong "$locale: another answer than C"
   done
 
-  # --- twice the size ------------------------------------------------------------------------------------------------
+  # Twice the size.
   # KIND COUNT: a workbook of so many of a kind, each in use.
   grown() {
     perl -e '
@@ -363,7 +363,7 @@ if [ -z "$quick" ]; then
 50000 0 rows of height
 END
 
-  # --- years of use --------------------------------------------------------------------------------------------------
+  # Years of use.
   [ ! -x "$build/tests/office_test" ] || try 'a thousand documents opened and closed' 0 'MiB after 1000' "$build/tests/office_test" '[.long]'
 fi
 

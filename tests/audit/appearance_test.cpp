@@ -131,4 +131,20 @@ TEST_CASE("lookups of the nearest below want a sorted column, and ranges the sam
     CHECK(told("=INDEX(B3:B6;MATCH(D1;A2:A6;0))", 15) == 1);
 }
 
+TEST_CASE("a format in the signs of another country is read by the decimals that the office counts") {
+    const auto seen = [](const std::string& code, int decimals) {
+        audit::NumberFormat format;
+        audit::read_format_code(code, format, decimals);
+        return std::pair(format.decimals, format.thousands);
+    };
+    CHECK(seen("0,000", 3) == std::pair(3, 0));
+    CHECK(seen("#.##0,00", 2) == std::pair(2, 0));
+    CHECK(seen("#.##0", 0) == std::pair(0, 0));
+    CHECK(seen("#.##0.", 0) == std::pair(0, 1));
+    CHECK(seen("#.##0,00..", 2) == std::pair(2, 2));
+    CHECK(seen("0.000", 3) == std::pair(3, 0));
+    CHECK(seen("#,##0.0,", 1) == std::pair(1, 1));
+    CHECK(seen("Standard", 0) == std::pair(-1, 0));
+}
+
 }  // namespace undercroft::tests

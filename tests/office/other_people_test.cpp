@@ -226,6 +226,8 @@ TEST_CASE("a row inserted above a pair, and a column between number and unit", "
 }
 
 TEST_CASE("an office that is killed while it saves leaves the old file or the new one", "[people]") {
+    const double before = the_office().open_copy(filled_job).named("site_length")->getValue();
+    REQUIRE(before != 43);
     for (const int milliseconds : {30, 150, 400, 800}) {
         CAPTURE(milliseconds);
         const fs::path file = scratch("killed.ods");
@@ -250,7 +252,7 @@ TEST_CASE("an office that is killed while it saves leaves the old file or the ne
         fs::remove(file.parent_path() / ".~lock.killed.ods#");
         const Document document = the_office().open(file);
         const double length = document.named("site_length")->getValue();
-        CHECK((length == 42 || length == 43));
+        CHECK((length == before || length == 43));
         CHECK(own_formulas(document).size() > 600);
     }
 }

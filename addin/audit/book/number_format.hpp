@@ -29,8 +29,9 @@ struct NumberFormat {
 [[nodiscard]] std::string text_behind(std::string_view format_code);
 
 /// What a format code makes of a number: whether it hides it, cuts thousands off, and how many decimals are
-/// left.
-void read_format_code(std::string_view format_code, NumberFormat& format);
+/// left. \param decimals as the office counts them, whose codes are in the signs of its country ("0,000" shows
+/// three in Germany); -1: the code is in English signs.
+void read_format_code(std::string_view format_code, NumberFormat& format, int decimals = -1);
 
 /// The unit in a label or heading: "Depth (mm)", "Depth [mm]", "Depth in mm", "Depth, mm".
 [[nodiscard]] std::optional<std::string> unit_in_label(std::string_view label);

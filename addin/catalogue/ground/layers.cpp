@@ -70,6 +70,7 @@ Function stack_entry() {
         return calc::layer_stack(layers, lowest, highest.value_or(lowest));
     });
     stack.says("Thickness and unit weight of some layers of a list, for UC.LOAD.FILL and the uplift of a bed")
+        .also_called("build-up, overburden, make-up of the fill, layers over the crown")
         .related({"UC.LAYERS.DEPTH", "UC.LOAD.FILL", "UC.UPLIFT.WEIGHT"})
         .to_try(
             "UC.LAYERS.STACK({\"cover\";\"150 mm\";\"16 kN/m3\"|\"pavement\";\"250 mm\";\"22 kN/m3\"}; "
@@ -96,6 +97,7 @@ Function laid_entry() {
         return calc::laid_layers(layers, lowest, highest.value_or(lowest));
     });
     laid.says("The same with the greatest lift of each, for UC.LIFTS.PLAN; refused where one has none")
+        .also_called("build-up, courses, thickness of a course, layer by name")
         .related({"UC.LIFTS.PLAN", "UC.LAYERS.LIFTS"})
         .equation("rows of the parts asked for")
         .source("elementary geometry")
@@ -114,6 +116,7 @@ Function lifts_entry() {
         return calc::layer_lifts(layers, lowest, highest.value_or(lowest));
     });
     lifts.says("In how many lifts some layers of a list are laid, each layer for itself")
+        .also_called("lift schedule, compacted lifts, courses, layer thickness")
         .related({"UC.LIFTS", "UC.LAYERS.LAID"})
         .equation("N = sum ceil(t/t_l)")
         .source("common practice")
