@@ -169,14 +169,15 @@ TEST_CASE("what became of a signature") {
         return std::string();
     };
     CHECK(
-        told({{"A. Checker", "2026-11-27", {"other", {}}}}) ==
+        told({{"A. Checker", "2026-11-27", {"other", {}, {}, {}}}}) ==
         "signed by A. Checker on 2026-11-27; changed since: Pit (new); check what changed, and sign again.");
-    CHECK(told({{"A. Checker", "", {"other", {}}}}).starts_with("signed by A. Checker; changed since"));
-    CHECK(told({{"", "2026-11-27", {"other", {}}}}).empty());
+    CHECK(
+        told({{"A. Checker", "", {"other", {}, {}, {}}}}).starts_with("signed by A. Checker; changed since"));
+    CHECK(told({{"", "2026-11-27", {"other", {}, {}, {}}}}).empty());
     const audit::Fingerprint now = audit::fingerprint(book, toy_digest);
-    CHECK(told({{"A. Checker", "", {"other", {}}}, {"B. Checker", "", now}}).empty());
-    CHECK_FALSE(told({{"B. Checker", "", now}, {"A. Checker", "", {"other", {}}}}).empty());
-    CHECK_FALSE(told({{"A. Checker", "", {"other", {}}}, {"", "", now}}).empty());
+    CHECK(told({{"A. Checker", "", {"other", {}, {}, {}}}, {"B. Checker", "", now}}).empty());
+    CHECK_FALSE(told({{"B. Checker", "", now}, {"A. Checker", "", {"other", {}, {}, {}}}}).empty());
+    CHECK_FALSE(told({{"A. Checker", "", {"other", {}, {}, {}}}, {"", "", now}}).empty());
 }
 
 TEST_CASE("the table for other programs") {
@@ -186,7 +187,9 @@ TEST_CASE("the table for other programs") {
     CHECK(
         csv.starts_with("\"part\",\"answer\",\"title\",\"cells\",\"label\",\"says\",\"formula\",\"value\","
                         "\"unit\",\"equation\","
-                        "\"source\",\"inputs\"\r\n\"summary\",\"\",\"verdict\","));
+                        "\"source\",\"inputs\",\"reference\",\"symbol\",\"template\",\"usual\",\"note\","
+                        "\"demand\",\"capacity\",\"ratio\",\"rests on\",\"was\",\"accepted\"\r\n"
+                        "\"summary\",\"\",\"verdict\","));
     for (const char* line :
          {"\"summary\",\"\",\"formulas\",\"\",\"\",\"2\",",
           "\"summary\",\"\",\"distinct formulas\",\"\",\"\",\"2\",",
@@ -202,11 +205,11 @@ TEST_CASE("the table for other programs") {
         CHECK(csv.find(line) != std::string::npos);
     }
     const audit::Book book = area().made();
-    const std::string signed_csv =
-        audit::csv_text(audit::audit_workbook({.book = book,
-                                               .against = &book,
-                                               .digest = toy_digest,
-                                               .signatures = {{"A. Checker", "2026-11-27", {"other", {}}}}}));
+    const std::string signed_csv = audit::csv_text(
+        audit::audit_workbook({.book = book,
+                               .against = &book,
+                               .digest = toy_digest,
+                               .signatures = {{"A. Checker", "2026-11-27", {"other", {}, {}, {}}}}}));
     for (const char* line :
          {"\"signature\",\"\",\"A. Checker, 2026-11-27\",\"\",\"\",\"changed since: Pit (new)\"",
           "\"template\",\"\",\"\",\"\",\"\",\"1 formulas as in the template\"",
