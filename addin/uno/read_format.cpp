@@ -48,4 +48,14 @@ audit::NumberFormat number_format_of(const Reference<css::beans::XPropertySet>& 
     return format;
 }
 
+std::string format_code_of(const Reference<css::beans::XPropertySet>& cells,
+                           const Reference<css::util::XNumberFormats>& formats) {
+    sal_Int32 key = 0;
+    if (!cells.is() || !formats.is() || !(cells->getPropertyValue("NumberFormat") >>= key)) return {};
+    const Reference<css::beans::XPropertySet> properties = formats->getByKey(key);
+    rtl::OUString code;
+    if (properties.is()) properties->getPropertyValue("FormatString") >>= code;
+    return to_string(code);
+}
+
 }  // namespace undercroft::addin
