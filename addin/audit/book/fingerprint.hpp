@@ -29,8 +29,8 @@ struct Fingerprint {
     /// By name: formulas and what is typed. A signature of our first release has only this and a whole that
     /// is the digest of it.
     std::vector<std::pair<std::string, std::string>> sheets;
-    std::vector<FingerprintPart> parts;
-    std::string first_release;  ///< the whole as our first release made it
+    std::vector<FingerprintPart> parts{};
+    std::string first_release{};  ///< the whole as our first release made it
 };
 
 /// One sheet as text: a line a cell with what was typed into it. Results and looks are not in it.
