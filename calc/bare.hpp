@@ -26,8 +26,10 @@ inline void require_unit_beside(const Named& number, const Named& other) {
     const bool is_bare = number.quantity.form == Quantity::Form::bare;
     if (!is_bare || other.quantity.form == Quantity::Form::bare || leaves_no_doubt(other.quantity)) return;
     const bool in_percent = other.quantity.form == Quantity::Form::percent;
-    refuse_value(std::string(number.name) + ": " + text_of(number.quantity) + " has no unit, and the " +
-                 other.name + (in_percent ? " is in %" : " has one") + ": write the unit of both");
+    throw Refused(Cause::value,
+                  std::string(number.name) + ": " + text_of(number.quantity) + " has no unit, and the " +
+                      other.name + (in_percent ? " is in %" : " has one") + ": write the unit of both",
+                  Refusal::mixed);
 }
 
 }  // namespace undercroft::calc

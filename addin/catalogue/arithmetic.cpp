@@ -1,19 +1,9 @@
 #include "calc/arithmetic.hpp"
+#include "addin/catalogue/arithmetic.hpp"
 #include "addin/catalogue/catalogue.hpp"
-#include "addin/catalogue/entry.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::addin {
-
-template <>
-struct Choices<calc::Interpolation> {
-    static constexpr std::string_view kind = "a method";
-    static constexpr Choice<calc::Interpolation> list[] = {
-        {"linear", calc::Interpolation::linear},
-        {"log", calc::Interpolation::logarithmic},
-        {"monotone", calc::Interpolation::monotone},
-    };
-};
 
 /// A unit, and how it was written.
 struct WrittenUnit {
@@ -39,12 +29,6 @@ std::string quantity_text(const Quantity& number, const WrittenUnit& unit) {
         refuse_value("number: " + text_of(number) + " has a unit already; a number alone is wanted");
     return exact_text(number.value) + " " + unit.text;
 }
-
-constexpr Range any_dimension =
-    any_number("of whatever dimension; beside a quantity with a unit a bare number is refused");
-constexpr const char* yard = "International yard and pound agreement (1959): 1 in = 25.4 mm";
-
-// --- one quantity --------------------------------------------------------------------------------------
 
 Function convert_entry() {
     return function("UC.CONVERT", [](Quantity quantity) { return quantity; })
@@ -117,97 +101,6 @@ Function quantity_entry() {
             "16.5", "1e-12 rel", Origin::mathematics, "10 ft + 2 x 3 ft + 0.5 ft: a result keeps its unit");
 }
 
-// --- many figures --------------------------------------------------------------------------------------
-
-constexpr const char* figures_says = "One column, its unit in the first row; or two columns: number, unit";
-
-Function sum_entry() {
-    return function("UC.SUM", [](Figures range) { return calc::sum(range.rows); })
-        .role(Role::gathers)
-        .says(
-            "Sum of rows of number and unit in mixed units of one dimension, or of a column with its unit in "
-            "the "
-            "first row; rows without a number are passed over, text is refused")
-        .also_called("add up, total of a column, mixed units, schedule total")
-        .related({"UC.TOTAL", "UC.LARGEST", "UC.SMALLEST"})
-        .to_try("UC.SUM({305;\"mm\"|12;\"in\"|0.5;\"m\"}; \"m\")")
-        .to_try("UC.SUM({\"ft\"|10|12.5|8}; \"ft\")")
-        .refuses("UC.SUM({305;\"mm\"|12;\"kg\"}; \"m\")")
-        .equation("S = q1 + q2 + ...")
-        .source("common practice")
-        .takes("range", "q",
-               "Two columns: number, and its unit beside it; or one column of a table with its unit row")
-        .within(any_dimension)
-        .gives("S", "The sum")
-        .wants_unit("unit", "Unit of the sum")
-        .example("UC.SUM({1;\"ft\"|1;\"in\"|\"\";\"\"|25.4;\"mm\"}; \"mm\")", "355.6", "1e-12 rel",
-                 Origin::published, yard);
-}
-
-Function largest_entry() {
-    return function("UC.LARGEST", [](Figures range) { return calc::largest(range.rows); })
-        .role(Role::gathers)
-        .says(
-            "The largest figure of a column of a table with its unit row, or of rows of number and unit; "
-            "blank "
-            "rows are passed over")
-        .also_called("maximum, peak of a column, max")
-        .related({"UC.SMALLEST", "UC.LARGEST.AT", "UC.SUM"})
-        .to_try("UC.LARGEST({\"L/s\"|12|48|31}; \"L/s\")")
-        .to_try("UC.LARGEST({305;\"mm\"|14;\"in\"}; \"in\")")
-        .equation("x = max(q1, q2, ...)")
-        .source("common practice")
-        .takes("range", "q", figures_says)
-        .within(any_dimension)
-        .gives("x", "The largest")
-        .wants_unit()
-        .example("UC.LARGEST({\"L/s\"|12|15|9}; \"m3/h\")", "54", "1e-12 rel", Origin::mathematics, "15 L/s");
-}
-
-Function smallest_entry() {
-    return function("UC.SMALLEST", [](Figures range) { return calc::smallest(range.rows); })
-        .role(Role::gathers)
-        .says(
-            "The smallest figure of a column of a table with its unit row, or of rows of number and unit; "
-            "blank "
-            "rows are passed over")
-        .also_called("minimum, least of a column, min")
-        .related({"UC.LARGEST", "UC.SUM"})
-        .to_try("UC.SMALLEST({\"m\"|1.2|0.75|0.9}; \"mm\")")
-        .to_try("UC.SMALLEST({305;\"mm\"|14;\"in\"}; \"in\")")
-        .equation("x = min(q1, q2, ...)")
-        .source("common practice")
-        .takes("range", "q", figures_says)
-        .within(any_dimension)
-        .gives("x", "The smallest")
-        .wants_unit()
-        .example("UC.SMALLEST({45;\"mm/h\"|3.8;\"cm/h\"|4.1e-5;\"m/s\"}; \"mm/h\")", "38", "1e-12 rel",
-                 Origin::mathematics, "the lowest of three soakage tests");
-}
-
-Function at_largest_entry() {
-    return function("UC.LARGEST.AT",
-                    [](Figures range, Figures other) { return calc::at_largest(range.rows, other.rows); })
-        .role(Role::picks)
-        .says("The figure of another column in the row where a column is largest, such as the time of a peak")
-        .also_called("time of peak, where the maximum is, argmax")
-        .related({"UC.LARGEST", "UC.LOOKUP"})
-        .to_try("UC.LARGEST.AT({\"L/s\"|12|48|31}; {\"min\"|10|20|30}; \"min\")")
-        .to_try("UC.LARGEST.AT({\"cfs\"|0.5|1.7|1.1}; {\"min\"|10|20|30}; \"h\")")
-        .equation("y of the row where x = max(x1, x2, ...)")
-        .source("common practice")
-        .takes("range", "x", "The column to search: with its unit in the first row, or number and unit")
-        .within(any_dimension)
-        .takes("other", "y", "The column to read, of the same rows")
-        .within(any_dimension)
-        .gives("y", "The figure in that row")
-        .wants_unit()
-        .example("UC.LARGEST.AT({\"L/s\"|12|15|9}; {\"min\"|10|20|30}; \"s\")", "1200", "1e-12 rel",
-                 Origin::mathematics, "the largest is in the row of 20 min");
-}
-
-// --- two quantities -------------------------------------------------------------------------------------
-
 Function product_entry() {
     return function("UC.PRODUCT", [](Quantity a, Quantity b) { return calc::product(a, b); })
         .role(Role::multiplies)
@@ -230,22 +123,6 @@ Function product_entry() {
                  "length times area is a volume")
         .example("UC.PRODUCT(\"12 each\"; \"2.5 m\"; \"m\")", "30", "1e-12 rel", Origin::mathematics,
                  "twelve things of 2.5 m");
-}
-
-Function product_of_many_entry() {
-    return function("UC.PRODUCT.OF", [](Factors factors) { return calc::product(factors.rows); })
-        .role(Role::multiplies)
-        .says(
-            "Product of any number of quantities, one below the other; a number without a unit is a pure "
-            "number, rows without a number are passed over")
-        .equation("p = q1 q2 q3 ...")
-        .source("common practice")
-        .takes("factors", "q", "Two columns: number, and its unit beside it, 1 or % for a pure number")
-        .within(any_dimension)
-        .gives("p", "The product")
-        .wants_unit("unit", "Unit of the product")
-        .example("UC.PRODUCT.OF({30;\"m\"|12;\"m\"|305;\"mm\"|40;\"%\"}; \"m3\")", "43.92", "1e-12 rel",
-                 Origin::mathematics, "30 x 12 x 0.305 x 0.4");
 }
 
 Function quotient_entry() {
@@ -309,100 +186,6 @@ Function total_entry() {
         .gives("t", "The total")
         .wants_unit()
         .example("UC.TOTAL(\"1 ft\"; \"25.4 mm\"; \"in\")", "13", "1e-12 rel", Origin::published, yard);
-}
-
-// --- verdicts -------------------------------------------------------------------------------------------
-
-constexpr const char* verdict_says = "1 when it holds, else 0";
-
-Function at_least_entry() {
-    return function("UC.ATLEAST", [](Quantity value, Quantity limit) { return calc::at_least(value, limit); })
-        .role(Role::compares)
-        .says("Whether a value is at least a limit, whatever their units: 1 for TRUE, 0 for FALSE")
-        .also_called("check a minimum, not less than, greater or equal, verdict")
-        .related({"UC.ATMOST", "UC.WITHIN"})
-        .to_try("UC.ATLEAST(\"305 mm\"; \"12 in\")")
-        .to_try("UC.ATLEAST(\"250 m3\"; \"8000 ft3\")")
-        .refuses("UC.ATLEAST(305; \"12 in\")")
-        .equation("x >= limit, relative tolerance 1e-9")
-        .source("common practice")
-        .takes("value", "x", "The value to check")
-        .within(any_dimension)
-        .takes("limit", "limit", "The least that it may be")
-        .within(any_dimension)
-        .gives("", verdict_says)
-        .example("UC.ATLEAST(\"12 in\"; \"304.8 mm\")", "1", "exact", Origin::published, yard);
-}
-
-Function at_most_entry() {
-    return function("UC.ATMOST", [](Quantity value, Quantity limit) { return calc::at_most(value, limit); })
-        .role(Role::compares)
-        .says("Whether a value is at most a limit, whatever their units: 1 for TRUE, 0 for FALSE")
-        .also_called("check a maximum, not more than, less or equal, verdict")
-        .related({"UC.ATLEAST", "UC.WITHIN"})
-        .to_try("UC.ATMOST(\"36 h\"; \"48 h\")")
-        .to_try("UC.ATMOST(\"2600 psf\"; \"130 kPa\")")
-        .refuses("UC.ATMOST(0; \"48 h\")")
-        .equation("x <= limit, relative tolerance 1e-9")
-        .source("common practice")
-        .takes("value", "x", "The value to check")
-        .within(any_dimension)
-        .takes("limit", "limit", "The most that it may be")
-        .within(any_dimension)
-        .gives("", verdict_says)
-        .example("UC.ATMOST(\"12 in\"; \"304.8 mm\")", "1", "exact", Origin::published, yard);
-}
-
-Function within_entry() {
-    return function("UC.WITHIN", [](Quantity value, Quantity target,
-                                    Quantity tolerance) { return calc::within(value, target, tolerance); })
-        .role(Role::compares)
-        .says("Whether a value is within a tolerance of its target: 1 for TRUE, 0 for FALSE")
-        .also_called("tolerance, as built, plus or minus, acceptance")
-        .related({"UC.ATLEAST", "UC.ATMOST"})
-        .to_try("UC.WITHIN(\"98.012 m\"; \"98.000 m\"; \"15 mm\")")
-        .to_try("UC.WITHIN(\"0.34 m\"; \"0.3 m\"; \"5 %\")")
-        .refuses("UC.WITHIN(\"0.34 m\"; 0.3; \"5 %\")")
-        .equation("|x - x0| <= t")
-        .source("common practice")
-        .takes("value", "x", "The value to check, such as an as-built level")
-        .within(any_dimension)
-        .takes("target", "x0", "The design value")
-        .within(any_dimension)
-        .takes("tolerance", "t",
-               "Deviation allowed; in % it is a share of the target, or percentage points of a pure number")
-        .within(any_dimension)
-        .or_share()
-        .gives("", verdict_says)
-        .example("UC.WITHIN(\"100.013 m\"; \"100 m\"; \"15 mm\")", "1", "exact", Origin::mathematics,
-                 "13 mm off, 15 mm allowed");
-}
-
-Function lookup_entry() {
-    return function("UC.LOOKUP", [](std::vector<std::tuple<Quantity, Quantity>> table, Quantity x,
-                                    calc::Interpolation method) { return calc::lookup(table, x, method); })
-        .role(Role::picks)
-        .says("Value interpolated in a table of two columns; never extrapolated")
-        .also_called("interpolate, read a table or curve, vlookup, storage at a depth")
-        .related({"UC.LARGEST.AT", "UC.STAGE.STORAGE"})
-        .to_try("UC.LOOKUP({\"m\";\"m3\"|0;0|0.5;120|1;260|1.5;380}; \"0.8 m\")")
-        .to_try("UC.LOOKUP({\"ft\";\"ft3\"|0;0|1.5;4000|3;9000|5;14000}; \"2 ft\"; ; \"ft3\")")
-        .refuses("UC.LOOKUP({\"m\";\"m3\"|0;0|0.5;120|1;260|1.5;380}; 0.8)")
-        .refuses("UC.LOOKUP({\"m\";\"m3\"|0;0|0.5;120|1;260|1.5;380}; \"2 m\")")
-        .equation("y = f(x) between the rows: linear, linear in logarithms, or monotone cubic")
-        .source("Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980), for the monotone cubic")
-        .takes("table", "x, y", "Two columns; the first rises from row to row; a first row may hold units")
-        .within({any_dimension, any_dimension})
-        .takes("x", "x", "Where to look")
-        .within(any_dimension)
-        .takes("method", "f", "linear, log or monotone", u"linear")
-        .gives("y", "The value at x")
-        .example("UC.LOOKUP({10;100|60;25}; 30; \"log\")", "42.7413865179", "1e-10", Origin::mathematics,
-                 "a power law is interpolated exactly: y = 100 (x/10)^-0.7737")
-        .example("UC.LOOKUP({\"cm/h\";\"cm\"|0;0|2;10}; \"0.5 cm/h\"; \"linear\"; \"mm\")", "25", "1e-12 rel",
-                 Origin::mathematics, "straight line")
-        .example("UC.LOOKUP({0;0|1;1|2;8|3;27}; 2; \"monotone\")", "8", "1e-12 rel", Origin::mathematics,
-                 "a point of the table is met exactly");
 }
 
 }  // namespace

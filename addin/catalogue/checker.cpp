@@ -32,11 +32,12 @@ ResultRows catalogue_table() {
 }
 
 /// A function that is given the cell itself; the component answers it.
-Function cell_reader(const char* name, const char* says, Outcome outcome) {
+Function cell_reader(const char* name, const char* says, const char* also_called, Outcome outcome) {
     Function made;
     made.name = name;
     made.identifier = identifier_of(name);
     made.says = says;
+    made.guidance.also_called = also_called;
     made.equation = "-";
     made.source = "the catalogue of functions";
     made.role = Role::explains;
@@ -55,6 +56,7 @@ Function whole_entry() {
                     "Whether a range holds all rows of the table that it begins: 1 for TRUE, 0 for "
                     "FALSE; UC.WHY of the cell tells how many rows there are and how many are "
                     "shown. A table that is typed is whole where the row below it is blank",
+                    "array cut off, missing rows, range too small, spill range, array formula too short",
                     {{.shape = Shape::verdict}, {}, "1 when it is whole, else 0"});
     whole.source = "common practice";
     whole.parameters.front().name = "table";
@@ -73,28 +75,33 @@ Group checker_functions() {
             cell_reader("UC.WHY",
                         "Why a cell shows what it shows: of an error the reason, of a good cell the "
                         "equation, each symbol with its value, the result and the source",
-                        why),
+                        "explain a cell, error message, reason of #VALUE!, trace, check a formula", why),
             cell_reader("UC.STEPS",
                         "The derivation of a cell as a table: symbol, argument, as given, in SI, unit, cell; "
                         "then result, equation and source",
-                        steps),
+                        "calculation steps, working shown, derivation, print the calculation", steps),
             whole_entry(),
             function("UC.SOURCE", &source_of)
                 .role(Role::explains)
                 .says("Where the equation of a function comes from")
+                .also_called("reference, citation, standard, where the equation comes from")
                 .equation("-")
                 .source("the catalogue of functions")
                 .takes("function name", "name", "Name of the function, such as UC.PIT.VOLUME")
-                .gives("", "Source"),
+                .gives("", "Source")
+                .example("UC.SOURCE(\"UC.TOTAL\")", "common practice", "exact", Origin::mathematics,
+                         "as its entry says"),
             function("UC.CATALOGUE", &catalogue_table)
                 .role(Role::tells_version)
                 .says("All functions: name, equation, source, arguments")
+                .also_called("list of functions, index, overview, help")
                 .equation("-")
                 .source("the catalogue of functions")
                 .gives("", "Table of the functions"),
             function("UC.VERSION", &version)
                 .role(Role::tells_version)
                 .says("Version of the functions that computed this sheet")
+                .also_called("release, which version, add-in version")
                 .equation("-")
                 .source("the catalogue of functions")
                 .gives("", "Version"),

@@ -62,7 +62,7 @@ namespace {
 bool is_number(const ValueType& type) {
     if (!type.otherwise.empty()) return is_number(type.otherwise.front());
     return type.shape == Shape::quantity || type.shape == Shape::percentage || type.shape == Shape::grid ||
-           type.shape == Shape::any_quantity || type.shape == Shape::figures || type.shape == Shape::amounts;
+           type.shape == Shape::any_quantity || type.shape == Shape::figures;
 }
 
 Limits limits_of(const Range& range, const ValueType& type) {
@@ -114,6 +114,20 @@ Entry& Entry::gives_columns(const char* text, std::vector<std::pair<const char*,
         made_.outcome.columns[i].name = columns[i].first;
         made_.outcome.columns[i].symbol = columns[i].second;
     }
+    return *this;
+}
+
+Entry& Entry::found_to(double share, std::initializer_list<std::string_view> columns) {
+    std::size_t found = 0;
+    if (columns.size() == 0) made_.outcome.found_to = share;
+    for (Column& column : made_.outcome.columns) {
+        const bool is_meant =
+            columns.size() == 0 || std::find(columns.begin(), columns.end(), column.name) != columns.end();
+        if (!is_meant) continue;
+        column.found_to = share;
+        ++found;
+    }
+    if (found < columns.size()) broken_entry(made_.name, "has no such column that is found by a search");
     return *this;
 }
 

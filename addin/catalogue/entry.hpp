@@ -6,6 +6,7 @@
 #include <functional>
 #include <initializer_list>
 #include <string>
+#include <string_view>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -16,6 +17,9 @@
 #include "addin/catalogue/usual.hpp"
 
 namespace undercroft::addin {
+
+/// Where a summit lies is found to half of the digits only, since it is flat; how high it is, to all.
+inline constexpr double half_of_the_digits = 1e-6;
 
 /// A catalogue entry while it is being written; turns into a Function.
 class Entry {
@@ -43,6 +47,8 @@ public:
     Entry& within(std::initializer_list<Range> columns);
     /// The argument above may also be a share of another one, written in %.
     Entry& or_share() { return last().may_be_share = true, *this; }
+    /// The order of the rows of the table above says what none of its columns does: layers, days, faces.
+    Entry& in_order() { return last().order_counts = true, *this; }
     /// The argument above came after a release: it stands behind the unit, where no formula changes its
     /// meaning. It is optional, and so is all that follows.
     Entry& added_later() { return ++binding_.added_later, *this; }
@@ -50,6 +56,11 @@ public:
     Entry& gives(const char* symbol, const char* text);
     /// The names of a table's columns, in order.
     Entry& gives_columns(const char* text, std::vector<std::pair<const char*, const char*>> columns);
+    /// The result is found by a search, to this share of it; of a table the columns of these names, or all.
+    Entry& found_to(double share, std::initializer_list<std::string_view> columns = {});
+    Entry& may_be_negative() { return made_.outcome.may_be_negative = true, *this; }
+    /// Each row of the resulting table starts from the rounded one before.
+    Entry& rows_carry_on() { return made_.outcome.rows_carry_on = true, *this; }
     /// The result's unit must be asked for.
     Entry& wants_unit(const char* name = "unit", const char* text = "Unit of the result");
     Entry& unit_named(const char* name, const char* text);

@@ -30,15 +30,20 @@ struct Parameter {
     std::string fallback;  ///< the default as text; empty where there is none
     bool optional = false;
     bool may_be_share = false;  ///< a quantity that may also be a share of another one, in %
+    bool order_counts = false;  ///< the order of a table's rows says what none of its columns does
 
     [[nodiscard]] std::string kind() const { return kind_text(type); }
     [[nodiscard]] std::string unit() const { return bare_unit_text(type); }
 };
 
+/// How near a result is to the exact one, as a share of it, where nothing but digits is rounded.
+inline constexpr double all_digits = 1e-12;
+
 struct Column {
     std::string name;
     std::string symbol;
     ValueType type;
+    double found_to = all_digits;
 
     [[nodiscard]] std::string unit() const { return bare_unit_text(type); }
 };
@@ -49,6 +54,9 @@ struct Outcome {
     std::string symbol;
     std::string says;
     std::vector<Column> columns{};  ///< of a table
+    double found_to = all_digits;
+    bool may_be_negative = false;  ///< a difference: less than nothing has a meaning
+    bool rows_carry_on = false;    ///< each row of the table starts from the rounded one before
 
     [[nodiscard]] std::string kind() const { return kind_text(type); }
     /// The default unit of a quantity.

@@ -171,6 +171,7 @@ Function pick_entry() {
             "One figure of a table of things, such as a supplier's list, with its unit: the row by the name "
             "in "
             "the first column, the column by its heading")
+        .also_called("look up in a supplier's table, data sheet, property of an item, catalogue figure")
         .equation("x = table(key, column)")
         .source("common practice")
         .takes(

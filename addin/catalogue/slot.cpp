@@ -232,6 +232,12 @@ bool OpenTable::is_unused(std::size_t row) const {
 
 namespace {
 
+[[noreturn]] void refuse_no_range(const Cell& cell, const std::string& wanted) {
+    constexpr const char* range = "; a range of cells is wanted";
+    if (std::holds_alternative<std::monostate>(cell)) refuse_blank(std::string("is left out") + range);
+    refuse_value(shown_as_given(cell) + " is no " + wanted + range);
+}
+
 /// Columns of a table with a unit beside each quantity.
 std::size_t paired_width(const std::vector<bool>& has_unit) {
     return has_unit.size() + static_cast<std::size_t>(std::count(has_unit.begin(), has_unit.end(), true));
@@ -252,10 +258,7 @@ OpenTable paired_table(const Grid& grid, const std::vector<bool>& has_unit) {
 OpenTable open_table(const Cell& cell, std::size_t least, std::size_t most,
                      const std::vector<bool>& has_unit) {
     const Grid* const* given = std::get_if<const Grid*>(&cell);
-    if (given == nullptr)
-        refuse_value((std::holds_alternative<std::monostate>(cell) ? std::string("is left out")
-                                                                   : shown_as_given(cell) + " is no table") +
-                     "; a range of cells is wanted");
+    if (given == nullptr) refuse_no_range(cell, "table");
     const Grid& grid = **given;
     const std::size_t wide = paired_width(has_unit);
     if (wide > most && grid.columns() == wide) {
@@ -301,7 +304,7 @@ void require_alike(const Quantity& figure, const Quantity& first, std::size_t fi
 /// The figures of a range; rows without a number add nothing, whatever stands in their unit cells.
 std::vector<Quantity> read_figures(const Cell& cell, bool must_be_alike) {
     const Grid* const* given = std::get_if<const Grid*>(&cell);
-    if (given == nullptr) refuse_value(shown_as_given(cell) + " is no range of figures");
+    if (given == nullptr) refuse_no_range(cell, "range of figures");
     const bool with_units = (*given)->columns() == 2;
     const OpenTable table =
         with_units ? OpenTable{*given, 0, (*given)->rows(), {}, {}, {}} : open_table(cell, 1, 1);
@@ -323,13 +326,6 @@ std::vector<Quantity> read_figures(const Cell& cell, bool must_be_alike) {
 }
 
 }  // namespace
-
-Amounts Slot<Amounts>::read(const Cell& cell, const Terms&) {
-    const Grid* const* given = std::get_if<const Grid*>(&cell);
-    if (given == nullptr || (*given)->columns() != 2)
-        refuse_value(shown_as_given(cell) + " is no range of two columns, number and unit");
-    return {read_figures(cell, true)};
-}
 
 Figures Slot<Figures>::read(const Cell& cell, const Terms&) {
     return {read_figures(cell, true)};

@@ -349,21 +349,8 @@ struct Slot<std::vector<std::vector<Q>>> {
     }
 };
 
-/// Amounts of a takeoff: rows of number and unit, blank rows passed over.
-struct Amounts {
-    std::vector<Quantity> rows;
-};
-template <>
-struct Slot<Amounts> {
-    static Amounts read(const Cell& cell, const Terms& terms);
-    static ValueType type() { return {.shape = Shape::amounts}; }
-    static Reading reading(const Amounts& value) {
-        return {std::to_string(value.rows.size()) + " amounts", {}};
-    }
-};
-
-/// Figures to choose from: amounts as above, or one column of a table, a first row of which may hold its
-/// unit.
+/// Figures that are alike: rows of number and unit, or one column of a table, a first row of which may hold
+/// its unit. Rows without a number are passed over.
 struct Figures {
     std::vector<Quantity> rows;
 };

@@ -15,7 +15,7 @@ namespace undercroft::addin::usual {
 
 // Order: usual least, usual most, possible least, possible most, source or reason.
 
-// --- lengths ---------------------------------------------------------------------------------------
+// Lengths.
 
 /// The longer side of a bed or a pit in plan, and what lies along it: rows, fabric, liner.
 inline constexpr Range plan_length{"3 m", "150 m", "0.1 m", "5 km"};
@@ -38,14 +38,14 @@ inline constexpr Range chamber_rise{"0.15 m", "3 m", "10 mm", "30 m"};
 /// Height above a local datum; ground stands from below the sea to the highest mountain.
 inline constexpr Range level{"-100 m", "5000 m", "-500 m", "9 km"};
 
-// --- areas and volumes --------------------------------------------------------------------------------
+// Areas and volumes.
 
 /// The plan of a bed or a pit.
 inline constexpr Range plan_area{"5 m2", "10000 m2", "0.01 m2", "10 km2"};
 /// What is dug, filled or spread on a job.
 inline constexpr Range earth_volume{"5 m3", "50000 m3", "1 L", "1e8 m3"};
 
-// --- slopes -------------------------------------------------------------------------------------------
+// Slopes.
 
 /// The walls of a pit, run per rise; 0 is a vertical wall.
 inline constexpr Range batter =
@@ -60,14 +60,14 @@ inline constexpr Range bed_fall =
 /// The fall of the ground, rise per run.
 inline constexpr Range ground_slope{"0.004", "0.2", "0.00001", "3"};
 
-// --- shares ---------------------------------------------------------------------------------------------
+// Shares.
 
 /// Of stone as laid: clean crushed stone has 30 % to 45 %.
 inline constexpr Range porosity{"0.2", "0.55", "5 %", "80 %", "common practice: 30 % to 45 % in clean stone"};
 /// Of ordered goods, for cutting and damage; 0 for none.
 inline constexpr Range waste = Range{"0.01", "0.3", "0.1 %", "100 %"}.or_zero();
 
-// --- counts -----------------------------------------------------------------------------------------------
+// Counts.
 
 /// Equal steps of a table.
 inline constexpr Range steps{"1", "100", "1", "10000", "a table of more than 100 rows is read by nobody"};

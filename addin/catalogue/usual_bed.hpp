@@ -48,7 +48,7 @@ inline constexpr Range rows{"1", "50", "1", "10000"};
 /// Units from one inspection port to the next; 0 for ports at the ends only.
 inline constexpr Range port_interval = Range{"2", "50", "1", "10000"}.or_zero();
 
-// --- drawings --------------------------------------------------------------------------------------------
+// Drawings.
 
 /// What is drawn: a bed, its pit and the ground beside it.
 inline constexpr Range drawn_length{"1 m", "250 m", "10 mm", "10 km"};

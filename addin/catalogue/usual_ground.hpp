@@ -6,7 +6,7 @@
 
 namespace undercroft::addin::usual {
 
-// --- loads -----------------------------------------------------------------------------------------
+// Loads.
 
 /// One wheel. A truck's is 16 kip (71 kN) or 80 kN; 16 typed for 16 kip is no truck's wheel in kN.
 inline constexpr Range wheel_load{
@@ -58,7 +58,7 @@ inline constexpr Range fill_depth = Range{"0.3 m", "6 m", "1 mm", "100 m"}.or_ze
 /// On the fill: a layer of asphalt, a slab.
 inline constexpr Range pavement = Range{"0.05 m", "0.4 m", "1 mm", "3 m"}.or_zero();
 
-// --- pressures --------------------------------------------------------------------------------------
+// Pressures.
 
 /// Between a foundation, a tyre or a track and the ground.
 inline constexpr Range contact_pressure{"15 kPa", "900 kPa", "1 Pa", "100 MPa",
@@ -81,7 +81,7 @@ inline constexpr Range surcharge =
     Range{"2 kPa", "100 kPa", "1 Pa", "10 MPa", "common practice: 5 kPa for people, 10 to 20 kPa for traffic"}
         .or_zero();
 
-// --- soil -------------------------------------------------------------------------------------------
+// Soil.
 
 /// Of soil, stone or pavement as it lies.
 inline constexpr Range unit_weight{"12 kN/m3", "28 kN/m3", "0.1 kN/m3", "80 kN/m3",
@@ -158,7 +158,7 @@ inline constexpr Range destabilising_factor{"1", "1.5", "1", "2", "EN 1997-1:200
 /// Of plant that vibrates: its centrifugal force comes to its weight.
 inline constexpr Range vibration{"1", "2.5", "1", "10", "common practice: 1 at rest, 2 vibrating"};
 
-// --- settlement --------------------------------------------------------------------------------------
+// Settlement.
 
 inline constexpr Range formation_depth = Range{"0.3 m", "8 m", "1 mm", "100 m"}.or_zero();
 /// Sides of a loaded rectangle, or of a whole bed.
@@ -183,7 +183,7 @@ inline constexpr Range depth_below_base = Range{"0.1 m", "30 m", "1 mm", "1 km"}
 inline constexpr Range hough_index{"20", "300", "1", "2000",
                                    "Hough (1959): silt to dense gravel (from memory)"};
 
-// --- stone, fill and fabric ----------------------------------------------------------------------------
+// Stone, fill and fabric.
 
 /// Sieves from silt to rubble; a size typed in mm is no size in m.
 inline constexpr Range sieve{"0.00005 m", "0.1 m", "0.0001 mm", "1 m", "ASTM E11: 75 um to 100 mm"};
@@ -241,7 +241,7 @@ inline constexpr Range soil_permeability{"1 mm/h", "100 mm/h", "0.0000001 mm/h",
 /// D60 over D10.
 inline constexpr Range uniformity{"1", "50", "1", "100000", "common practice: one size to well graded"};
 
-// --- chambers on the ground -----------------------------------------------------------------------------
+// Chambers on the ground.
 
 /// The width of one foot of a chamber, or of a strip that bears.
 inline constexpr Range foot_width{"0.05 m", "0.5 m", "1 mm", "10 m", "common practice: feet of 75 to 200 mm"};

@@ -7,7 +7,7 @@
 
 namespace undercroft::addin::usual {
 
-// --- rain and runoff ---------------------------------------------------------------------------------------
+// Rain and runoff.
 
 /// How long rain lasts that a bed is sized for.
 inline constexpr Range rain_duration{"5 min", "1440 min", "1 s", "60 d"};
@@ -76,7 +76,7 @@ inline constexpr Range formula_exponent{"0.5", "1.2", "0.1 %", "150 %"};
 inline constexpr Range initial_loss = Range{"0.001 m", "0.06 m", "0 mm", "1 m"}.or_zero();
 inline constexpr Range continuing_loss = Range{"0.5 mm/h", "30 mm/h", "0 mm/h", "10 m/h"}.or_zero();
 
-// --- quality, upkeep, reuse --------------------------------------------------------------------------------
+// Quality, upkeep, reuse.
 
 /// Rain whose runoff is cleaned: 5 mm to 50 mm.
 inline constexpr Range quality_rain{"0.005 m", "0.06 m", "0.1 mm", "5 m"};
@@ -100,7 +100,7 @@ inline constexpr Range reuse_store{"1 m3", "400 m3", "1 L", "1e7 m3"};
 inline constexpr Range full_share = Range{"0.05", "1", "0 %", "100 %"}.or_zero();
 inline constexpr Range reliability{"0.3", "1", "0.1 %", "100 %"};
 
-// --- ways of the water -------------------------------------------------------------------------------------
+// Ways of the water.
 
 inline constexpr Range flow_path{"30 m", "3000 m", "0.1 m", "1000 km"};
 inline constexpr Range sheet_flow_path{"3 m", "91.44 m", "0.1 m", "91.44 m",
@@ -116,8 +116,7 @@ inline constexpr Range channel_roughness{"0.012", "0.15", "0.001", "5",
 inline constexpr Range sheet_roughness{"0.01", "0.8", "0.001", "5",
                                        "USDA TR-55 (1986), Table 3-1 (from memory)"};
 
-// --- outlets
-// -------------------------------------------------------------------------------------------------
+// Outlets.
 
 inline constexpr Range orifice_diameter{"0.02 m", "0.9 m", "1 mm", "10 m"};
 inline constexpr Range orifice_head{"0.1 m", "4 m", "1 mm", "100 m"};
@@ -158,8 +157,7 @@ inline constexpr Range outlet_flow{"0.3 L/s", "300 L/s", "1e-6 L/s", "1e4 m3/s"}
 /// What the authority lets out; 0 for nothing.
 inline constexpr Range release = Range{"2 L/s", "200 L/s", "0 L/s", "1e4 m3/s"}.or_zero();
 
-// --- tables of stage, storage and flow
-// ---------------------------------------------------------------------------
+// Tables of stage, storage and flow.
 
 inline constexpr Range table_depth = Range{"0.02 m", "4 m", "-10 m", "1 km"}.or_zero();
 inline constexpr Range table_volume = Range{"2 m3", "5000 m3", "0 m3", "1e9 m3"}.or_zero();
@@ -172,8 +170,7 @@ inline constexpr Range rated_depth{"0.3 m", "5 m", "1 mm", "1 km"};
 /// How deep the water stands before rain, or where it counts as gone.
 inline constexpr Range rest_depth = Range{"0.02 m", "2 m", "0 m", "1 km"}.or_zero();
 
-// --- pipes
-// -----------------------------------------------------------------------------------------------------
+// Pipes.
 
 inline constexpr Range pipe_diameter{"0.1 m", "2.5 m", "1 mm", "30 m"};
 inline constexpr Range pipe_depth = Range{"0.02 m", "2.5 m", "0 m", "30 m"}.or_zero();
@@ -196,8 +193,7 @@ inline constexpr Range invert_level = Range{"0.02 m", "3 m", "0 m", "100 m"}.or_
 inline constexpr Range pipe_roughness{"0.008", "0.035", "0.001", "0.5",
                                       "Chow, Open-Channel Hydraulics (1959), Table 5-6 (from memory)"};
 
-// --- soakage
-// ------------------------------------------------------------------------------------------------------
+// Soakage.
 
 /// Of a trial pit.
 inline constexpr Range test_volume{"0.1 m3", "4 m3", "1 mL", "1000 m3"};
@@ -218,8 +214,7 @@ inline constexpr Range safety_factor{"1", "10", "1", "100",
 inline constexpr Range voids{"0.2", "0.98", "5 %", "99.9 %"};
 inline constexpr Range fraction_left = Range{"0.05", "0.9", "0 %", "99.9 %"}.or_zero();
 
-// --- water in the ground
-// ---------------------------------------------------------------------------------------
+// Water in the ground.
 
 inline constexpr const char* rawls = "Rawls, Brakensiek and Miller, J. Hydraulic Eng. 109 (1983), Table 2";
 inline constexpr Range wetted_conductivity{"0.3 mm/h", "120 mm/h", "1e-6 mm/h", "1 m/s", rawls};

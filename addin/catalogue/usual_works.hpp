@@ -6,7 +6,7 @@
 
 namespace undercroft::addin::usual {
 
-// --- earthworks --------------------------------------------------------------------------------------
+// Earthworks.
 
 /// What is dug, filled or carried on a job; 10000 m3 is a thousand truckloads.
 inline constexpr Range dug_volume = Range{"5 m3", "10000 m3", "1 L", "1e8 m3"}.or_zero();
@@ -54,7 +54,7 @@ inline constexpr Range payload{"3000 kg", "45000 kg", "0 kg", "500 t"};
 /// Spoil as it lies in the truck.
 inline constexpr Range loose_density{"800 kg/m3", "2200 kg/m3", "0 kg/m3", "5000 kg/m3"};
 
-// --- sheet goods ---------------------------------------------------------------------------------------
+// Sheet goods.
 
 inline constexpr Range roll_length{"20 m", "200 m", "0.5 m", "5 km"};
 /// A rest of a roll that is worth joining on.
@@ -73,7 +73,7 @@ inline constexpr Range liner_density{"850 kg/m3", "1600 kg/m3", "100 kg/m3", "30
 /// A width laid over along an edge.
 inline constexpr Range edge_lap = Range{"0.1 m", "2 m", "1 mm", "10 m"}.or_zero();
 
-// --- pipes ---------------------------------------------------------------------------------------------
+// Pipes.
 
 /// Pieces of pipe of one length.
 inline constexpr Range pieces = Range{"1", "1000", "1", "1000000"}.or_zero();
@@ -82,7 +82,7 @@ inline constexpr Range stock_length{"1 m", "15 m", "10 mm", "1 km", "common prac
 /// What the cover and frame of a riser take, or its socket.
 inline constexpr Range recess = Range{"0.02 m", "0.5 m", "0.1 mm", "10 m"}.or_zero();
 
-// --- people ----------------------------------------------------------------------------------------------
+// People.
 
 inline constexpr Range crews{"1", "20", "0.01", "1000"};
 

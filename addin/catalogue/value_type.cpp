@@ -13,8 +13,8 @@ bool ValueType::is_plain() const {
 }
 
 bool ValueType::is_range() const {
-    return shape == Shape::table || shape == Shape::grid || shape == Shape::amounts ||
-           shape == Shape::figures || shape == Shape::things || shape == Shape::pasted;
+    return shape == Shape::table || shape == Shape::grid || shape == Shape::figures ||
+           shape == Shape::things || shape == Shape::pasted;
 }
 
 ValueType quantity_type(const Dimension& dimension) {
@@ -81,8 +81,6 @@ std::string kind_text(const ValueType& type) {
             return table_text(type);
         case Shape::grid:
             return "a grid of cells, each " + name_of(type.dimension);
-        case Shape::amounts:
-            return "a range of two columns, number and unit";
         case Shape::things:
             return "a table with headings in its first row and names in its first column";
         case Shape::figures:

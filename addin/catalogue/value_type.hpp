@@ -26,9 +26,8 @@ enum class Shape {
     height,   ///< rows of values that a table fills
     table,    ///< a range with a unit for each column in its first row, or beside its numbers
     grid,     ///< a range of quantities of one dimension
-    amounts,  ///< rows of number and unit
     things,   ///< a table with headings in its first row and names in its first column
-    figures,  ///< amounts, or one column of a table
+    figures,  ///< rows of number and unit, or one column of a table
     pasted,   ///< a range as it was pasted: numbers and texts, of which each is what it says
     date,     ///< a day of the calendar
     cell,     ///< a cell of the sheet itself

@@ -1,6 +1,7 @@
 #include "addin/generate/guide.hpp"
 
 #include <algorithm>
+#include <tuple>
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/cell_error.hpp"
@@ -27,6 +28,35 @@ std::string error_of(Cause cause) {
     return error_text(523);
 }
 
+std::string cause_of(const Refused& refused) {
+    switch (refused.refusal()) {
+        case Refusal::dimension:
+            return "another dimension";
+        case Refusal::blank:
+            return "left out or blank";
+        case Refusal::unusual:
+            return "unusual without a unit";
+        case Refusal::impossible:
+            return "not possible";
+        case Refusal::mixed:
+            return "without a unit beside others";
+        case Refusal::other:
+        case Refusal::not_followed:
+            break;
+    }
+    switch (refused.cause()) {
+        case Cause::value:
+            return "cannot be read";
+        case Cause::domain:
+            return "outside the method";
+        case Cause::no_answer:
+            return "no answer";
+        case Cause::no_convergence:
+            break;
+    }
+    return "no solution found";
+}
+
 struct Refusing : ShownRefusal {
     Refusal kind = Refusal::other;
 };
@@ -38,7 +68,8 @@ std::optional<Refusing> refusal_of(const std::string& name, const std::string& f
         std::string reason = refused.what();
         const std::string where = "in " + name + ": ";  // what the evaluator puts before
         if (reason.starts_with(where)) reason.erase(0, where.size());
-        return Refusing{{error_of(refused.cause()), "=" + formula, reason}, refused.refusal()};
+        return Refusing{{cause_of(refused), error_of(refused.cause()), "=" + formula, reason},
+                        refused.refusal()};
     }
     return std::nullopt;
 }
@@ -88,12 +119,25 @@ std::string rounded(double number) {
     return text.size() > 8 ? exact_text(std::stod(std::to_string(static_cast<long long>(number)))) : text;
 }
 
-/// What a person does wrong first: another dimension, a bare number in the unit that they had in mind, a word
-/// that is not in the list, nothing at all.
+/// A quantity beyond what is possible there, as a text of a formula; empty where all are possible.
+std::string impossible_text(const Parameter& parameter) {
+    const Limits& limits = parameter.limits;
+    const Unit unit = default_unit(parameter.type.dimension);
+    const auto with_unit = [&](double number) {
+        return '"' + rounded_text(number) + " " + parameter.unit() + '"';
+    };
+    if (limits.most < Limits::infinity && limits.most > 0)
+        return with_unit(10 * unit.scale.from_coherent(limits.most));
+    return limits.least >= 0 ? with_unit(-1) : std::string();
+}
+
+/// What a person does wrong first: another dimension, a unit that there is not, a bare number in the unit
+/// that they had in mind, more than can be, a word that is not in the list, nothing at all.
 std::vector<std::string> usual_slips(const Function& function, const Changed& changed) {
     std::vector<std::string> formulas;
     bool dimension = false;
     bool unusual = false;
+    bool impossible = false;
     bool word = false;
     for (std::size_t i = 0; i < function.parameters.size(); ++i) {
         if (!changed.stands(i)) continue;
@@ -102,7 +146,12 @@ std::vector<std::string> usual_slips(const Function& function, const Changed& ch
         if (has_dimension(parameter) && !dimension) {
             const bool mass = parameter.type.dimension == Dimension::of(Base::mass);
             formulas.push_back(changed.with(i, mass ? "\"5 m\"" : "\"5 kg\""));
+            formulas.push_back(changed.with(i, "\"5 furlong\""));
             dimension = true;
+        }
+        if (has_dimension(parameter) && !impossible && !impossible_text(parameter).empty()) {
+            formulas.push_back(changed.with(i, impossible_text(parameter)));
+            impossible = true;
         }
         if (has_dimension(parameter) && !limits.usual.empty() && limits.usual_most > 0 && !unusual) {
             formulas.push_back(changed.with(i, rounded(limits.usual_most * 100)));
@@ -137,8 +186,9 @@ std::vector<ShownRefusal> refusals_of(const Function& function, const Changed& c
         });
         if (!told) all.push_back(*refusal);
     }
-    std::stable_sort(all.begin(), all.end(),
-                     [](const Refusing& a, const Refusing& b) { return a.error > b.error; });
+    std::stable_sort(all.begin(), all.end(), [](const Refusing& a, const Refusing& b) {
+        return std::tie(b.error, b.cause) < std::tie(a.error, a.cause);
+    });
     return {all.begin(), all.end()};
 }
 
@@ -153,7 +203,6 @@ std::string blank_text(const Parameter& parameter, std::size_t argument, const C
     switch (parameter.type.shape) {
         case Shape::table:
         case Shape::grid:
-        case Shape::amounts:
         case Shape::figures:
             return text + "; blank rows at its end are passed over";
         case Shape::quantity:
@@ -179,7 +228,7 @@ std::string ranges(const Limits& limits, const std::string Limits::*range) {
 ShownArgument argument_of(const Parameter& parameter, std::size_t argument, const Changed& changed) {
     return {label(parameter),
             parameter.symbol,
-            parameter.says,
+            parameter.says + (parameter.order_counts ? "; the order of its rows counts" : ""),
             parameter.kind(),
             ranges(parameter.limits, &Limits::usual),
             ranges(parameter.limits, &Limits::possible),

@@ -20,6 +20,7 @@ struct ShownResult {
 };
 
 struct ShownRefusal {
+    std::string cause;  ///< in a few words: "another dimension"
     std::string error;  ///< as the cell shows it
     std::string formula;
     std::string reason;

@@ -96,9 +96,9 @@ std::string pasted(const PastedCells& cells) {
 
 std::string refusals(const std::vector<ShownRefusal>& shown) {
     if (shown.empty()) return {};
-    std::string text = head({"refused", "formula", "reason"});
+    std::string text = head({"refused: cause", "shows", "formula", "reason"});
     for (const ShownRefusal& refusal : shown)
-        text += row({refusal.error, code(refusal.formula), refusal.reason});
+        text += row({refusal.cause, refusal.error, code(refusal.formula), refusal.reason});
     return text + "\n";
 }
 

@@ -50,6 +50,13 @@ inline constexpr Advice advice[] = {
      "Select one cell, type the formula, press Ctrl+Shift+Enter: Calc fills the table with its unit row. "
      "`height` "
      "makes it taller than it is, with blank rows, where charts or formulas below need a fixed size."},
+    {"Errors by cause",
+     "`#VALUE!`: another dimension than wanted, a unit or a word that cannot be read, an argument left out "
+     "or "
+     "blank, a bare number beside quantities of another system. `#NUM!`: a bare number that is unusual, a "
+     "quantity that is not possible, a job outside the method. `#N/A`: what was looked up is not there. "
+     "`Err:523`: a search found no solution. `#NAME?`: the add-in is not installed, or a function's name is "
+     "misspelt."},
     {"An error",
      "`=UC.WHY(C2)` says in words why C2 is refused, and of a good cell the equation, each symbol with its "
      "value and cell, the result and its source."},

@@ -15,14 +15,19 @@
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XNamedRange.hpp>
+#include <com/sun/star/sheet/XSheetAnnotation.hpp>
+#include <com/sun/star/sheet/XSheetAnnotations.hpp>
+#include <com/sun/star/sheet/XSheetAnnotationsSupplier.hpp>
 #include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
 #include <com/sun/star/table/CellRangeAddress.hpp>
 #include <com/sun/star/table/XCell.hpp>
+#include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/table/XTableChart.hpp>
 #include <com/sun/star/table/XTableChartsSupplier.hpp>
+#include <com/sun/star/text/XSimpleText.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
 #include <com/sun/star/util/Date.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
@@ -47,6 +52,9 @@ using Addresses = Sequence<css::table::CellRangeAddress>;
 namespace {
 
 constexpr sal_Int32 rows_at_once = 2000;
+constexpr sal_Int32 most_rows_measured = 5000;
+constexpr sal_Int32 lowest_row = 150;  // in hundredths of a millimetre
+constexpr sal_Int32 white = 0xFFFFFF;
 constexpr sal_Int16 content = css::sheet::CellFlags::VALUE | css::sheet::CellFlags::DATETIME |
                               css::sheet::CellFlags::STRING | css::sheet::CellFlags::FORMULA;
 
@@ -86,6 +94,8 @@ public:
         read_formats();
         if (!filled.hasElements()) return std::move(made_);
         read_hidden(filled);
+        read_low_rows();
+        read_comments();
         return std::move(made_);
     }
 
@@ -179,9 +189,13 @@ private:
         for (sal_Int32 i = 0; i < formats->getCount(); ++i) {
             const Reference<css::sheet::XSheetCellRanges> ranges(formats->getByIndex(i), UNO_QUERY_THROW);
             const auto place = static_cast<std::uint32_t>(made_.formats.size());
-            made_.formats.push_back(format_of(Reference<css::beans::XPropertySet>(ranges, UNO_QUERY_THROW)));
-            for (const css::table::CellRangeAddress& area : ranges->getRangeAddresses())
+            const Reference<css::beans::XPropertySet> properties(ranges, UNO_QUERY_THROW);
+            made_.formats.push_back(format_of(properties));
+            const bool merged = property(properties, "IsMerged", false);
+            for (const css::table::CellRangeAddress& area : ranges->getRangeAddresses()) {
+                if (merged) read_merged(area);
                 each_cell(area, [&](BookCell& cell) { cell.format = place; });
+            }
         }
     }
 
@@ -193,10 +207,56 @@ private:
                 .IsLocked;
         format.number = number_format_of(properties, formats_);
         format.code = format_code_of(properties, formats_);
+        const auto background = property(properties, "CellBackColor", sal_Int32{-1});
+        format.unseen =
+            property(properties, "CharColor", sal_Int32{-1}) == (background < 0 ? white : background);
         const auto validation = property(properties, "Validation", Reference<css::beans::XPropertySet>());
         format.has_list =
             property(validation, "Type", css::sheet::ValidationType_ANY) == css::sheet::ValidationType_LIST;
         return format;
+    }
+
+    /// Cells shown as one: a format of their own marks where they begin.
+    void read_merged(const css::table::CellRangeAddress& area) {
+        for (sal_Int32 row = area.StartRow; row <= area.EndRow; ++row)
+            for (sal_Int32 column = area.StartColumn; column <= area.EndColumn; ++column) {
+                const Reference<css::sheet::XSheetCellRange> cell(
+                    sheet_->getCellRangeByPosition(column, row, column, row), UNO_QUERY_THROW);
+                const Reference<css::sheet::XSheetCellCursor> cursor = sheet_->createCursorByRange(cell);
+                cursor->collapseToMergedArea();
+                const css::table::CellRangeAddress all =
+                    Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY_THROW)->getRangeAddress();
+                made_.merged.push_back({place_, all.StartRow, all.StartColumn, all.EndRow, all.EndColumn});
+            }
+    }
+
+    /// Rows that hold something and are too low for it to be read; in a sheet of many rows there is no
+    /// looking at each.
+    void read_low_rows() {
+        const Reference<css::container::XIndexAccess> rows(
+            Reference<css::table::XColumnRowRange>(sheet_, UNO_QUERY_THROW)->getRows(), UNO_QUERY_THROW);
+        std::int32_t last = -1;
+        sal_Int32 looked_at = 0;
+        for (const BookCell& cell : made_.cells) {
+            if (cell.row == last || made_.hidden_rows.contains(cell.row)) continue;
+            last = cell.row;
+            if (++looked_at > most_rows_measured) return;
+            const Reference<css::beans::XPropertySet> row(rows->getByIndex(cell.row), UNO_QUERY_THROW);
+            if (property(row, "Height", sal_Int32{1000}) < lowest_row) made_.flat_rows.insert(cell.row);
+        }
+    }
+
+    void read_comments() {
+        const Reference<css::sheet::XSheetAnnotationsSupplier> supplier(sheet_, UNO_QUERY);
+        if (!supplier.is()) return;
+        const Reference<css::sheet::XSheetAnnotations> comments = supplier->getAnnotations();
+        for (sal_Int32 i = 0; i < comments->getCount(); ++i) {
+            const Reference<css::sheet::XSheetAnnotation> comment(comments->getByIndex(i), UNO_QUERY_THROW);
+            const css::table::CellAddress at = comment->getPosition();
+            made_.comments.push_back(
+                {at.Row, at.Column,
+                 to_string(Reference<css::text::XSimpleText>(comment, UNO_QUERY_THROW)->getString())});
+        }
     }
 
     void read_hidden(const Addresses& filled) {

@@ -42,6 +42,9 @@ audit::NumberFormat number_format_of(const Reference<css::beans::XPropertySet>& 
         (type & (css::util::NumberFormat::NUMBER | css::util::NumberFormat::DEFINED)) != 0;
     if (writes_number && format.shown_as == audit::ShownAs::number) {
         const std::string text = to_string(code);
+        sal_Int16 decimals = -1;
+        properties->getPropertyValue("Decimals") >>= decimals;
+        if (text != "General") audit::read_format_code(text, format, decimals);
         if (text.find('"') != std::string::npos || text.find('\\') != std::string::npos)
             format.unit = audit::text_behind(text);
     }

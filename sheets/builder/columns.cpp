@@ -23,8 +23,9 @@ std::size_t typed_columns(const std::vector<Column>& columns) {
 int columns_of_words(const std::vector<Column>& columns) {
     int width = 0;
     for (const Column& column : columns) {
-        const bool words = column.unit.si.empty() && column.is_typed() &&
-                           column.format == Column::Format::standard && column.options.empty();
+        const bool named = width == 0 && column.format == Column::Format::entry;  // an item named by hand
+        const bool words = column.unit.si.empty() && column.is_typed() && column.options.empty() &&
+                           (named || column.format == Column::Format::standard);
         if (!words) break;
         width += column.span;
     }

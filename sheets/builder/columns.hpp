@@ -45,8 +45,8 @@ struct Column {
 /// How many of them are typed in.
 [[nodiscard]] std::size_t typed_columns(const std::vector<Column>& columns);
 
-/// Columns of the sheet at the left of a list that hold wording: its key stands for those to the right of
-/// them.
+/// Columns of the sheet at the left of a list that hold wording, the first of them perhaps typed in: its key
+/// stands for those to the right of them.
 [[nodiscard]] int columns_of_words(const std::vector<Column>& columns);
 
 /// What may stand behind the title of a column: in a table only its name, in a grid its unit too.

@@ -44,7 +44,7 @@ void fill_grid_cell(CellWriter& writer, int at, int column, bool has_unit, const
     if (const std::optional<double> number = number_in(text))
         writer.put_number(at, column, "GridEntry", *number);
     else
-        writer.put_text(at, column, has_unit ? "GridEntry" : "GridText", text == "-" ? "" : text);
+        writer.put_text(at, column, has_unit || text == "-" ? "GridEntry" : "GridText", text == "-" ? "" : text);
 }
 
 /// Watches one row of a grid, whose units stand in the row above all of them.

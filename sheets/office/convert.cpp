@@ -43,7 +43,8 @@ void check_pairs(const Wanted& wanted) {
 bool convert(const Office& office, const Wanted& wanted, const fs::path& from, const fs::path& to) {
     const Keeper::Watch watch(office.keeper());
     Outputs outputs(office);
-    const Document document = office.open(from);
+    const Document document =
+        office.open_copy(from);  // a lock beside the file would outlive a tool that is killed
     for (const std::string& sheet : wanted.last) document.move_to_end(sheet);
     document.recalculate();
     if (to.extension() == ".ots") document.keep_rows_in_sight(heading_rows);

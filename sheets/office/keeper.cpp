@@ -6,10 +6,10 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <stdexcept>
-#include <thread>
 
 #include "sheets/office/kept.hpp"
 
@@ -80,14 +80,32 @@ std::string Keeper::received(int wait) const {
     return length <= 0 ? std::string() : std::string(text.data(), static_cast<std::size_t>(length));
 }
 
-std::optional<Ending> Keeper::ending_within(milliseconds wait) const {
-    if (ending_) return ending_;
+bool Keeper::hear(milliseconds wait) const {
     pollfd link{link_, POLLIN, 0};
-    if (poll(&link, 1, static_cast<int>(wait.count())) <= 0) return {};
-    // Where the keeper itself was ended, the office is gone with it.
+    if (ending_ || poll(&link, 1, static_cast<int>(wait.count())) <= 0) return false;
     const std::string told = received(0);
-    ending_ = told.size() == 2 && told[0] == message::ended ? static_cast<Ending>(told[1] - '0')
-                                                            : Ending::by_itself;
+    if (!told.empty() && told[0] == message::office)
+        office_ = std::stoi(told.substr(1));
+    else  // where the keeper itself was ended, the office is gone with it
+        ending_ = told.size() == 2 && told[0] == message::ended ? static_cast<Ending>(told[1] - '0')
+                                                                : Ending::by_itself;
+    return true;
+}
+
+pid_t Keeper::office() const {
+    while (hear(milliseconds(0))) {
+    }
+    return office_;
+}
+
+std::optional<Ending> Keeper::ending_within(milliseconds wait) const {
+    const auto until = std::chrono::steady_clock::now() + wait;
+    const auto left = [&until] {
+        const auto time = std::chrono::ceil<milliseconds>(until - std::chrono::steady_clock::now());
+        return std::max(time, milliseconds(0));
+    };
+    while (hear(left())) {
+    }
     return ending_;
 }
 

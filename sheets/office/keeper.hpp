@@ -41,10 +41,9 @@ public:
 
     /// A folder for profile, pipes and scratch files; it goes with the office.
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
-    /// The keeper's own, whose children are the office's processes.
-    [[nodiscard]] pid_t process() const { return keeper_; }
-    /// The process that was started as the office, and its group; the office may hand over to another.
-    [[nodiscard]] pid_t office() const { return office_; }
+    /// The office's process, and its group. With a new profile the office asks to be started once more, so
+    /// this is the one that was started last.
+    [[nodiscard]] pid_t office() const;
     /// How the office ended, once all of it is cleared up; nothing while it runs.
     [[nodiscard]] std::optional<Ending> ending_within(std::chrono::milliseconds wait) const;
     /// A file or folder that must not outlive the tool.
@@ -64,12 +63,14 @@ public:
 
 private:
     [[nodiscard]] std::string received(int milliseconds) const;
+    /// Takes what the keeper says next. \return whether it said something, or is gone
+    bool hear(std::chrono::milliseconds wait) const;
     void tell(const std::string& message) const;
 
     std::filesystem::path folder_;
-    pid_t office_ = 0;
     pid_t keeper_ = 0;
     int link_ = -1;
+    mutable pid_t office_ = 0;
     mutable std::optional<Ending> ending_;
 };
 

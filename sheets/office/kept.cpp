@@ -86,7 +86,6 @@ public:
         if (folder_.empty()) return;
         tell(message::folder + folder_);
         begin();
-        if (office_ > 0) tell(message::office + std::to_string(office_));
         while (office_ > 0 && !ending_ && hear()) look();
         if (office_ > 0) kill(-office_, SIGKILL);
         end_children();
@@ -103,7 +102,9 @@ private:
         const pid_t keeper = getpid();
         office_ = fork();
         if (office_ == 0) become_office(start_, folder_, keeper);
+        if (office_ < 0) return;
         setpgid(office_, office_);  // both do it, so that it is done when either goes on
+        tell(message::office + std::to_string(office_));
     }
 
     /// \return false when the tool is gone.
@@ -135,10 +136,9 @@ private:
         constexpr int again = 79;
         constexpr int again_normally = 81;
         const int code = WIFEXITED(status) ? WEXITSTATUS(status) : 0;
-        if (code == again || code == again_normally)
-            begin();
-        else
-            ending_ = Ending::by_itself;
+        const bool starts_again = code == again || code == again_normally;
+        if (starts_again) begin();
+        if (!starts_again || office_ <= 0) ending_ = Ending::by_itself;
     }
 
     int link_;

@@ -9,7 +9,7 @@
 namespace undercroft::sheets {
 
 /// First letter of what goes over the link. To the keeper: a watch begins, ends, a path to clear up; from it:
-/// the folder, the process of the office, its ending.
+/// the folder, the process of the office whenever it is started, its ending.
 namespace message {
 constexpr char watch = 'w';
 constexpr char rest = 'r';

@@ -101,8 +101,6 @@ bool can_be_saved(const std::filesystem::path& file) {
     return filter_of(file.extension().string()) != nullptr;
 }
 
-// --- a document -------------------------------------------------------------------------------------
-
 Document::Document(Reference<css::sheet::XSpreadsheetDocument> document) : document_(std::move(document)) {}
 
 Document::~Document() {
@@ -193,8 +191,6 @@ void Document::store(const std::filesystem::path& path) const {
 std::string shown(const Reference<css::table::XCell>& cell) {
     return to_utf8(Reference<css::text::XText>(cell, UNO_QUERY_THROW)->getString());
 }
-
-// --- the office -------------------------------------------------------------------------------------
 
 namespace {
 

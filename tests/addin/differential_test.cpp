@@ -12,23 +12,15 @@ using namespace addin;
 
 namespace {
 
-constexpr double agreement = 1e-12;
-
-/// Where the summit between two rows of rain lies is found to half of the digits only; what it holds, to all.
-/// The tail of a flood dies away as a power of e, and a store is found where its yield hardly grows any more:
-/// both make more of a last digit than the arguments show.
-double agreement_of(const std::string& function, std::size_t column) {
-    const bool is_by_duration = function == "UC.STORAGE.DURATIONS" || function == "UC.SOAK.DURATIONS";
-    if (is_by_duration && column < 4) return 1e-6;
-    if (function == "UC.ROUTE.GOVERNING" && column != 3) return 1e-6;
-    if (function == "UC.ROUTE.TAILWATER") return 1e-6;  // its last drops: nothing_left_of
-    return function == "UC.REUSE.STORE" ? 1e-9 : agreement;
+/// How near the answers must be, as a share of them: where a search finds a number, to what it finds.
+double agreement_of(const Function& function, std::size_t column) {
+    const std::vector<Column>& columns = function.outcome.columns;
+    return column < columns.size() ? columns[column].found_to : function.outcome.found_to;
 }
 
-/// How many roundings of a column's largest number may stand where nearly nothing is left: each row of a
-/// routing against a tailwater starts from the rounded depth of the row before.
-double nothing_left_of(const std::string& function) {
-    return function == "UC.ROUTE.TAILWATER" ? 100 : 1;
+/// How many roundings of a column's largest number may stand where nearly nothing is left.
+double nothing_left_of(const Function& function) {
+    return function.outcome.rows_carry_on ? 100 : 1;
 }
 
 /// The worked calls of every function.
@@ -208,7 +200,8 @@ TEST_CASE("random jobs agree in SI, US customary and mixed units", "[differentia
     for (long turn = 0; all.calls < calls; ++turn)
         for (const auto& [name, examples] : worked_calls()) {
             const Function& function = *find_function(name);
-            if (function.reads_cell() || function.parameters.empty() || name == "UC.SOURCE") continue;
+            if (function.reads_cell() || function.parameters.empty() || function.role == Role::explains)
+                continue;
             const std::clock_t start = std::clock();
             if (turn % 20 != 0 && seconds[name] > 0.02 * static_cast<double>(turn + 20) / 20) continue;
             Case job(
@@ -224,13 +217,13 @@ TEST_CASE("random jobs agree in SI, US customary and mixed units", "[differentia
                 CAPTURE(name, in_si, job.shown(), si.sentence, other.sentence);
                 if (!apart) {
                     FAIL_CHECK("one refuses, or gives another text or table");
-                } else if (*apart > agreement) {
+                } else if (*apart > all_digits) {
                     ++tally.rounded;
                     const std::vector<double> changes = job.condition(si);
                     for (std::size_t i = 0; i < changes.size(); ++i)
                         if (std::abs(si.numbers[i] - other.numbers[i]) >
-                            nothing_left_of(name) * changes[i] +
-                                agreement_of(name, si.columns[i]) * std::abs(si.numbers[i]))
+                            nothing_left_of(function) * changes[i] +
+                                agreement_of(function, si.columns[i]) * std::abs(si.numbers[i]))
                             FAIL_CHECK(exact_text(si.numbers[i])
                                        << " is not " << exact_text(other.numbers[i]));
                 } else {

@@ -18,7 +18,7 @@ inline bool is_number(const addin::ValueType& type) {
     using addin::Shape;
     const Shape shape = number_type(type).shape;
     return shape == Shape::quantity || shape == Shape::percentage || shape == Shape::any_quantity ||
-           shape == Shape::grid || shape == Shape::figures || shape == Shape::amounts;
+           shape == Shape::grid || shape == Shape::figures;
 }
 inline const std::vector<addin::ValueType>& columns_of(const addin::ValueType& type) {
     return number_type(type).columns;

@@ -55,6 +55,34 @@ TEST_CASE("a result of the reference has the unit that was asked for, or the def
     CHECK(table.table.front() == std::vector<std::string>{"m", "m"});
 }
 
+TEST_CASE("what is refused is listed by its cause, of every function that takes a quantity") {
+    const auto causes = [](const char* name) {
+        std::set<std::string> all;
+        for (const ShownRefusal& refusal : guide_of(*find_function(name)).refusals) all.insert(refusal.cause);
+        return all;
+    };
+    CHECK(causes("UC.PIT.VOLUME") == std::set<std::string>{"another dimension", "cannot be read",
+                                                           "left out or blank", "not possible",
+                                                           "unusual without a unit"});
+    CHECK(causes("UC.TOTAL").contains("without a unit beside others"));
+    CHECK(causes("UC.LOOKUP").contains("no answer"));
+    const Guide guide = guide_of(*find_function("UC.PIT.VOLUME"));
+    for (std::size_t i = 1; i < guide.refusals.size(); ++i) {  // cause by cause
+        const bool again = guide.refusals[i].cause == guide.refusals[i - 1].cause;
+        const auto before = guide.refusals.begin() + static_cast<std::ptrdiff_t>(i);
+        CHECK((again || std::none_of(guide.refusals.begin(), before, [&](const ShownRefusal& earlier) {
+                   return earlier.cause == guide.refusals[i].cause;
+               })));
+    }
+}
+
+TEST_CASE("every function is found by other words of the trade than its own name") {
+    for (const Function& function : all_functions()) {
+        CAPTURE(function.name);
+        CHECK(function.guidance.also_called.find(", ") != std::string::npos);
+    }
+}
+
 TEST_CASE("a slip is told with the error that the cell shows and the reason, without the function's name") {
     const Guide guide = guide_of(*find_function("UC.PIT.VOLUME"));
     const auto told = [&guide](const std::string& error, const std::string& reason) {

@@ -34,6 +34,17 @@ TEST_CASE("a result that is handed to another function gets the unit that it was
         {"=UC.TOTAL(UC.QUANTITY(UC.PRODUCT(2;a;\"m\");\"m\");b;H1)",
          "=UC.TOTAL(UC.QUANTITY(UC.PRODUCT(2;a;\"m\");\"m\");b;H1)"},
         {"=SUM(A1:A9)", "=SUM(A1:A9)"},
+        {"=UC.TOTAL(UC.CONVERT(a;\"m\")+UC.CONVERT(b;\"m\");c;H1)",
+         "=UC.TOTAL(UC.QUANTITY(UC.CONVERT(a;\"m\")+UC.CONVERT(b;\"m\");\"m\");c;H1)"},
+        {"=UC.TOTAL(UC.CONVERT(a;\"m\")-2;c;H1)", "=UC.TOTAL(UC.QUANTITY(UC.CONVERT(a;\"m\")-2;\"m\");c;H1)"},
+        {"=UC.TOTAL(UC.CONVERT(a;\"m\")+UC.CONVERT(b;\"ft\");c;H1)",
+         "=UC.TOTAL(UC.CONVERT(a;\"m\")+UC.CONVERT(b;\"ft\");c;H1)"},
+        {"=UC.TOTAL(UC.CONVERT(a;\"m\")/2;c;H1)", "=UC.TOTAL(UC.QUANTITY(UC.CONVERT(a;\"m\")/2;\"m\");c;H1)"},
+        {"=UC.TOTAL(2*UC.CONVERT(a;\"m\");c;H1)", "=UC.TOTAL(2*UC.CONVERT(a;\"m\");c;H1)"},
+        {"=UC.TOTAL(UC.CONVERT(a;\"m\")/UC.CONVERT(b;\"m\");c;H1)",
+         "=UC.TOTAL(UC.CONVERT(a;\"m\")/UC.CONVERT(b;\"m\");c;H1)"},
+        {"=UC.TOTAL(UC.CONVERT(a;\"m\")^2;c;H1)", "=UC.TOTAL(UC.CONVERT(a;\"m\")^2;c;H1)"},
+        {"=UC.TOTAL(UC.CONVERT(a;\"m\")&\" m\";c;H1)", "=UC.TOTAL(UC.CONVERT(a;\"m\")&\" m\";c;H1)"},
     };
     for (const auto& [before, after] : cases) {
         CHECK(with_result_units(before) == after);

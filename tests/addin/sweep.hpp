@@ -31,8 +31,8 @@ inline const std::map<std::string, std::vector<Arguments>>& good_arguments() {
                 if (sets.size() == 2) sets.pop_back();
                 sets.push_back(desk.arguments(node, *function));
             });
-        made["UC.SOURCE"] = {{addin::FormulaValue(std::u16string(u"UC.PIT.VOLUME"))}};
-        made["UC.CATALOGUE"] = made["UC.VERSION"] = {{}};
+        for (const addin::Function& function : addin::all_functions())
+            if (function.parameters.empty()) made[function.name] = {{}};
         return made;
     }();
     return arguments;

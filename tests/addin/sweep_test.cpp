@@ -1,9 +1,7 @@
 // Every function x every argument x hostile values, at the border and without an office: the answer is a
 // number that its domain allows, a text or table, or a refusal of the right cause that names the argument.
-#include <set>
-
-#include "tests/addin/hostile.hpp"
 #include "tests/addin/sweep.hpp"
+#include "tests/addin/hostile.hpp"
 #include "tests/support/near.hpp"
 
 namespace undercroft::tests {
@@ -16,38 +14,14 @@ namespace {
 /// What is wrong with an outcome; nothing when it may stand.
 using Complaint = std::string;
 
-/// Arguments that may be below nothing: levels, differences, and what only compares or converts.
-bool may_be_negative(const Function& function, const Parameter& parameter) {
-    static const std::set<std::string> functions = {
-        "UC.CONVERT",    "UC.PRODUCT",         "UC.QUOTIENT",      "UC.DIFFERENCE",
-        "UC.TOTAL",      "UC.ATLEAST",         "UC.ATMOST",        "UC.QUANTITY",
-        "UC.SUM",        "UC.LARGEST",         "UC.SMALLEST",      "UC.LOOKUP",
-        "UC.LARGEST.AT", "UC.SETOUT.DISTANCE", "UC.SETOUT.BEARING"};
-    static const std::set<std::string> arguments = {"UC.WITHIN value",
-                                                    "UC.WITHIN target",
-                                                    "UC.PIT.GRID formation level",
-                                                    "UC.PIT.FILL formation level",
-                                                    "UC.LEVEL.PLANE x",
-                                                    "UC.LEVEL.PLANE y",
-                                                    "UC.RISER.LENGTH crown level",
-                                                    "UC.COST quantity",
-                                                    "UC.DRAW.LEVEL level",
-                                                    "UC.OUTLET.RATING tailwater",
-                                                    "UC.WEIR.DROWNED tailwater head",
-                                                    "UC.ORIFICE.RECTANGLE tailwater",
-                                                    "UC.ORIFICE.DROWNED tailwater",
-                                                    "UC.RISER.FLOW tailwater",
-                                                    "UC.OUTFALL.HEADS tailwater",
-                                                    "UC.OUTFALL.FLOW tailwater",
-                                                    "UC.OUTFALL.RATING tailwater level",
-                                                    "UC.RATING.SUM level",
-                                                    "UC.SOAK.MOUND x",
-                                                    "UC.SOAK.MOUND y"};
-    return functions.contains(function.name) || arguments.contains(function.name + " " + parameter.name);
+/// Levels, differences, and what only compares or converts.
+bool may_be_negative(const Limits& limits) {
+    if (!limits.columns.empty())
+        return std::any_of(limits.columns.begin(), limits.columns.end(), may_be_negative);
+    return limits.is_stated && limits.least < 0;
 }
-/// Results that may be.
 bool may_give_negative(const Function& function) {
-    return function.outcome.type.shape == Shape::any_quantity || function.name == "UC.SETTLEMENT.NET";
+    return function.outcome.type.shape == Shape::any_quantity || function.outcome.may_be_negative;
 }
 
 bool is_below_nothing(const Cell& cell) {
@@ -84,7 +58,7 @@ Complaint complaint_about_answer(const Function& function, const Parameter& para
                                  const HostileValue& value, const Outcome& outcome) {
     if (!is_sound(*outcome.answer)) return "a number that is not finite, or minus nothing";
     if (value.wanted == Wanted::unreadable && !takes_default(parameter, value.cell)) return "was read";
-    if (is_below_nothing(value.cell) && !may_be_negative(function, parameter)) return "was taken below 0";
+    if (is_below_nothing(value.cell) && !may_be_negative(parameter.limits)) return "was taken below 0";
     const double* number = outcome.number();
     if (number != nullptr && *number < 0 && !may_give_negative(function)) return "gives less than nothing";
     if (number != nullptr && function.outcome.type.shape == Shape::verdict && *number != 0 && *number != 1)

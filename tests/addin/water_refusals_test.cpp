@@ -94,7 +94,7 @@ TEST_CASE("a flood, a soakaway and a site that are none are refused") {
         {"UC.ROUTE.SPILL({0;0|20;300|60;0}; {0;0|1;300}; {0;0|1;50}; ; ; {0.5;0|1;20})", "surface"},
         {"UC.ROUTE.MARKS({20;0|0;300|60;0}; {0;0|1;300}; {0;0|1;50})",
          "must be later than that of the row before"},
-        {"UC.ROUTE.TAILWATER({0;20|60;20}; {0;0|2;100}; {\"orifice\";0;0.1}; {60;1|0;1})",
+        {"UC.ROUTE.TAILWATER({0;20|60;20|61;0}; {0;0|2;100}; {\"orifice\";0;0.1}; {60;1|0;1})",
          "of the tailwater must be later than that of the row before"},
         {"UC.SOAK.FACTOR(500; \"some\")", "is not a consequence"},
         {"UC.SOAK.MOUND(\"0 m\"; \"0 m\"; 30; 10; 4; 40; 20; 4; \"10 d\")", "specific yield: 20 is unusual"},

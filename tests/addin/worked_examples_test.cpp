@@ -1,9 +1,11 @@
 // The file of worked examples against the core, and the rule that every function has one.
+#include <algorithm>
 #include <map>
 
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/evaluate.hpp"
 #include "tests/addin/desk.hpp"
+#include "tests/support/files.hpp"
 #include "tests/support/near.hpp"
 #include "units/text.hpp"
 
@@ -42,6 +44,28 @@ TEST_CASE("every function has a worked example") {
             CHECK(uses[function.name] > 0);
         }
     }
+}
+
+TEST_CASE("each worked example names its own source") {
+    for (const sheets::WorkedExample& example : worked_examples().rows) {
+        CAPTURE(example.line, example.formula, example.source);
+        CHECK(example.source.size() > 2);
+        CHECK(lower_case(example.source).find("shared check") == std::string::npos);
+    }
+}
+
+TEST_CASE("the readme says how many worked examples are published, mathematics and from memory") {
+    std::map<std::string, int> of;
+    for (const sheets::WorkedExample& example : worked_examples().rows) ++of[example.tag];
+    const auto count = [&](const std::string& tag) { return std::to_string(of[tag]); };
+    const std::string said = "Of its " + std::to_string(worked_examples().rows.size()) +
+                             " worked examples " + count("published") + " are published figures, " +
+                             count("math") + " mathematics, " + count("from memory") +
+                             " from memory and recomputed, " + count("common practice") +
+                             " common practice.";
+    std::string readme = file_text("README.md");
+    std::replace(readme.begin(), readme.end(), '\n', ' ');  // wherever its lines break
+    CHECK_THAT(readme, Catch::Contains(said));
 }
 
 TEST_CASE("a file of worked examples with a mistake is refused with its line") {

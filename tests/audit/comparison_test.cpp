@@ -14,7 +14,7 @@ BookMaker plan() {
     for (const char* cell : {"D2", "D3", "D4"}) maker.style(cell, "UnitEntry", false);
     maker.row(5, "Area", "=UC.PRODUCT(C2:D2;C3:D3;D5)", 50, "m2");
     maker.row(6, "Volume", "=UC.PRODUCT(C5:D5;C4:D4;D6)", 15, "m3");
-    maker.row(7, "Volume is enough", "=UC.ATLEAST(C6:D6;\"10 m3\")", 1, "");
+    maker.row(7, "Volume is enough", "=UC.ATLEAST(C6:D6;E7:F7)", 1, "").put("E7", 10.0).put("F7", "m3");
     maker.name("bed_length", "$Bed.$C$2:$D$2");
     maker.book().properties = {
         {"Undercroft template", "bed"}, {"Undercroft units", "SI"}, {"Undercroft template version", "0.1.0"}};
@@ -65,12 +65,12 @@ TEST_CASE("changed formulas, numbers over formulas and changed labels are told")
 
 TEST_CASE("a row added moves those below, which are still the template's") {
     BookMaker more = plan();
-    more.erase("C7").erase("A7");
+    more.erase("C7").erase("A7").erase("E7").erase("F7");
     more.row(4, "Slope", 1, "m").row(5, "Depth", 300, "mm");
     more.style("C5", "Entry", false).style("D5", "UnitEntry", false);
     more.row(6, "Area", "=UC.PRODUCT(C2:D2;C3:D3;D6)", 50, "m2");
     more.row(7, "Volume", "=UC.PRODUCT(C6:D6;C5:D5;D7)", 15, "m3");
-    more.row(8, "Volume is enough", "=UC.ATLEAST(C7:D7;\"10 m3\")", 1, "");
+    more.row(8, "Volume is enough", "=UC.ATLEAST(C7:D7;E8:F8)", 1, "").put("E8", 10.0).put("F8", "m3");
     const Report report = against(more, plan());
     INFO(audit::console_text(report));
     CHECK(count_of(report, FindingKind::template_rows) == 1);

@@ -45,7 +45,37 @@ TEST_CASE("values that change by themselves are found, a clock that is only comp
     CHECK(audited(maker).findings.empty());
 }
 
-TEST_CASE("hidden formulas are found, hidden inputs and notes are not") {
+TEST_CASE("values that change with the country are found, and not held against those stored") {
+    for (const std::string formula : {"=TEXT(C2;\"0.00\")", "=TEXT(C2;\"#,##0\")", "=VALUE(\"1.5\")+C2",
+                                      "=IF(C2>0;DATEVALUE(\"1/2/2026\");0)"}) {
+        CAPTURE(formula);
+        BookMaker maker = area();
+        maker.formula("E5", formula, "12.00").formula("E6", "=E5", "12.00");
+        const audit::Book book = maker.made();
+        audit::StoredValues stored = audit::results_of(book);
+        for (const int row : {4, 5}) stored.add("Pit", row, 4, {std::string("1.20"), false});
+        const Report report = audit::audit_workbook({.book = book, .stored = &stored});
+        CHECK(found(report, FindingKind::unsteady, "E5") != nullptr);
+        CHECK(count_of(report, FindingKind::stale) == 0);
+    }
+    BookMaker steady = area();
+    steady.formula("E5", "=TEXT(C2;\"000\")", "012").formula("E6", "=NUMBERVALUE(\"1.5\";\".\")", 1.5);
+    CHECK(count_of(audited(steady), FindingKind::unsteady) == 0);
+}
+
+TEST_CASE("no reader of the table takes a text of the workbook for a formula, whatever parts its columns") {
+    for (const std::string separator : {"", ";", "\t", "\n"}) {
+        CAPTURE(separator);
+        BookMaker maker = area();
+        maker.row(5, separator + "=cmd|' /C calc'!A0" + separator + "@SUM(A1)", 2, "m");
+        const std::string csv = audit::csv_text(audited(maker));
+        CHECK(csv.find("=cmd") != std::string::npos);
+        for (const char* opens : {",\"=", ";=", "\t=", "\n=", ",\"@", ";@", "\t@", "\n@"})
+            CHECK(csv.find(opens) == std::string::npos);
+    }
+}
+
+TEST_CASE("hidden formulas and inputs are found, hidden texts are not") {
     BookMaker row = area();
     row.raw().hidden_rows = {3};
     CHECK((found(audited(row), FindingKind::hidden, "C4") != nullptr));
@@ -57,7 +87,13 @@ TEST_CASE("hidden formulas are found, hidden inputs and notes are not") {
     CHECK((found(audited(sheet), FindingKind::hidden, "C4") != nullptr));
     BookMaker input = area();
     input.raw().hidden_rows = {1};
-    CHECK(audited(input).findings.empty());
+    CHECK((found(audited(input), FindingKind::hidden, "C2") != nullptr));
+    BookMaker heads = area();
+    heads.raw().hidden_rows = {0};
+    CHECK(audited(heads).findings.empty());
+    BookMaker locked = area();  // what a protected sheet keeps for itself is no input
+    locked.protect().raw().hidden_rows = {1};
+    CHECK(count_of(audited(locked), FindingKind::hidden) == 0);
 }
 
 TEST_CASE("what a kind of file loses, and settings that change results") {

@@ -255,8 +255,8 @@ TEST_CASE("numbers in formulas: how they are told, and where they count") {
           "of its own, "
           "with its unit.");
     CHECK(said("=C2*1.5+3").starts_with("Pit.C9: the numbers 1.5, 3 stand in the formula"));
-    CHECK(said("=C2*3*4*5*6").starts_with("Pit.C9: the numbers 3, 4, 5, 6 stand"));
-    CHECK(said("=C2*3*4*5*6*7").starts_with("Pit.C9: the numbers 3, 4, 5, 6 and more stand"));
+    CHECK(said("=C2*3*7*5*6").starts_with("Pit.C9: the numbers 3, 7, 5, 6 stand"));
+    CHECK(said("=C2*3*7*5*6*8").starts_with("Pit.C9: the numbers 3, 7, 5, 6 and more stand"));
     for (const char* name :
          {"SUM", "MAX", "MIN", "AVERAGE", "PRODUCT", "SUMPRODUCT", "IF", "IFERROR", "IFNA",    "SQRT",
           "ABS", "MOD", "SIN", "COS",     "TAN",     "EXP",        "LN", "LOG10",   "RADIANS", "DEGREES"}) {
@@ -322,7 +322,7 @@ TEST_CASE("texts that look like numbers, in what is summed") {
         BookMaker maker;
         maker.sheet("S").put("A1", 1.0).put("A2", text).put("A3", 3.0).formula("C1", "=SUM(A1:A3)", 4.0);
         CHECK(says(maker, FindingKind::text_reference, "C1") ==
-              "S.C1: A2 in the range A1:A3 holds the text \"" + std::string(text) +
+              "S.A2, C1: A2 in the range A1:A3 holds the text \"" + std::string(text) +
                   "\", which is passed over; type it as a number.");
     }
     for (const char* text : {"12 m", "none", "-", "", ".5", "1e3", " "}) {
@@ -410,6 +410,28 @@ TEST_CASE("sums that leave out the number beside them, in every direction") {
     CHECK(count_of(sum("=UC.LOOKUP(C3:D5;4)"), FindingKind::sum_misses) == 0);
 }
 
+TEST_CASE("a range that ends with a gap leaves out what stands beyond it on purpose, on that side only") {
+    const auto sum = [](const std::string& formula, const std::string& gap) {
+        BookMaker maker;
+        maker.sheet("S");
+        for (int row = 3; row <= 6; ++row)
+            for (const char* column : {"C", "D", "E", "F"}) {
+                const std::string cell = column + std::to_string(row);
+                if (cell != gap) maker.put(cell, 1.0 * row);
+            }
+        maker.formula("J9", formula, 1.0);
+        return count_of(audited(maker), FindingKind::sum_misses);
+    };
+    CHECK(sum("=SUM(C3:E3)", "E3") == 0);
+    CHECK(sum("=SUM(C3:E3)", "C3") == 1);  // F3 stands at the other end
+    CHECK(sum("=SUM(D3:F3)", "D3") == 0);
+    CHECK(sum("=SUM(D3:F3)", "F3") == 1);
+    CHECK(sum("=SUM(C3:C5)", "C5") == 0);
+    CHECK(sum("=SUM(C3:C5)", "C3") == 1);
+    CHECK(sum("=SUM(C4:C6)", "C4") == 0);
+    CHECK(sum("=SUM(C4:C6)", "C6") == 1);
+}
+
 TEST_CASE("what stands beside a sum and does not belong to it") {
     const auto with = [](const std::string& cell_below, const std::string& unit_below) {
         BookMaker maker;
@@ -430,7 +452,23 @@ TEST_CASE("what stands beside a sum and does not belong to it") {
     CHECK(with("6", "") == 0);
     CHECK(with("=C3*2", "m3") == 1);
     CHECK(with("=SUM(C3:C5)", "m3") == 0);
-    CHECK(with("=SUM(C4:C5)", "m3") == 0);
+    CHECK(with("=SUM(C4:C5)", "m3") ==
+          1);                       // it begins too late itself, and a right sum elsewhere does not hide that
+    CHECK(with("=C4", "m3") == 1);  // a link is a number like any other
+    for (const char* of_others : {"=SUM(A3:A5)", "=SUM(E3:E5)", "=SUM(C20:C25)", "=SUM(A1:B9)"}) {
+        CAPTURE(of_others);
+        CHECK(with(of_others, "m3") == 0);  // a total is no item of the list beside it
+    }
+    for (const char* of_these : {"=SUM(B3:C5)", "=SUM(C3:E5)"}) {
+        CAPTURE(of_these);
+        CHECK(with(of_these, "m3") == 0);  // a total of some of these numbers, and of others
+    }
+    BookMaker pairs;  // numbers with their units, gathered once as pairs and once without
+    pairs.sheet("S");
+    for (int row = 3; row <= 5; ++row)
+        pairs.put("C" + std::to_string(row), 1.0 * row).put("D" + std::to_string(row), "m3");
+    pairs.formula("C6", "=SUM(C3:C5)", 12.0).put("D6", "m3").formula("J9", "=UC.SUM(C3:D5;\"m3\")", 12.0);
+    CHECK(count_of(audited(pairs), FindingKind::sum_misses) == 0);
 }
 
 TEST_CASE("running totals and windows end inside a column on purpose") {
@@ -527,6 +565,16 @@ TEST_CASE("columns kept for the record are those of a table with three heads, no
     CHECK(table("=SUM(A2:A3)", 3) == 1);  // A4 alone is forgotten
     CHECK(table("=SUM(A2:A4)", 2) == 3);  // two heads are no table
     CHECK(table("=SUM(A2:C4)", 3) == 0);
+    BookMaker below;  // the same table further down, a title above it
+    below.sheet("T").protect().put("A1", "Tests of the ground").formula("H9", "=SUM(A6:A7)", 1.0);
+    for (const char* column : {"A", "B", "C"}) {
+        below.put(column + std::string("5"), std::string("Head ") + column);
+        for (const char* row : {"6", "7"})
+            below.put(std::string(column) + row, 1.0).style(std::string(column) + row, "Entry", false);
+    }
+    CHECK(count_of(audited(below), FindingKind::unused) == 0);
+    below.put("B5", 3.0);  // a row in which a number stands is no row of heads
+    CHECK(count_of(audited(below), FindingKind::unused) > 0);
     BookMaker picked;  // what is picked from a list is an entry, no head
     picked.sheet("T").protect().formula("H9", "=SUM(A2:A4)", 1.0);
     for (const char* column : {"A", "B", "C"}) {
@@ -549,7 +597,8 @@ TEST_CASE("hidden parts, links and settings in words") {
         .formula("D3", "=A1", 1.0);
     maker.raw().hidden_rows = {0, 1};
     CHECK(says(maker, FindingKind::hidden, "C1") ==
-          "Pit.C1:C2: a part of the sheet Pit is in hidden rows and holds formulas (2); show it (Format > "
+          "Pit.A1, C1:C2: a part of the sheet Pit is in hidden rows and holds formulas (2) and inputs (1); "
+          "show it (Format > "
           "Rows > Show) and "
           "check it.");
     maker.raw().hidden_columns = {3};
@@ -558,7 +607,7 @@ TEST_CASE("hidden parts, links and settings in words") {
                     "Columns > Show)") != std::string::npos);
     maker.raw().hidden = true;
     CHECK(says(maker, FindingKind::hidden, "C1")
-              .find("the sheet Pit is hidden and holds formulas (3); show it (Sheet > "
+              .find("the sheet Pit is hidden and holds formulas (3) and inputs (1); show it (Sheet > "
                     "Show Sheet)") != std::string::npos);
     CHECK(count_of(audited(maker), FindingKind::hidden) == 1);
     for (const char* name : {"WEBSERVICE", "DDE", "FILTERXML"}) {

@@ -127,6 +127,15 @@ TEST_CASE("rows: missing and added, one or several, with their labels") {
           "needed.");
 }
 
+TEST_CASE("rows into which only an array formula of a row above reaches are not told as added") {
+    BookMaker reaching = bed();
+    reaching.array("F4:G9", "=A1:B6*2", 2.0);
+    const Report report = against(reaching);
+    CHECK(count_of(report, FindingKind::template_rows) == 0);
+    CHECK(report.drift[6] == "0 rows added");
+    CHECK(report.drift[7] == "0 rows missing");
+}
+
 TEST_CASE("cells with a formula in the template") {
     BookMaker number = bed();
     number.put("C5", 51.5);

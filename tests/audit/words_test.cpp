@@ -271,7 +271,8 @@ TEST_CASE("every kind of finding has a title and a word of its own") {
           "unit_left_out unit_text number_format cut_table blank_reference text_reference sum_misses unused "
           "link stale unsteady "
           "version hidden file "
-          "macros signature");
+          "macros weak_check counted_twice lookup ranges swallowed text_address sliding swapped wrong_row missing_unit comment "
+          "unlocked names shown_otherwise outlier twin not_compared not_followed signature");
     std::sort(titles.begin(), titles.end());
     CHECK(std::adjacent_find(titles.begin(), titles.end()) == titles.end());
     CHECK(audit::text_of(audit::Severity::error) == "error");

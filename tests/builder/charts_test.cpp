@@ -1,7 +1,9 @@
 // Charts and pictures to scale: where they stand, what they draw, and their documents.
 #include "sheets/builder/chart.hpp"
 
+#include <regex>
 #include <set>
+#include <tuple>
 
 #include "sheets/builder/layout.hpp"
 #include "tests/builder/made.hpp"
@@ -206,6 +208,15 @@ TEST_CASE("a chart's document has title, axes, series and a legend where there i
     CHECK(title("primary-x") == "t");
     CHECK(title("primary-y") == "d");
     CHECK(title("secondary-y") == "Q");
+    CHECK(document.select_nodes("//chart:axis").size() == 3);
+    for (const auto& [name, dimension, look] :
+         {std::tuple{"primary-x", "x", "xaxis"}, std::tuple{"primary-y", "y", "yaxis"},
+          std::tuple{"secondary-y", "y", "rightaxis"}}) {
+        const std::string axis = std::string("//chart:axis[@chart:name='") + name + "']";
+        CHECK(attribute(document, axis, "chart:dimension") == dimension);
+        CHECK(attribute(document, axis, "chart:style-name") == look);
+    }
+    CHECK(attribute(document, "//chart:plot-area", "chart:data-source-has-labels") == "none");
     CHECK(document.select_nodes("//chart:axis/chart:grid").size() == 2);  // not of the axis to the right
     CHECK(style(document, "xaxis", "chart", "chart:logarithmic") == "true");
     CHECK(style(document, "yaxis", "chart", "chart:logarithmic") == "false");
@@ -233,6 +244,39 @@ TEST_CASE("a chart's document has title, axes, series and a legend where there i
     document = document_of(chart);
     CHECK(style(document, "xaxis", "chart", "chart:logarithmic") == "false");
     CHECK(style(document, "yaxis", "chart", "chart:logarithmic") == "true");
+}
+
+TEST_CASE("a chart's names are those of OpenDocument, its colours and lengths can be read") {
+    const std::regex name("(office|chart|style|draw|svg|fo|text|table|number):[a-z][a-z0-9-]*");
+    const std::regex colour("#[0-9a-f]{6}");
+    const std::regex length("-?[0-9]+(\\.[0-9]+)?(cm|mm|pt|%)");
+    const std::set<std::string> lengths = {
+        "svg:width",          "svg:height",         "svg:x", "svg:y", "svg:stroke-width", "fo:font-size",
+        "chart:symbol-width", "chart:symbol-height"};
+    Chart of_four;
+    for (int i = 0; i < 4; ++i)
+        of_four.series.push_back({"Pit.A1:Pit.A2", "Pit.B1:Pit.B2", "Pit.B1", {}, false});
+    for (const Chart& chart :
+         {of_four, chart_of(table + "chart c_c | Storm | t_t | time, depth, right flow | t | d | Q"),
+          chart_of(table + "picture p_p | Section | 0 9 0 9 | surface t_t, ground t_t, layer t_t, pit t_t, "
+                           "stone t_t, sheet t_t, chamber t_t, "
+                           "water t_t, groundwater t_t, joint t_t, port t_t, bar t_t")}) {
+        const pugi::xml_document document = document_of(chart);
+        std::set<std::string> seen;
+        for (const auto& node : document.select_nodes("//*")) {
+            CHECK(std::regex_match(node.node().name(), name));
+            for (const auto& attribute : node.node().attributes()) {
+                const std::string called = attribute.name();
+                CAPTURE(node.node().name(), called, attribute.value());
+                CHECK(std::regex_match(called, name));
+                seen.insert(called);
+                if (called.ends_with("color")) CHECK(std::regex_match(attribute.value(), colour));
+                if (lengths.contains(called)) CHECK(std::regex_match(attribute.value(), length));
+            }
+        }
+        CHECK(seen.contains("svg:stroke-color"));
+        CHECK(seen.contains("svg:stroke-width"));
+    }
 }
 
 TEST_CASE("every style that a chart's document names is in it") {

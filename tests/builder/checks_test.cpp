@@ -123,6 +123,9 @@ TEST_CASE("the summary counts each sheet by kind and adds up, and lists where it
     CHECK(text_at(job, "B8") == "The whole workbook");
     CHECK(formula_at(job, "F8") == "SUM([.F6:.F7])");
     CHECK(job.whole_workbook_row == 7);
+    CHECK(text_at(job, "F9") == "Rows, by the reference at their left edge");
+    CHECK(cell_at(job, "F9").columns == 7);  // to the column of the errors
+    CHECK(cell_at(job, "F11").columns == 7);
     CHECK(text_at(job, "B11") == "Pit");
     const std::string kept = helper(9, Helper::kept_number);
     const std::string room = "[.$" + kept.substr(0, kept.size() - 1) + "$9]";

@@ -1,6 +1,8 @@
 // The small sheets to copy from, as text and as cells.
 #include "sheets/builder/examples_book.hpp"
 
+#include <algorithm>
+
 #include "tests/builder/made.hpp"
 
 namespace undercroft::tests {
@@ -50,7 +52,12 @@ TEST_CASE("labels stand on the left, typed values and results with their units, 
     CHECK_FALSE(sheet.protect);
     CHECK(at(sheet, 1, 0).text == "A small one");
     CHECK(at(sheet, 2, 0).text == "It shows little.");
-    CHECK(at(sheet, 4, 1).text == "Value");
+    const char* heads[] = {"What", "Value", "Unit", "", "", "", "Formula"};
+    for (int c = 0; c <= 6; ++c) CHECK(at(sheet, 4, c).text == heads[c]);
+    CHECK(at(sheet, 4, 6).style == "Heading");
+    CHECK(at(sheet, 4, 5).style == "HeadingRight");
+    CHECK(sheet.row_heights_cm.at(8) == Approx(0.5));              // one line of formula
+    CHECK(sheet.row_heights_cm.at(9) == Approx(2 * 0.36 + 0.12));  // it tells how a table is entered too
     CHECK(at(sheet, 5, 0).style == "Description");
     CHECK(at(sheet, 5, 1).number == 305);
     CHECK(at(sheet, 5, 1).style == "Entry");
@@ -66,6 +73,11 @@ TEST_CASE("labels stand on the left, typed values and results with their units, 
     CHECK(at(sheet, 10, 1).matrix_columns == 2);
     CHECK_THAT(at(sheet, 10, 6).text, Contains("{=UC.STAGE.STORAGE(B5)}") && Contains("Ctrl+Shift+Enter"));
     CHECK(at(sheet, 12, 2).style == "TableNumber");
+    const auto note = std::find_if(sheet.cells.begin(), sheet.cells.end(),
+                                   [](const auto& cell) { return cell.second.text == "Copy it."; });
+    REQUIRE(note != sheet.cells.end());
+    CHECK(note->first.second == 0);
+    CHECK(note->second.columns == 6);  // up to the formulas
     REQUIRE(sheet.charts.size() == 1);
     CHECK(sheet.charts.front().series.front().x == "Small.B10:Small.B12");
     CHECK(made(System::us).cells.at({4, 1}).number == 12);

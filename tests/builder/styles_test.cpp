@@ -1,4 +1,5 @@
 // The look of the sheets: every style that is used is there, and looks as it must.
+#include <regex>
 #include <set>
 
 #include "sheets/builder/files.hpp"
@@ -70,6 +71,57 @@ TEST_CASE("every style that a template's cells name is in its file, and none twi
             CHECK(document.select_node(("//table:content-validation[@table:name='" + name + "']").c_str()));
         }
     }
+}
+
+TEST_CASE("names in a template's file are of its namespaces, looks are such as OpenDocument knows") {
+    const std::regex local("[a-zA-Z][a-zA-Z0-9_.-]*");
+    const std::regex colour("#[0-9a-f]{6}|transparent");
+    const std::regex edge("none|[0-9.]+(pt|cm|mm) (solid|dashed|dotted) #[0-9a-f]{6}");
+    const std::regex size("[0-9.]+(pt|cm|mm|in|%)");
+    const std::set<std::string> alignments = {"start", "end", "center", "justify"};
+    const xml_document document = parsed(templates().front());
+    std::set<std::string> spaces = {"xmlns"};
+    for (const auto& attribute : document.document_element().attributes())
+        if (std::string(attribute.name()).starts_with("xmlns:"))
+            spaces.insert(std::string(attribute.name()).substr(6));
+    const auto must_be_known = [&](const std::string& name) {
+        CAPTURE(name);
+        const std::size_t colon = name.find(':');
+        REQUIRE(colon != std::string::npos);
+        CHECK(spaces.contains(name.substr(0, colon)));
+        CHECK(std::regex_match(name.substr(colon + 1), local));
+    };
+    std::set<std::string> names;
+    for (const auto& node : document.select_nodes("//*")) names.insert(node.node().name());
+    for (const auto& found : document.select_nodes("//*/@*")) {
+        const std::string name = found.attribute().name();
+        const std::string value = found.attribute().value();
+        names.insert(name);
+        CAPTURE(name, value);
+        if (name == "fo:text-align") CHECK(alignments.contains(value));
+        if (name == "fo:color" || name == "fo:background-color") CHECK(std::regex_match(value, colour));
+        if (name.starts_with("fo:border")) CHECK(std::regex_match(value, edge));
+        if (name == "fo:font-size") CHECK(std::regex_match(value, size));
+    }
+    const auto must_be_of = [&](const char* path, const char* family) {
+        CAPTURE(path);
+        const auto found = document.select_nodes(path);
+        CHECK_FALSE(found.empty());
+        for (const auto& style : found) {
+            const std::string name = style.attribute().value();
+            const std::string wanted = "//style:style[@style:name='" + name + "']";
+            CAPTURE(name);
+            CHECK(
+                std::string(document.select_node(wanted.c_str()).node().attribute("style:family").value()) ==
+                family);
+        }
+    };
+    must_be_of("//table:table/@table:style-name", "table");
+    must_be_of("//table:table-column/@table:style-name", "table-column");
+    must_be_of("//table:table-row/@table:style-name", "table-row");
+    must_be_of("//table:table-cell/@table:style-name", "table-cell");
+    CHECK(names.size() > 100);
+    for (const std::string& name : names) must_be_known(name);
 }
 
 TEST_CASE("no formula of a template is longer than a checker can read") {

@@ -61,7 +61,7 @@ TEST_CASE("a grid has units above, numbers and words below, all of them typed in
     CHECK(cell_at(sheet, "D8").style == "GridText");
     CHECK(cell_at(sheet, "B9").type == Type::blank);
     CHECK(cell_at(sheet, "B9").style == "GridEntry");
-    CHECK(cell_at(sheet, "D9").style == "GridText");
+    CHECK(cell_at(sheet, "D9").style == "GridEntry");  // for a number, until a text is typed
     CHECK(cell_at(sheet, "D9").type == Type::blank);
     CHECK(cell_at(sheet_of("grid g_g | R | i, unit mm/h // in/h\n: 120 // 4.8", System::us), "B8").number ==
           4.8);

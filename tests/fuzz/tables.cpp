@@ -93,7 +93,6 @@ void read_range(const Cell& cell) {
     try_as<std::vector<std::vector<Length>>>(cell);
     const auto all_rows = [](const auto& value) { return is_finite(value.rows); };
     try_as<calc::StorageTable>(cell, all_rows);
-    try_as<Amounts>(cell, all_rows);
     try_as<Figures>(cell, all_rows);
 }
 

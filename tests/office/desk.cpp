@@ -1,20 +1,34 @@
 #include "tests/office/desk.hpp"
 
-#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
-
 #include <unistd.h>
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/configuration/theDefaultProvider.hpp>
+#include <com/sun/star/container/XNameReplace.hpp>
+#include <com/sun/star/lang/XMultiServiceFactory.hpp>
+#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
+#include <com/sun/star/util/XChangesBatch.hpp>
 
+#include <fstream>
 #include <memory>
 
 namespace undercroft::tests {
 
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+
 namespace {
 std::unique_ptr<sheets::Office> office;  // NOLINT: one for the whole run, ended below
 
-/// Ends the office when all tests are done, before the program's own end.
+/// Ends the office when all tests are done, before the program's own end. The files of tests that failed
+/// stay, to be looked at.
 struct Closer : Catch::TestEventListenerBase {
     using TestEventListenerBase::TestEventListenerBase;
-    void testRunEnded(const Catch::TestRunStats&) override { office.reset(); }
+    void testRunEnded(const Catch::TestRunStats& stats) override {
+        office.reset();
+        std::error_code ignored;
+        if (stats.totals.assertions.allPassed()) std::filesystem::remove_all(scratch({}), ignored);
+    }
 };
 CATCH_REGISTER_LISTENER(Closer)
 }  // namespace
@@ -29,6 +43,36 @@ std::filesystem::path scratch(const std::string& name) {
         std::filesystem::temp_directory_path() / ("undercroft-tests-" + std::to_string(getpid()));
     std::filesystem::create_directories(folder);
     return folder / name;
+}
+
+void set_locale(const sheets::Office& office, const std::string& locale) {
+    const Reference<css::lang::XMultiServiceFactory> provider(
+        css::configuration::theDefaultProvider::get(office.context()), UNO_QUERY_THROW);
+    css::uno::Sequence<Any> arguments(1);
+    css::beans::PropertyValue path;
+    path.Name = "nodepath";
+    path.Value <<= rtl::OUString("/org.openoffice.Setup/L10N");
+    arguments.getArray()[0] <<= path;
+    const auto access = provider->createInstanceWithArguments(
+        "com.sun.star.configuration.ConfigurationUpdateAccess", arguments);
+    Reference<css::container::XNameReplace>(access, UNO_QUERY_THROW)
+        ->replaceByName("ooSetupSystemLocale", Any(sheets::to_ustring(locale)));
+    Reference<css::util::XChangesBatch>(access, UNO_QUERY_THROW)->commitChanges();
+}
+
+double memory_of(const sheets::Office& office) {
+    double pages = 0;
+    for (const auto& entry : std::filesystem::directory_iterator("/proc")) {
+        const std::string process = entry.path().filename().string();
+        if (process.find_first_not_of("0123456789") != std::string::npos) continue;
+        if (getpgid(std::stoi(process)) != office.process()) continue;
+        std::ifstream statm(entry.path() / "statm");
+        double total = 0;
+        double resident = 0;
+        statm >> total >> resident;
+        pages += resident;
+    }
+    return pages * static_cast<double>(sysconf(_SC_PAGESIZE)) / (1024.0 * 1024.0);
 }
 
 Desk& Desk::put_array(const std::string& range, const std::string& formula) {

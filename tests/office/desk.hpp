@@ -20,6 +20,12 @@ inline const std::string filled_job = std::string(JOBS_FOLDER) + "/car-park/whol
 /// Started by the first test that asks for it.
 const sheets::Office& the_office();
 
+/// Sets the locale that numbers are read and shown in, such as `de-DE`.
+void set_locale(const sheets::Office& office, const std::string& locale);
+
+/// Resident memory of the processes of an office, in MiB.
+[[nodiscard]] double memory_of(const sheets::Office& office);
+
 /// A blank sheet.
 class Desk {
 public:

@@ -173,16 +173,16 @@ TEST_CASE("the examples in SI come out as mathematics has it") {
     si.check("Durations", "B12", 400 / 0.012 / 3600);
     si.check("Durations", "B13", 7.5);
     si.check("Durations", "B14", 400 / 0.012 / 3600 + 7.5);
-    const Bed bed{45, 14, 0.225, 0.4, 1.2, 0.75, 350};
-    si.check("Stage", "E30", bed.held(1.127));
-    si.check("Stage", "C30", 350 * pi * 0.6 * 0.75 / 2);
+    const Bed bed{45, 14, 0.225, 0.4, 1.07, 0.71, 350};
+    si.check("Stage", "E30", bed.held(1.087));
+    si.check("Stage", "C30", 350 * pi * 0.535 * 0.71 / 2);
     si.check("Depth", "B17", bed.depth(250));
     si.check("Depth", "B18", 250);
-    si.check("Depth", "B19", bed.held(1.127));
+    si.check("Depth", "B19", bed.held(1.087));
     si.check("Depth", "B20", 1);
-    si.check("Product", "B17", pi * 0.6 * 0.75 / 2);
-    si.check("Product", "B18", pi * 0.6 * 0.75 / 2 * 2.3);
-    si.check("Product", "B19", 180 * 0.034);
+    si.check("Product", "B17", pi * 0.535 * 0.71 / 2);
+    si.check("Product", "B18", pi * 0.535 * 0.71 / 2 * 1.9);
+    si.check("Product", "B19", 180 * 0.029);
     const Curve rain{{10, 30, 60, 120, 360}, {120, 70, 45, 28, 12}};
     constexpr double mm_h = 1 / 60.0 / 1000;  // m a minute
     si.check("Rain", "B8", storage(rain, 0.85, 6000, 0.015, mm_h), 1e-6);
@@ -232,7 +232,7 @@ TEST_CASE("the examples in SI come out as mathematics has it") {
     si.check("Scenarios", "C12", si.number("Scenarios", "B8"));
     si.check("Scenarios", "C14", storage(shorter, 0.85, 6000, 0.05, mm_h), 1e-6);
     si.check("Errors", "B7", prismoid(30, 12, 2.2, 1));
-    si.check("Errors", "B10", pi * 0.6 * 0.75 / 2);
+    si.check("Errors", "B10", pi * 0.535 * 0.71 / 2);
     si.check("Errors", "B13", 100 * 0.62 * 2.65);
     si.check("Errors", "B16", 8);
     si.check("Errors", "B19", 40000 * 0.45359237);
@@ -253,13 +253,13 @@ TEST_CASE("the examples in US customary units come out as mathematics has it") {
     us.check("Mixed", "B11", 0.75 + 2.5 + 0.5 + 0.55 / ft);
     us.check("Percent", "B12", 130 * yd3 * 0.62 * 165 / 2000);
     us.check("Durations", "B12", 14000 * 1728 / gallon / 192 / 60);
-    const Bed bed{150, 46, 0.75, 0.4, 4, 2.5, 1150};
-    us.check("Stage", "E29", bed.held(3.75));
+    const Bed bed{150, 46, 0.75, 0.4, 3.5, 2.25, 1150};
+    us.check("Stage", "E30", bed.held(3.5));
     us.check("Depth", "B17", bed.depth(8800));
     us.check("Depth", "B18", 8800);
-    us.check("Depth", "B19", bed.held(3.75));
-    us.check("Product", "B17", pi * 2 * 2.5 / 2);
-    us.check("Product", "B19", 180 * 75 / 2000.0);
+    us.check("Depth", "B19", bed.held(3.5));
+    us.check("Product", "B17", pi * 1.75 * 2.25 / 2);
+    us.check("Product", "B19", 180 * 64 / 2000.0);
     const Curve rain{{10, 30, 60, 120, 360}, {4.8, 2.8, 1.8, 1.1, 0.5}};
     constexpr double in_h = 1 / 60.0 / 12;  // ft a minute
     us.check("Rain", "B8", storage(rain, 0.85, 1.5 * 43560, 0.5, in_h), 1e-6);
@@ -306,7 +306,7 @@ TEST_CASE("an example follows its unit cells, and its sheets are not protected")
     si.document().cell("Frequencies", "B12")->setFormula("100 years");
     CHECK(si.document().cell("Frequencies", "B17")->getValue() > 1.4 * si.number("Rain", "B8"));
     si.document().cell("Product", "B10")->setFormula("High");
-    CHECK(si.document().cell("Product", "B17")->getValue() == Approx(pi * 0.95 * 1.15 / 2));
+    CHECK(si.document().cell("Product", "B17")->getValue() == Approx(pi * 0.835 * 1.09 / 2));
     for (const std::string& name : si.document().sheet_names()) {
         const css::uno::Reference<css::util::XProtectable> sheet(si.document().sheet(name),
                                                                  css::uno::UNO_QUERY_THROW);

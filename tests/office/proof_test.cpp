@@ -192,9 +192,11 @@ TEST_CASE("a row of a list that is filled in by half is asked for", "[proof]") {
     CHECK(job.document().named("storage_required")->getError() == 0);
     area->setValue(all);
     coefficient->setValue(before);
-    job.filler().clear("pavement_thickness");
+    const auto pavement = job.document().named("site_layer_height", 0, 8);  // of the list of layers
+    const double thickness = pavement->getValue();
+    pavement->setFormula("");
     CHECK(job.document().named("cover_deep")->getError() != 0);
-    job.filler().undo();
+    pavement->setValue(thickness);
     CHECK(job.document().named("cover_deep")->getValue() == 1);
 }
 

@@ -82,7 +82,15 @@ struct CellFormat {
     bool has_list = false;  ///< its content is picked from a list
     NumberFormat number{};  ///< how its number is shown
     std::string code{};     ///< of its number format
+    bool unseen = false;    ///< written in the colour of its background
     friend auto operator<=>(const CellFormat&, const CellFormat&) = default;
+};
+
+/// What a person wrote to a cell, shown beside it and not in it.
+struct CellComment {
+    std::int32_t row = 0;
+    std::int32_t column = 0;
+    std::string text;
 };
 
 struct BookSheet {
@@ -96,6 +104,9 @@ struct BookSheet {
     std::vector<CellFormat> formats = {{}};
     std::set<std::int32_t> hidden_rows;  ///< of those that hold something
     std::set<std::int32_t> hidden_columns;
+    std::set<std::int32_t> flat_rows;  ///< of those that hold something: too low for anything to be read
+    std::vector<Area> merged;          ///< cells shown as one, of which only the first is seen
+    std::vector<CellComment> comments;
 };
 
 /// Whether an audit wrote this sheet: a sheet of that name which computes is audited like any other.

@@ -71,6 +71,48 @@ std::string text_behind(std::string_view format_code) {
     return trimmed(text);
 }
 
+namespace {
+
+/// What parts the thousands in the digits of a format, which end at `last`: not the mark before the decimals,
+/// and the one that stands among digits without any.
+char group_mark(std::string_view shape, std::size_t last, int decimals) {
+    const auto count = static_cast<std::size_t>(decimals);
+    if (decimals > 0 && last >= count) return shape[last - count] == ',' ? '.' : ',';
+    return shape.substr(0, last).find('.') != std::string_view::npos ? '.' : ',';
+}
+
+}  // namespace
+
+void read_format_code(std::string_view format_code, NumberFormat& format, int decimals) {
+    std::string shape;  // the first part without its texts, colours and conditions
+    bool quoted = false;
+    bool ends = false;
+    for (std::size_t i = 0; i < format_code.size() && !ends; ++i) {
+        const char c = format_code[i];
+        if (c == '"')
+            quoted = !quoted;
+        else if (!quoted && c == '\\')
+            ++i;
+        else if (!quoted && c == '[')
+            i = std::min(format_code.find(']', i), format_code.size());
+        else if (!quoted && c == ';')
+            ends = true;
+        else if (!quoted)
+            shape += c;
+    }
+    const std::string digits = "0#?";
+    const std::size_t last = shape.find_last_of(digits);
+    format.hides = ends && trimmed(shape).empty() && text_behind(format_code).empty();
+    if (last == std::string::npos || shape.find_first_of("/Ee") != std::string::npos) return;
+    if (decimals < 0) {
+        const std::size_t point = shape.find('.');
+        decimals = point == std::string::npos || point > last ? 0 : static_cast<int>(last - point);
+    }
+    format.decimals = decimals;
+    const char group = group_mark(shape, last, decimals);
+    for (std::size_t i = last + 1; i < shape.size() && shape[i] == group; ++i) ++format.thousands;
+}
+
 std::optional<std::string> unit_in_label(std::string_view label) {
     const std::string text = trimmed(label);
     for (const auto& [opening, closing] : {std::pair('(', ')'), std::pair('[', ']')}) {

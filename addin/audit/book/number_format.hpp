@@ -19,11 +19,19 @@ enum class ShownAs : std::uint8_t { number, percent, time, date };
 struct NumberFormat {
     ShownAs shown_as = ShownAs::number;
     std::string unit{};  ///< the text that the format writes behind the number: `0.00" mm"`
+    bool hides = false;  ///< shows nothing of a number: `;;;`
+    int thousands = 0;   ///< how many times it is divided by 1000 before it is shown: `0,`
+    int decimals = -1;   ///< how many are shown; -1: as many as there are
     friend auto operator<=>(const NumberFormat&, const NumberFormat&) = default;
 };
 
 /// The text that a format code writes behind a number, without spaces around; that of its first part.
 [[nodiscard]] std::string text_behind(std::string_view format_code);
+
+/// What a format code makes of a number: whether it hides it, cuts thousands off, and how many decimals are
+/// left. \param decimals as the office counts them, whose codes are in the signs of its country ("0,000" shows
+/// three in Germany); -1: the code is in English signs.
+void read_format_code(std::string_view format_code, NumberFormat& format, int decimals = -1);
 
 /// The unit in a label or heading: "Depth (mm)", "Depth [mm]", "Depth in mm", "Depth, mm".
 [[nodiscard]] std::optional<std::string> unit_in_label(std::string_view label);

@@ -25,6 +25,13 @@ bool is_clock_and_zero(const Node& node) {
     return compares && calls_one_of(a, clocks) && b.kind == NodeKind::number && b.number == 0;
 }
 
+/// A format such as `0.00` or `#,##0`, whose marks mean one thing here and another there.
+bool is_marked_format(const Node& node) {
+    if (node.kind != NodeKind::text) return false;
+    const std::size_t mark = node.text.find_first_of(".,");
+    return mark != std::string::npos && node.text.find_first_of("0#?") != std::string::npos;
+}
+
 }  // namespace
 
 bool changes_by_itself(const Node& tree) {
@@ -42,6 +49,18 @@ bool asks_surroundings(const Node& tree) {
     static constexpr std::string_view askers[] = {"CELL", "INFO"};
     bool found = false;
     walk(tree, [&](const Node& node) { found = found || calls_one_of(node, askers); });
+    return found;
+}
+
+bool changes_with_country(const Node& tree) {
+    static constexpr std::string_view formatters[] = {"TEXT"};
+    static constexpr std::string_view readers[] = {"VALUE", "DATEVALUE", "TIMEVALUE"};
+    bool found = false;
+    walk(tree, [&](const Node& node) {
+        const bool formats =
+            calls_one_of(node, formatters) && node.children.size() == 2 && is_marked_format(node.children[1]);
+        found = found || formats || calls_one_of(node, readers);
+    });
     return found;
 }
 

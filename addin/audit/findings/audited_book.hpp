@@ -21,8 +21,8 @@ struct AuditedBook {
     AuditedBook(const AuditedBook&) = delete;
     AuditedBook& operator=(const AuditedBook&) = delete;
 
-    [[nodiscard]] std::vector<Use> uses(const FormulaCell& formula) const {
-        return uses_of(book, names, formulas.group_of(formula), formula.at);
+    [[nodiscard]] const std::vector<Use>& uses(const FormulaCell& formula) const {
+        return uses_[static_cast<std::size_t>(&formula - formulas.all().data())];
     }
     [[nodiscard]] const UnitReading& reading_of(const FormulaCell& formula) const {
         return readings[static_cast<std::size_t>(&formula - formulas.all().data())];
@@ -43,6 +43,10 @@ struct AuditedBook {
     UnitCells units;
     Labels labels;
     std::vector<UnitReading> readings;  ///< of each formula
+    int errors_unexplained = 0;         ///< formulas of ours that show an error and were not computed again
+
+private:
+    std::vector<std::vector<Use>> uses_;  ///< of each formula
 };
 
 }  // namespace undercroft::audit

@@ -1,3 +1,5 @@
+#include <algorithm>
+#include <iterator>
 #include <string_view>
 
 #include "addin/audit/findings/findings.hpp"
@@ -21,6 +23,29 @@ constexpr std::string_view computing[] = {
 /// 0, 1 and 2 are structure, not data.
 bool is_structure(double value) {
     return value == 0 || value == 1 || value == 2;
+}
+
+/// Factors between units, of shapes (a quarter of pi, a third of a cone), and of gravity, which everybody
+/// knows by sight. They are structure where something is multiplied with them or divided by them.
+bool is_known_factor(double value) {
+    static constexpr double known[] = {4,    10,   12,   24,    25.4,  27,      60,   100,    144,   360,
+                                       1000, 1440, 3600, 10000, 43560, 86400,   1e6,  1e9,    0.5,   1e-3,
+                                       0.01, 0.1,  9.81, 9.8,   9.807, 9.80665, 32.2, 32.174, 1.486, 1.49};
+    return std::find(std::begin(known), std::end(known), value) != std::end(known);
+}
+
+/// Such a factor as it is written, also as a power of ten.
+bool is_known_factor(const Node& node) {
+    if (node.kind == NodeKind::number) return is_known_factor(node.number);
+    return node.text == "^" && node.children.size() == 2 && node.children[0].kind == NodeKind::number &&
+           node.children[0].number == 10;
+}
+
+/// 2/3 as an exponent.
+bool is_of_numbers(const Node& node) {
+    return node.kind == NodeKind::number ||
+           (node.kind == NodeKind::operation &&
+            std::all_of(node.children.begin(), node.children.end(), is_of_numbers));
 }
 
 class NumberSearch {
@@ -49,9 +74,14 @@ private:
             for (const Node& child : node.children) look(child, false);
             return;
         }
+        if (node.text == "*" || node.text == "/") {
+            for (const Node& child : node.children)
+                if (!is_known_factor(child)) look(child, true);
+            return;
+        }
         look(node.children[0], true);
         const bool exponent = node.text == "^";  // the shape of the formula, not its data
-        look(node.children[1], !exponent);
+        if (!exponent || !is_of_numbers(node.children[1])) look(node.children[1], !exponent);
     }
 
     std::vector<double> found_;

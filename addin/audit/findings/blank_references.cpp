@@ -66,6 +66,27 @@ private:
         grouped_.add(kind, Severity::warning, formula.group, part_, formula.at, says);
     }
 
+    /// Whether a number is meant here: it begins with one, its unit stands beside it, or it is a cell to be
+    /// filled in.
+    [[nodiscard]] bool is_input(const Spot& at, const BookCell& cell) const {
+        if (cell.is_formula()) return false;
+        const std::string text = trimmed(*cell.text());
+        const BookCell* right = audited_.book.find({at.sheet, at.row, at.column + 1});
+        const bool unit_beside = right != nullptr && right->text() != nullptr && !right->text()->empty() &&
+                                 audited_.units.read(*right->text()).unit.has_value();
+        const bool to_fill_in = audited_.sheet(at.sheet).is_protected && !audited_.format(at).locked;
+        return is_digit(text[0]) || unit_beside || to_fill_in;
+    }
+
+    /// The cell that holds the text is the one to look at, and not the many that compute with it.
+    void tell_input(const FormulaCell& formula, const Spot& at, const BookCell& cell) {
+        const std::string says =
+            audited_.text(formula.at.sheet, at) + " holds the text \"" + cell.text()->substr(0, 40) +
+            "\", and a number is computed with; type the number, and its unit beside it.";
+        grouped_.add(FindingKind::text_reference, Severity::error, formula.group, part_, at, says);
+        grouped_.add(FindingKind::text_reference, Severity::error, formula.group, part_, formula.at, says);
+    }
+
     void look_at_cell(const FormulaCell& formula, const Use& use) {
         const Spot spot = use.area.first();
         const BookCell* cell = audited_.book.find(spot);
@@ -80,6 +101,8 @@ private:
             return;
         }
         const bool computes = use.role == UseRole::operand || use.role == UseRole::passed;
+        if (computes && cell->text() != nullptr && !cell->shows_nothing() && is_input(spot, *cell))
+            return tell_input(formula, spot, *cell);
         if (computes && cell->text() != nullptr && !cell->shows_nothing())
             tell(FindingKind::text_reference, formula,
                  "the formula computes with " + name + ", which holds the text \"" +
@@ -107,6 +130,8 @@ private:
             tell(FindingKind::blank_reference, formula,
                  "the number in " + audited_.text(formula.at.sheet, use.area.first()) +
                      " is blank; fill it in, or correct the reference.");
+        else if (number->text() != nullptr && is_input(use.area.first(), *number))
+            tell_input(formula, use.area.first(), *number);
     }
 
     /// Each text is looked at once, however many sums run over it.
@@ -116,13 +141,19 @@ private:
             const auto row = std::lower_bound(rows.begin(), rows.end(), use.area.first_row);
             if (row == rows.end() || *row > use.area.last_row) continue;
             const Spot spot{use.area.sheet, *row, column};
-            tell(FindingKind::text_reference, formula,
-                 audited_.text(formula.at.sheet, spot) + " in the range " +
-                     audited_.book.text_from(formula.at.sheet, use.area) + " holds the text \"" +
-                     audited_.book.find(spot)->text()->substr(0, 40) +
-                     "\", which is passed over; type it as a number.");
+            grouped_.add(FindingKind::text_reference, Severity::warning, formula.group, part_, spot,
+                         says_passed_over(formula, use, spot));
+            tell(FindingKind::text_reference, formula, says_passed_over(formula, use, spot));
             return;
         }
+    }
+
+    [[nodiscard]] std::string says_passed_over(const FormulaCell& formula, const Use& use,
+                                               const Spot& spot) const {
+        return audited_.text(formula.at.sheet, spot) + " in the range " +
+               audited_.book.text_from(formula.at.sheet, use.area) + " holds the text \"" +
+               audited_.book.find(spot)->text()->substr(0, 40) +
+               "\", which is passed over; type it as a number.";
     }
 
     const std::vector<std::int32_t>& text_numbers(std::int32_t sheet, std::int32_t column) {

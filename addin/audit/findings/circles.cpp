@@ -48,6 +48,9 @@ public:
         return circle;
     }
 
+    /// Whether the search was given up before all was followed.
+    [[nodiscard]] bool gave_up() const { return steps_ >= most_steps; }
+
     /// Calc shows an error in all that goes round, unless it is told to compute circles by repetition. Which
     /// error, and in which of them the one for circles, depends on where it began to compute.
     [[nodiscard]] bool can_circle(const BookCell& cell) const {
@@ -99,6 +102,10 @@ void find_circles(const AuditedBook& audited, Findings& findings) {
         findings.add(FindingKind::circular, Severity::error, std::move(cells),
                      "rests on its own result: " + path + "; break the circle with an input that is typed.");
     }
+    if (search.gave_up())
+        findings.add(FindingKind::not_followed, Severity::warning,
+                     "there are too many references to be followed for circles; those after the first five "
+                     "million were not.");
 }
 
 }  // namespace undercroft::audit

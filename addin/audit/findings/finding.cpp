@@ -1,6 +1,7 @@
 #include "addin/audit/findings/finding.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 #include <set>
 
 namespace undercroft::audit {
@@ -57,6 +58,42 @@ std::string_view title_of(FindingKind kind) {
             return "file and settings";
         case FindingKind::macros:
             return "macros in the file";
+        case FindingKind::weak_check:
+            return "check that does not check";
+        case FindingKind::counted_twice:
+            return "amount counted twice";
+        case FindingKind::lookup:
+            return "lookup may take the wrong row";
+        case FindingKind::ranges:
+            return "ranges are not in the same rows";
+        case FindingKind::swallowed:
+            return "formula hides an error or digits";
+        case FindingKind::text_address:
+            return "cells named by a text";
+        case FindingKind::sliding:
+            return "reference slides as it is copied";
+        case FindingKind::swapped:
+            return "arguments in another order";
+        case FindingKind::wrong_row:
+            return "link to another row";
+        case FindingKind::missing_unit:
+            return "number without its unit";
+        case FindingKind::comment:
+            return "comment doubts the cell";
+        case FindingKind::unlocked:
+            return "formula can be typed over";
+        case FindingKind::names:
+            return "name misleads";
+        case FindingKind::shown_otherwise:
+            return "looks other than it is";
+        case FindingKind::outlier:
+            return "number unlike those around it";
+        case FindingKind::twin:
+            return "typed in two places";
+        case FindingKind::not_compared:
+            return "compared with no template";
+        case FindingKind::not_followed:
+            return "not understood";
         case FindingKind::signature:
             return "changed since it was signed";
     }
@@ -115,6 +152,42 @@ std::string_view word_of(FindingKind kind) {
             return "file";
         case FindingKind::macros:
             return "macros";
+        case FindingKind::weak_check:
+            return "weak_check";
+        case FindingKind::counted_twice:
+            return "counted_twice";
+        case FindingKind::lookup:
+            return "lookup";
+        case FindingKind::ranges:
+            return "ranges";
+        case FindingKind::swallowed:
+            return "swallowed";
+        case FindingKind::text_address:
+            return "text_address";
+        case FindingKind::sliding:
+            return "sliding";
+        case FindingKind::swapped:
+            return "swapped";
+        case FindingKind::wrong_row:
+            return "wrong_row";
+        case FindingKind::missing_unit:
+            return "missing_unit";
+        case FindingKind::comment:
+            return "comment";
+        case FindingKind::unlocked:
+            return "unlocked";
+        case FindingKind::names:
+            return "names";
+        case FindingKind::shown_otherwise:
+            return "shown_otherwise";
+        case FindingKind::outlier:
+            return "outlier";
+        case FindingKind::twin:
+            return "twin";
+        case FindingKind::not_compared:
+            return "not_compared";
+        case FindingKind::not_followed:
+            return "not_followed";
         case FindingKind::signature:
             return "signature";
     }
@@ -161,13 +234,92 @@ void Findings::keep_last(FindingKind kind) {
     all_ = std::move(kept);
 }
 
+namespace {
+
+/// What makes results uncertain wherever they stand comes before what is wrong in one place.
+int rank(const Finding& finding) {
+    switch (finding.kind) {
+        case FindingKind::file:
+        case FindingKind::not_compared:
+            return 0;
+        case FindingKind::circular:
+            return 1;
+        case FindingKind::link:
+        case FindingKind::names:
+            return 2;
+        default:
+            return 3;
+    }
+}
+
+bool touch(const std::vector<Spot>& cells, const Spot& spot) {
+    return std::any_of(cells.begin(), cells.end(), [&](const Spot& cell) {
+        const auto rows = std::abs(cell.row - spot.row);
+        const auto columns = std::abs(cell.column - spot.column);
+        return cell.sheet == spot.sheet && rows + columns <= 1;
+    });
+}
+
+}  // namespace
+
 void Findings::sort() {
     const auto place = [](const Finding& finding) {
         return finding.cells.empty() ? Spot{-1, -1, -1} : finding.cells.front();
     };
     std::stable_sort(all_.begin(), all_.end(), [&](const Finding& a, const Finding& b) {
+        if (rank(a) != rank(b)) return rank(a) < rank(b);
         if (a.severity != b.severity) return a.severity < b.severity;
         return place(a) < place(b);
+    });
+}
+
+void Findings::fold_pastes(FindingKind kind) {
+    std::vector<Finding> kept;
+    std::vector<std::size_t> of_kind;  // among those kept
+    std::vector<std::size_t> folded(all_.size(), 0);
+    for (Finding& finding : all_) {
+        const bool may_fold = finding.kind == kind && !finding.cells.empty();
+        const auto other =
+            !may_fold ? of_kind.end() : std::find_if(of_kind.begin(), of_kind.end(), [&](std::size_t i) {
+                return kept[i].severity == finding.severity && touch(kept[i].cells, finding.cells.front());
+            });
+        if (may_fold && other != of_kind.end()) {
+            std::vector<Spot>& cells = kept[*other].cells;
+            cells.insert(cells.end(), finding.cells.begin(), finding.cells.end());
+            ++folded[*other];
+            continue;
+        }
+        if (may_fold) of_kind.push_back(kept.size());
+        kept.push_back(std::move(finding));
+    }
+    for (const std::size_t i : of_kind)
+        if (folded[i] > 0)
+            kept[i].says += " The same holds for " + std::to_string(folded[i]) +
+                            (folded[i] == 1 ? " more cell beside it." : " more cells beside it.");
+    all_ = std::move(kept);
+}
+
+void Findings::fold_consequences() {
+    const auto cause = std::find_if(all_.begin(), all_.end(), [](const Finding& finding) {
+        return finding.kind == FindingKind::file && finding.says.find("AutoCalculate") != std::string::npos;
+    });
+    if (cause == all_.end()) return;
+    std::size_t cells = 0;
+    for (const Finding& finding : all_)
+        if (finding.kind == FindingKind::stale) cells += finding.cells.size();
+    if (cells == 0) return;
+    cause->says +=
+        " Because of it " + std::to_string(cells) + " stored values are not what the formulas give.";
+    for (const Finding& finding : all_)
+        if (finding.kind == FindingKind::stale && &finding != &*cause)
+            cause->cells.insert(cause->cells.end(), finding.cells.begin(), finding.cells.end());
+    std::erase_if(all_, [](const Finding& finding) { return finding.kind == FindingKind::stale; });
+}
+
+void Findings::drop(FindingKind kind, const std::vector<Spot>& cells) {
+    std::erase_if(all_, [&](const Finding& finding) {
+        return finding.kind == kind && finding.cells.size() == 1 &&
+               std::find(cells.begin(), cells.end(), finding.cells.front()) != cells.end();
     });
 }
 

@@ -38,7 +38,25 @@ enum class FindingKind {
     hidden,            ///< hidden formulas
     file,              ///< what this kind of file loses, and settings that change results
     macros,            ///< the file holds macros
-    signature,         ///< changed since it was signed
+    weak_check,        ///< a check that cannot fail, was turned round, or has its limit in the formula alone
+    counted_twice,     ///< an amount added up with its own subtotal, or twice
+    lookup,            ///< a lookup that takes the wrong row
+    ranges,            ///< ranges of one function that are not in the same rows
+    swallowed,         ///< an error or digits that a formula hides
+    text_address,      ///< cells named by a text
+    sliding,    ///< a reference that slides off as the formula is copied, or stays where it should go along
+    swapped,    ///< arguments in each other's places
+    wrong_row,  ///< a link that takes another row than it is called after
+    missing_unit,     ///< a number without its unit among others that have one
+    comment,          ///< a comment that doubts what stands there
+    unlocked,         ///< a formula that anybody can type over
+    names,            ///< a name that stands for something else than it says
+    shown_otherwise,  ///< a number that looks other than it is
+    outlier,          ///< a typed number unlike the others around it
+    twin,             ///< one input typed in two places
+    not_compared,     ///< no template where there must be one
+    not_followed,     ///< what the audit could not read or follow to the end
+    signature,        ///< changed since it was signed
 };
 
 [[nodiscard]] std::string_view title_of(FindingKind kind);
@@ -69,8 +87,15 @@ public:
     [[nodiscard]] std::size_t count(Severity severity) const;
     [[nodiscard]] std::size_t count(FindingKind kind) const;
     [[nodiscard]] bool has(FindingKind kind, const Spot& cell) const;
-    /// Gravest first, then by cell.
+    /// What makes all else uncertain first - settings, circles, other files -, then the gravest, then by
+    /// cell.
     void sort();
+    /// Findings of one kind in cells beside or below each other become one: they come of one paste.
+    void fold_pastes(FindingKind kind);
+    /// What comes of a setting or a circle is told with it, and not by itself.
+    void fold_consequences();
+    /// Takes away findings of a kind about one cell that is among these.
+    void drop(FindingKind kind, const std::vector<Spot>& cells);
     /// Of findings of this kind about the same one cell the last stays.
     void keep_last(FindingKind kind);
 

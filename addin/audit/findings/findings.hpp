@@ -46,6 +46,38 @@ void find_unused(const AuditedBook& audited, Findings& findings);
 void find_links(const AuditedBook& audited, Findings& findings);
 /// Hidden sheets, rows and columns that hold formulas.
 void find_hidden(const AuditedBook& audited, Findings& findings);
+/// Checks that cannot fail, are turned round, or hold against a number in the formula alone.
+void find_weak_checks(const AuditedBook& audited, Findings& findings);
+/// Amounts added up with their own subtotals, or twice.
+void find_counted_twice(const AuditedBook& audited, Findings& findings);
+/// Lookups in unsorted or cut tables, and ranges that do not lie in the same rows.
+void find_wrong_lookups(const AuditedBook& audited, Findings& findings);
+/// Errors made numbers, digits rounded away, cells named by texts.
+void find_swallowed(const AuditedBook& audited, Findings& findings);
+/// References without a $ that they need, or with one too many, in formulas that were copied.
+void find_sliding(const AuditedBook& audited, Findings& findings);
+/// Arguments of ours in each other's places.
+void find_swapped_arguments(const AuditedBook& audited, Findings& findings);
+/// Links under another row's label.
+void find_wrong_rows(const AuditedBook& audited, Findings& findings);
+/// Numbers whose unit is missing, by what is computed of them.
+void find_missing_units(const AuditedBook& audited, Findings& findings);
+/// Comments that doubt.
+void find_doubts(const AuditedBook& audited, Findings& findings);
+/// Formulas on a protected sheet that are not protected.
+void find_unlocked(const AuditedBook& audited, Findings& findings);
+/// Names that shadow others, refer to nothing, or stand for another row than they say.
+void find_misleading_names(const AuditedBook& audited, Findings& findings);
+/// Number formats that divide, round away or write another unit.
+void find_shown_otherwise(const AuditedBook& audited, Findings& findings);
+/// Typed numbers off by a power of ten.
+void find_outliers(const AuditedBook& audited, Findings& findings);
+/// One input typed on two sheets.
+void find_twins(const AuditedBook& audited, Findings& findings);
+/// A workbook of ours that no longer names its template.
+void find_lost_identity(const AuditedBook& audited, bool is_compared, Findings& findings);
+/// Formulas that could not be read, and what was not followed to its end.
+void find_not_followed(const AuditedBook& audited, Findings& findings);
 /// What the kind of file loses, and settings of the document that change results.
 void find_file_risks(const AuditedBook& audited, Findings& findings);
 /// Links, scripts and controls that the file brings along.

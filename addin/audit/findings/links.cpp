@@ -61,6 +61,7 @@ void find_links(const AuditedBook& audited, Findings& findings) {
         if (!group.unreadable().empty()) continue;
         const std::string source = outside(group.tree());
         const bool unsteady = changes_by_itself(group.tree());
+        const bool by_country = changes_with_country(group.tree());
         const bool indirect = source.empty() && calls_indirect(group.tree());
         for (const std::uint32_t member : group.members) {
             const FormulaCell& formula = audited.formulas.all()[member];
@@ -76,6 +77,12 @@ void find_links(const AuditedBook& audited, Findings& findings) {
                 grouped.add(FindingKind::unsteady, Severity::warning, g, 1, at,
                             "the value changes by itself with the clock or by chance; type it, so that what "
                             "is signed stays.");
+            if (by_country)
+                grouped.add(
+                    FindingKind::unsteady, Severity::warning, g, 2, at,
+                    "the result is another one where a country writes its numbers and dates otherwise, so "
+                    "the one "
+                    "in the file was not checked; use the number itself, and the format of its cell.");
         }
     }
     for (const DefinedName& name : audited.book.names) {

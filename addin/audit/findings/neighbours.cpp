@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <set>
 
 #include "addin/audit/findings/findings.hpp"
@@ -42,6 +43,17 @@ std::int32_t before_the_end(const AuditedBook& audited, const Line& line, std::s
     return same_kind(audited, like, line[i].group) ? like : LineCell::none;
 }
 
+/// A total of the cells before it in the line, as it ends each part of a bill.
+bool is_total_of_line(const AuditedBook& audited, const Line& line, std::size_t i) {
+    const FormulaCell* formula = audited.formulas.find(line[i].at);
+    if (formula == nullptr || i == 0) return false;
+    const std::vector<Use> uses = audited.uses(*formula);
+    return std::any_of(uses.begin(), uses.end(), [&](const Use& use) {
+        return use.call != nullptr && !use.area.is_single() && use.area.holds(line[i - 1].at) &&
+               !use.area.holds(line[i].at);
+    });
+}
+
 }  // namespace
 
 void find_neighbours(const AuditedBook& audited, Findings& findings) {
@@ -52,7 +64,8 @@ void find_neighbours(const AuditedBook& audited, Findings& findings) {
             std::int32_t like = around(audited, line, i);
             if (like < 0) like = before_the_end(audited, line, i, 1);
             if (like < 0) like = before_the_end(audited, line, i, -1);
-            if (like < 0 || has_like_neighbour(audited, line[i]) || !found.insert(line[i].at).second)
+            if (like < 0 || has_like_neighbour(audited, line[i]) || is_total_of_line(audited, line, i) ||
+                !found.insert(line[i].at).second)
                 continue;
             const Spot& other = i > 0 && line[i - 1].group == like ? line[i - 1].at : line[i + 1].at;
             findings.add(FindingKind::neighbour, Severity::warning, line[i].at,

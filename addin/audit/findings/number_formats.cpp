@@ -2,6 +2,7 @@
 
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/grouped.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::audit {
 
@@ -72,8 +73,38 @@ private:
 
 }  // namespace
 
+namespace {
+
+/// A date where a number is meant: it has a unit, or stands in a column of numbers. "3/4" and "2-1" become
+/// dates as they are typed.
+void find_dates(const AuditedBook& audited, Findings& findings) {
+    const auto is_number = [&](const Spot& at) {
+        const BookCell* cell = audited.book.find(at);
+        return cell != nullptr && !cell->is_formula() && cell->number() != nullptr &&
+               audited.format(at).number.shown_as == ShownAs::number;
+    };
+    for (std::size_t s = 0; s < audited.book.sheets.size(); ++s)
+        for (const BookCell& cell : audited.book.sheets[s].cells) {
+            const Spot at{static_cast<std::int32_t>(s), cell.row, cell.column};
+            if (cell.is_formula() || cell.number() == nullptr ||
+                audited.format(at).number.shown_as != ShownAs::date)
+                continue;
+            const bool in_column =
+                is_number({at.sheet, at.row - 1, at.column}) && is_number({at.sheet, at.row + 1, at.column});
+            if (!audited.units.of(at) && !in_column) continue;
+            if (findings.has(FindingKind::number_format, at)) continue;
+            findings.add(FindingKind::number_format, Severity::error, at,
+                         "it is shown as a date, and is the number " + exact_text(*cell.number()) +
+                             " to every formula; type the number that is meant, and give the cell a format "
+                             "for numbers.");
+        }
+}
+
+}  // namespace
+
 void find_number_formats(const AuditedBook& audited, Findings& findings) {
     FormatSearch(audited, findings).look();
+    find_dates(audited, findings);
 }
 
 }  // namespace undercroft::audit

@@ -1,5 +1,5 @@
 #include <algorithm>
-#include <set>
+#include <map>
 #include <string_view>
 
 #include "addin/audit/findings/findings.hpp"
@@ -9,7 +9,8 @@ namespace undercroft::audit {
 
 namespace {
 
-constexpr std::string_view gathering[] = {"SUM", "AVERAGE", "MIN", "MAX", "MEDIAN", "PRODUCT", "COUNT"};
+constexpr std::string_view gathering[] = {"SUM",     "AVERAGE", "MIN", "MAX", "MEDIAN",
+                                          "PRODUCT", "COUNT",   "AND", "OR"};
 
 /// Whether the range is gathered as a whole: by a sum, or by a function of ours that adds amounts.
 bool is_gathered(const Use& use) {
@@ -64,6 +65,9 @@ private:
         if (other == nullptr) return false;
         const std::vector<Use> uses = audited_.uses(*other);
         return std::none_of(uses.begin(), uses.end(), [&](const Use& use) {
+            const bool is_total =
+                use.call != nullptr && is_gathered(use) && !use.area.is_single() && !use.area.is_pair();
+            if (is_total) return true;
             return use.area.sheet == area.sheet && use.area.first_row <= area.last_row &&
                    use.area.last_row >= area.first_row && use.area.first_column <= area.last_column &&
                    use.area.last_column >= area.first_column && !use.area.is_single();
@@ -90,18 +94,27 @@ bool moves_along(const AuditedBook& audited, const FormulaCell& formula, const U
     return one_of_many && alongside;
 }
 
-/// The ends of all ranges that are gathered: a number at the end of another one belongs to that.
+/// Where all ranges end that are gathered: a number at the end of another one belongs to that, unless the two
+/// overlap, when one of them is wrong about where the list ends.
 class Ends {
 public:
     void add(const Area& area) {
-        ends_.insert(area.first());
-        ends_.insert({area.sheet, area.last_row, area.first_column});
-        ends_.insert({area.sheet, area.first_row, area.last_column});
+        ends_.emplace(area.first(), area);
+        ends_.emplace(Spot{area.sheet, area.last_row, area.first_column}, area);
+        ends_.emplace(Spot{area.sheet, area.first_row, area.last_column}, area);
     }
-    [[nodiscard]] bool is_end(const Spot& spot) const { return ends_.contains(spot); }
+    [[nodiscard]] bool is_end(const Spot& spot, const Area& of_another_than) const {
+        const auto [first, last] = ends_.equal_range(spot);
+        return std::any_of(first, last,
+                           [&](const auto& end) { return !overlap(end.second, of_another_than); });
+    }
 
 private:
-    std::set<Spot> ends_;
+    static bool overlap(const Area& a, const Area& b) {
+        return a.sheet == b.sheet && a.first_row <= b.last_row && b.first_row <= a.last_row &&
+               a.first_column <= b.last_column && b.first_column <= a.last_column;
+    }
+    std::multimap<Spot, Area> ends_;
 };
 
 }  // namespace
@@ -126,7 +139,7 @@ void find_short_sums(const AuditedBook& audited, Findings& findings) {
     Grouped grouped(findings);
     for (const auto& [formula, part, area] : all) {
         const std::optional<Spot> missed = MissedNumber(audited, *formula).beside(area);
-        if (!missed || ends.is_end(*missed)) continue;
+        if (!missed || ends.is_end(*missed, area)) continue;
         grouped.add(FindingKind::sum_misses, Severity::warning, formula->group, part, formula->at,
                     "the range " + audited.book.text_from(formula->at.sheet, area) + " ends beside " +
                         audited.text(formula->at.sheet, *missed) +

@@ -24,7 +24,9 @@ bool asks_version(const FormulaGroup& group) {
 }
 
 bool is_unsteady(const FormulaGroup& group) {
-    return group.unreadable().empty() && (changes_by_itself(group.tree()) || asks_surroundings(group.tree()));
+    if (!group.unreadable().empty()) return false;
+    const Node& tree = group.tree();
+    return changes_by_itself(tree) || asks_surroundings(tree) || changes_with_country(tree);
 }
 
 /// Files hold fewer digits than Calc computes with, and a search amplifies what is lost; an edit shows.
@@ -89,7 +91,7 @@ Area on_sheet(const FormulaCell& formula) {
     return area;
 }
 
-/// Formulas that rest on the clock or on chance, or on such a formula.
+/// Formulas that rest on the clock, on chance or on the country, or on such a formula.
 class Unsteady {
 public:
     explicit Unsteady(const AuditedBook& audited) : audited_(audited) {

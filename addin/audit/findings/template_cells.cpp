@@ -111,6 +111,10 @@ private:
     }
 
     void compare_input(const Spot& from, const BookCell& cell, const BookCell* now, const Spot& at) {
+        if (now != nullptr && template_.format_of(from).has_list && !audited_.format(at).has_list)
+            tell(FindingKind::template_changed, Severity::warning, at,
+                 "in the template this is picked from a list, and here anything can be typed; put the list "
+                 "back (Data > Validity).");
         if (now != nullptr && now->is_formula())
             return tell(FindingKind::template_changed, Severity::note, at,
                         "an input is computed by a formula; read it, or type the number.");

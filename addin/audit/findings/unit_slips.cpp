@@ -45,7 +45,8 @@ void find_unit_slips(const AuditedBook& audited, Findings& findings) {
         for (std::size_t i = 0; i < reading.slips.size(); ++i) {
             const FindingKind kind = kind_of(reading.slips[i].kind);
             has_error = has_error || severity_of(kind) == Severity::error;
-            grouped.add(kind, severity_of(kind), formula.group, i, formula.at, sentence(reading.slips[i]));
+            grouped.add(kind, reading.slips[i].is_minor ? Severity::note : severity_of(kind), formula.group, i, formula.at,
+                        sentence(reading.slips[i]));
         }
         // A cell that shows an error is told as such.
         const bool shows_error = formula.cell->error != 0;

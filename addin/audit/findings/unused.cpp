@@ -82,6 +82,25 @@ private:
     std::map<std::pair<std::int32_t, std::int32_t>, TypedRun> last_;
 };
 
+/// Whether a unit stands beside a number or over it by itself, as beside what is computed with.
+bool has_unit_cell(const AuditedBook& audited, const Spot& at) {
+    const std::optional<UnitCell> unit = audited.units.of(at);
+    return unit && !unit->in_label && (unit->beside || unit->at.row != at.row);
+}
+
+/// The first of a column of numbers, the next two of which are used: where a table begins there is nothing
+/// before to reckon with.
+bool begins_used_column(const AuditedBook& audited, const UsedCells& used, const Spot& at) {
+    const auto is_typed = [&](std::int32_t row) {
+        const BookCell* cell = audited.book.find({at.sheet, row, at.column});
+        return cell != nullptr && !cell->is_formula() && cell->number() != nullptr;
+    };
+    const std::optional<UnitCell> unit = audited.units.of(at);
+    if (unit && unit->beside) return false;  // a list of different things
+    return !is_typed(at.row - 1) && is_typed(at.row + 1) && is_typed(at.row + 2) &&
+           used.holds({at.sheet, at.row + 1, at.column}) && used.holds({at.sheet, at.row + 2, at.column});
+}
+
 }  // namespace
 
 void find_unused(const AuditedBook& audited, Findings& findings) {
@@ -98,12 +117,14 @@ void find_unused(const AuditedBook& audited, Findings& findings) {
             const bool number = !cell.is_formula() && cell.number() != nullptr;
             const bool choice = !cell.is_formula() && cell.text() != nullptr && format.has_list &&
                                 !format.locked && !audited.units.read(*cell.text()).unit;
-            const bool input = (number && ((sheet.is_protected && !format.locked) || audited.units.of(at) ||
-                                           named.contains(at))) ||
+            const bool input = (number && ((sheet.is_protected && !format.locked) ||
+                                           has_unit_cell(audited, at) || named.contains(at))) ||
                                choice;
             // A quantity that is only shown in a sentence computes nothing.
-            const UsedCells& looked_at = number && audited.units.of(at) ? computed_with : used;
-            if (!input || looked_at.holds(at) || records.holds(at)) continue;
+            const UsedCells& looked_at = number && has_unit_cell(audited, at) ? computed_with : used;
+            if (!input || looked_at.holds(at) || records.holds(at) ||
+                begins_used_column(audited, looked_at, at))
+                continue;
             const std::string label = audited.labels.of(at);
             findings.add(FindingKind::unused, Severity::warning, at,
                          "nothing uses this input" + (label.empty() ? "" : " (" + label + ")") +

@@ -70,17 +70,36 @@ namespace {
 
 /// The unit that a call of a function writes beside its number, where it does.
 std::optional<Unit> written_unit(UnitReader& reader, const Node& node) {
-    const addin::Function* function =
-        node.kind == NodeKind::call ? addin::find_function(node.text) : nullptr;
+    const addin::Function* function = node.kind == NodeKind::call ? addin::find_function(node.text) : nullptr;
     const bool writes = function != nullptr && function->role == addin::Role::writes;
     if (!writes || node.children.size() < 2) return std::nullopt;
     return reader.sources().units.read(unit_given_by(reader, node.children[1]).text).unit;
+}
+
+/// The number and the unit that `INDEX(list; 3; 0)` takes: a whole row of a list of two columns.
+std::optional<Area> pair_in_list(const UnitReader& reader, const Node& node) {
+    const bool whole_row = node.kind == NodeKind::call && node.text == "INDEX" && node.children.size() == 3 &&
+                           node.children[1].kind == NodeKind::number &&
+                           node.children[2].kind == NodeKind::number && node.children[2].number == 0;
+    if (!whole_row) return std::nullopt;
+    std::optional<Area> row = reader.area_of_node(node.children[0]);
+    const double at = node.children[1].number;
+    if (!row || row->last_column != row->first_column + 1 || at < 1 ||
+        at > row->last_row - row->first_row + 1)
+        return std::nullopt;
+    row->first_row = row->last_row = row->first_row + static_cast<std::int32_t>(at) - 1;
+    return row;
 }
 
 }  // namespace
 
 Given given_by(UnitReader& reader, const Node& node) {
     Given given;
+    if (const std::optional<Area> pair = pair_in_list(reader, node)) {
+        given.area = pair;
+        read_pair(reader, given);
+        return given;
+    }
     switch (node.kind) {
         case NodeKind::missing:
             return given;

@@ -84,12 +84,10 @@ private:
                 return hold_asked(node);
             case Shape::figures:
                 if (multiplies(function_)) return;  // its rows need not be alike
-                return hold_table(i);
+                return hold_figures(i);
             case Shape::table:
             case Shape::grid:
                 return hold_table(i);
-            case Shape::amounts:
-                return hold_amounts(i, given_by(reader_, node));
             default:
                 if (node.kind == NodeKind::call) (void)given_by(reader_, node);
         }
@@ -106,8 +104,6 @@ private:
                 type.is_plain() ? std::string("1") : bare_unit_text(type)};
     }
 
-    // --- one quantity -------------------------------------------------------------------------------------
-
     void hold_quantity(std::size_t i, const Given& given) {
         try {
             (void)in_dimension(given.quantity, function_.parameters[i].type.dimension);
@@ -121,7 +117,7 @@ private:
         const Measured& value = given.value;
         if (value.kind == Measured::Kind::unit) {
             if (same_unit(value.unit, wanted)) {
-                if (given.beside)
+                if (given.beside && !given.beside->in_label)
                     slip(UnitSlip::Kind::left_out, i,
                          given.what + " is handed over without its unit in " +
                              reader_.text(given.beside->at) + ": " + with_unit(given),
@@ -199,9 +195,6 @@ private:
         hold_bare(i, default_unit(dimension), default_unit_text(dimension), given);
     }
 
-    // --- quantities of whatever dimension, held against each other
-    // -------------------------------------------
-
     struct Held {
         std::size_t place;
         Given given;
@@ -238,27 +231,14 @@ private:
         }
     }
 
-    // --- tables
-    // -----------------------------------------------------------------------------------------------
-
-    void hold_amounts(std::size_t i, const Given& given) {
-        if (given.kind == Given::Kind::quantity || !given.area) {
-            quantities_.push_back({i, given});
-            return;
-        }
-        const Area& area = *given.area;
-        if (area.last_column != area.first_column + 1) return;
-        const Area numbers{area.sheet, area.first_row, area.first_column, area.last_row, area.first_column};
+    /// Figures that are alike: one column as a table holds it, or rows of number and unit.
+    void hold_figures(std::size_t i) {
+        const std::optional<Area> area = reader_.area_of_node(call_.children[i]);
+        if (!area || area->last_column != area->first_column + 1) return hold_table(i);
+        const Area numbers{area->sheet, area->first_row, area->first_column, area->last_row,
+                           area->first_column};
         const AreaUnits found = reader_.sources().units.of_area(numbers);
-        if (found.without)
-            reader_.lack("no unit stands beside " + reader_.text(*found.without), found.without);
-        const bool clash = found.other && found.unit &&
-                           !(found.unit->text->unit->dimension == found.other->text->unit->dimension);
-        if (clash)
-            slip(UnitSlip::Kind::clash, i,
-                 reader_.text(found.unit->at) + " is in " + found.unit->text->text + ", and " +
-                     reader_.text(found.other->at) + " in " + found.other->text->text,
-                 found.other->at);
+        hold_pairs(i, found.unit ? found.unit->text->text : std::string(), *area, 0);
     }
 
     void hold_table(std::size_t i) {
@@ -340,9 +320,6 @@ private:
                  head);
         }
     }
-
-    // --- the result
-    // -------------------------------------------------------------------------------------------
 
     void hold_asked(const Node& node) {
         const UnitGiven given = unit_given_by(reader_, node);

@@ -1,7 +1,11 @@
 #include "addin/audit/units/term.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <cstdint>
+#include <iterator>
 
+#include "addin/audit/book/unit_text.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"
 
@@ -114,6 +118,7 @@ Term multiplied(const Term& a, const Term& b, bool divides) {
     made.cell.reset();
     made.from_units = a.from_units || b.from_units;
     made.factors = all_factors(a, b, divides);
+    made.empirical = a.empirical || b.empirical;
     if (a.kind == TermKind::unit || b.kind == TermKind::unit) {
         const Unit one;
         const Unit& left = a.kind == TermKind::unit ? a.unit : one;
@@ -164,6 +169,72 @@ Term quotient(const Term& a, const Term& b) {
     return multiplied(a, b, true);
 }
 
+namespace {
+
+constexpr std::size_t most_factors = 8;  // whose products are tried
+
+bool about(double a, double b) {
+    return std::abs(a - b) <= 2e-3 * std::abs(b);  // 3.28 for 3.28084
+}
+
+/// A factor between units of one kind: where it stands, it converts something.
+bool is_conversion(double factor) {
+    static constexpr double known[] = {1e3, 1e4,  1e6,   1e9,   12,   144,   1728,  27,
+                                       60,  3600, 43560, 86400, 25.4, 304.8, 0.3048};
+    return std::any_of(std::begin(known), std::end(known),
+                       [&](double one) { return about(factor, one) || about(1 / factor, one); });
+}
+
+/// The products of some of the literals, also of none; what converts is in each of them.
+std::vector<double> products(const Term& term) {
+    std::vector<double> all = {1};
+    for (std::size_t i = 0; i < std::min(term.factors.size(), most_factors); ++i) {
+        const bool always = is_conversion(term.factors[i]);
+        const std::size_t before = all.size();
+        for (std::size_t j = 0; j < before; ++j) {
+            const double with = all[j] * term.factors[i];
+            if (always)
+                all[j] = with;
+            else
+                all.push_back(with);
+        }
+    }
+    return all;
+}
+
+/// Two of one kind in units of different size, where numbers in the formula make them the same: the unit of
+/// the sum.
+std::optional<Term> converted(const Term& a, const Term& b) {
+    const double ratio = a.unit.scale.to_coherent(1) / b.unit.scale.to_coherent(1);
+    if (has_factor(a, ratio)) return b;
+    if (has_factor(b, 1 / ratio)) return a;
+    for (const double of_a : products(a))
+        for (const double of_b : products(b))
+            if (of_a != 1 && of_b != 1 && about(of_a / of_b, ratio)) {
+                Term value = a;
+                value.factors = {of_a};
+                return value;
+            }
+    return std::nullopt;
+}
+
+/// The literals that both were multiplied with.
+std::vector<double> common_factors(const Term& a, const Term& b) {
+    std::vector<double> common;
+    for (const double factor : a.factors)
+        if (std::find(b.factors.begin(), b.factors.end(), factor) != b.factors.end())
+            common.push_back(factor);
+    return common;
+}
+
+}  // namespace
+
+bool has_factor(const Term& term, double factor) {
+    const std::vector<double> all = products(term);
+    return factor != 1 &&
+           std::any_of(all.begin(), all.end(), [&](double product) { return about(product, factor); });
+}
+
 Combined alike(const Term& a, const Term& b, const std::string& verb) {
     if (const Term* weak = weaker(a, b)) {
         if (weak->kind == TermKind::mixed) return {*weak, weak->why};
@@ -173,8 +244,14 @@ Combined alike(const Term& a, const Term& b, const std::string& verb) {
     if (both_units) {
         const bool same = same_unit(a.unit, b.unit) || (plain_unit(a) && plain_unit(b));
         Term value = a;
-        value.factors.clear();
+        value.factors = common_factors(a, b);
+        value.empirical = a.empirical || b.empirical;
         if (same) return {value, {}};
+        if (a.unit.dimension.without_ratios() == b.unit.dimension.without_ratios())
+            if (std::optional<Term> sum = converted(a, b)) return {*sum, {}};
+        if (value.empirical)
+            return {unknown_unit("an empirical formula, whose coefficients have units that nobody writes"),
+                    {}};
         return {value, "it " + verb + " " + a.what + " and " + b.what};
     }
     if (a.kind != TermKind::unit && b.kind != TermKind::unit) {
@@ -204,7 +281,9 @@ Term power(const Term& base, int numerator, int denominator) {
         return value;
     }
     Term value = base;
-    value.factors.clear();
+    for (double& factor : value.factors)
+        factor = std::pow(factor, static_cast<double>(numerator) / denominator);
+    value.empirical = base.empirical || (2 * numerator) % denominator != 0;
     value.cell.reset();
     try {
         value.unit.dimension = base.unit.dimension.to_the(numerator, denominator);

@@ -35,7 +35,8 @@ struct Term {
     std::optional<Spot> cell;       ///< where it came from
     std::optional<double> literal;  ///< it is this number, written in the formula
     std::vector<double> factors;    ///< literals that it was multiplied with
-    bool from_units = false;        ///< a number or truth that came of quantities with units
+    bool empirical = false;   ///< a quantity to an odd power: its coefficient has a unit that nobody writes
+    bool from_units = false;  ///< a number or truth that came of quantities with units
 
     [[nodiscard]] bool is_zero() const { return literal && *literal == 0; }
 };
@@ -48,6 +49,9 @@ struct Term {
 [[nodiscard]] Term unknown_unit(const std::string& why, const std::optional<Spot>& cell = {});
 [[nodiscard]] Term some_text();
 [[nodiscard]] Term truth_of(bool from_units);
+
+/// Whether some of the literals that a term was multiplied with, together, are this factor.
+[[nodiscard]] bool has_factor(const Term& term, double factor);
 
 /// What came of an operation, and the sentence about a clash where there was one.
 struct Combined {

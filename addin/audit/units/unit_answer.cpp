@@ -131,10 +131,21 @@ private:
 
     /// A literal in the formula that turns one unit into another of the same kind.
     [[nodiscard]] static bool converts(const Term& result, double ratio) {
-        double whole = result.literal.value_or(1);
-        for (const double factor : result.factors) whole *= factor;
-        return about(whole, ratio) || std::any_of(result.factors.begin(), result.factors.end(),
-                                                  [&](double factor) { return about(factor, ratio); });
+        return about(result.literal.value_or(0), ratio) || has_factor(result, ratio);
+    }
+
+    /// A number in the formula that no conversion explains: it may stand for a quantity, such as a density.
+    [[nodiscard]] static std::optional<double> constant_in(const Term& result) {
+        static constexpr double conversions[] = {10,  100,  1e3,   1e4,   1e6, 1e9, 12, 24, 27, 36, 60, 144,
+                                                 360, 3600, 43560, 86400, 2,   3,   4,  5,  6,  8,  1.5};
+        for (const double factor : result.factors) {
+            const bool known =
+                factor == 1 || std::any_of(std::begin(conversions), std::end(conversions), [&](double one) {
+                    return about(factor, one) || about(1 / factor, one);
+                });
+            if (!known && factor != 0) return factor;
+        }
+        return std::nullopt;
     }
 
     [[nodiscard]] UnitAnswer of_unit(const Term& result) const {
@@ -149,7 +160,14 @@ private:
         }
         const Unit& own = *own_->text->unit;
         const std::string beside = own_->text->text + " stands in " + text(own_->at);
-        if (!(result.unit.dimension.without_ratios() == own.dimension.without_ratios()))
+        const bool of_kind = result.unit.dimension.without_ratios() == own.dimension.without_ratios();
+        if (!of_kind && result.empirical)
+            return {Verdict::cannot_tell,
+                    "an empirical formula, whose coefficients have units that nobody writes", at_};
+        if (const std::optional<double> constant = of_kind ? std::nullopt : constant_in(result))
+            return {Verdict::cannot_tell,
+                    "the number " + rounded_text(*constant) + " in the formula may have a unit", at_};
+        if (!of_kind)
             return {Verdict::inconsistent,
                     "the result is " + name_of(result.unit.dimension) + " (in " + result.unit_text +
                         "), but " + beside,
@@ -161,7 +179,8 @@ private:
             return {Verdict::consistent,
                     "a number in the formula turns " + result.unit_text + " into " + own_->text->text,
                     {}};
-        return {Verdict::inconsistent, "the result is in " + result.unit_text + ", but " + beside, own_->at};
+        return {Verdict::inconsistent, "the result is in " + result.unit_text + ", but " + beside, own_->at,
+                true};
     }
 
     [[nodiscard]] bool asks_by_text() const {
@@ -203,11 +222,14 @@ private:
         if (!source || !source->beside || unit == nullptr) return;
         const std::string should = ": link " + text(own_->at) + " to " + text(source->at);
         if (!unit->is_formula()) {
-            if (can_be_changed(own_->at) || can_be_changed(source->at))
-                reader_.note(
-                    SlipKind::left_out,
-                    text(own_->at) + " is typed, while the number comes from " + text(*result.cell) + should,
-                    own_->at);
+            if (!can_be_changed(own_->at) && !can_be_changed(source->at)) return;
+            reader_.note(SlipKind::left_out,
+                         text(own_->at) + " is typed, while the number comes from " + text(*result.cell) + should, own_->at);
+            // Where no sheet is protected, units are not there to be changed.
+            const bool meant_to_change = book().sheets[static_cast<std::size_t>(own_->at.sheet)].is_protected ||
+                                         book().sheets[static_cast<std::size_t>(source->at.sheet)].is_protected;
+            reader_.slips().back().is_minor =
+                !meant_to_change && same_unit(*own_->text->unit, *source->text->unit);
             return;
         }
         const std::optional<Area> from = linked_to(own_->at);

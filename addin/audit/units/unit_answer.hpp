@@ -20,6 +20,7 @@ struct UnitAnswer {
     UnitVerdict verdict = UnitVerdict::cannot_tell;
     std::string reason;
     std::optional<Spot> cell;
+    bool of_size = false;  ///< inconsistent in size only: a factor is missing, or one too many
 };
 
 enum class SlipKind {
@@ -35,6 +36,7 @@ struct UnitSlip {
     SlipKind kind = SlipKind::clash;
     std::string says;
     std::optional<Spot> cell;
+    bool is_minor = false;  ///< right as it stands, and wrong once a unit is changed
 };
 
 struct UnitReading {

@@ -1,6 +1,7 @@
 /// \file unit_cells.hpp
 /// The unit of each number of a workbook: the text in the cell to its right or, in a table, the text in the
-/// table's row of units.
+/// table's row of units or the unit in its head ("Area (m2)"); else the unit in the label of its row, or the
+/// text to its left in a column of units.
 #pragma once
 
 #include <optional>
@@ -16,7 +17,8 @@ namespace undercroft::audit {
 struct UnitCell {
     const UnitText* text = nullptr;
     Spot at;
-    bool beside = false;  ///< in the cell to the right, and not at the head of a table
+    bool beside = false;    ///< in the cell to the right, and not at the head of a table
+    bool in_label = false;  ///< as a part of a label: "Diameter (mm)"
 };
 
 /// What the numbers of an area are in.
@@ -53,6 +55,11 @@ private:
     };
 
     void find_units(std::int32_t sheet, std::int32_t column);
+    void find_units_in_labels(std::int32_t sheet);
+    void find_units_to_the_left(std::int32_t sheet, std::int32_t column);
+    void gather_runs(std::int32_t sheet, std::int32_t column);
+    /// The unit written in a label: "Diameter (mm)".
+    [[nodiscard]] const UnitText* in_label(const BookCell& cell) const;
     [[nodiscard]] const UnitText* as_unit(std::int32_t sheet, const BookCell* cell) const;
     [[nodiscard]] bool is_head(std::int32_t sheet, const BookCell& cell) const;
     void look_at_run(const Area& area, const UnitRun& run, AreaUnits& found) const;

@@ -102,6 +102,11 @@ Term UnitReader::of_cell(const Spot& spot) {
     if (!unit) {
         if (cell->error != 0)
             return unknown_unit(text(spot) + " shows " + addin::error_text(cell->error), spot);
+        if (sources_.bare_is_plain) {
+            Term plain = pure_number("the plain number in " + text(spot));
+            plain.from_units = true;  // so that adding it to a quantity is a clash
+            return plain;
+        }
         return bare_number("no unit stands beside " + text(spot), spot);
     }
     return in_unit(*unit->text->unit, unit->text->text, text(spot), spot);

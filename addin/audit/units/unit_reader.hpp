@@ -21,6 +21,7 @@ struct UnitSources {
     const Names& names;
     const Formulas& formulas;
     const UnitCells& units;
+    bool bare_is_plain = false;  ///< a number without a unit counts as one that needs none
 };
 
 /// Follows the units of one formula through its operators and functions.

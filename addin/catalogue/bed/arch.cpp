@@ -26,9 +26,9 @@ Function width_entry() {
     width.says("Inside width of a chamber at a depth above its base")
         .also_called("chord, width at a height, cross-section, chamber, arch")
         .related({"UC.ARCH.AREA", "UC.ARCH.LENGTH"})
-        .to_try("UC.ARCH.WIDTH(\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"300 mm\"; \"mm\")")
-        .to_try("UC.ARCH.WIDTH(\"ellipse\"; \"48 in\"; \"30 in\"; \"12 in\"; \"in\")")
-        .refuses("UC.ARCH.WIDTH(\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"800 mm\")")
+        .to_try("UC.ARCH.WIDTH(\"ellipse\"; \"1.07 m\"; \"710 mm\"; \"300 mm\"; \"mm\")")
+        .to_try("UC.ARCH.WIDTH(\"ellipse\"; \"41 in\"; \"27 in\"; \"12 in\"; \"in\")")
+        .refuses("UC.ARCH.WIDTH(\"ellipse\"; \"1.07 m\"; \"710 mm\"; \"800 mm\")")
         .sketch(Sketch::chamber)
         .equation(
             "ellipse w = B sqrt(1 - (y/H)^2); parabola w = B sqrt(1 - y/H); segment w = 2 sqrt(R^2 - "
@@ -51,9 +51,9 @@ Function area_entry() {
     area.says("Inside area of a chamber's cross-section below a depth")
         .also_called("flow area, section area, cross-sectional area, chamber volume per length")
         .related({"UC.ARCH.WIDTH", "UC.BED.VOLUME"})
-        .to_try("UC.ARCH.AREA(\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"750 mm\")")
-        .to_try("UC.ARCH.AREA(\"parabola\"; \"48 in\"; \"30 in\"; \"30 in\"; \"ft2\")")
-        .refuses("UC.ARCH.AREA(\"dome\"; \"1.2 m\"; \"750 mm\"; \"750 mm\")")
+        .to_try("UC.ARCH.AREA(\"ellipse\"; \"1.07 m\"; \"710 mm\"; \"710 mm\")")
+        .to_try("UC.ARCH.AREA(\"parabola\"; \"41 in\"; \"27 in\"; \"27 in\"; \"ft2\")")
+        .refuses("UC.ARCH.AREA(\"dome\"; \"1.07 m\"; \"710 mm\"; \"710 mm\")")
         .sketch(Sketch::chamber)
         .equation("A = integral of w dy from 0 to y, in closed form")
         .source("elementary geometry");
@@ -79,8 +79,8 @@ Function length_entry() {
         .says("Length along the arch from foot to foot; of a rectangle walls and top, of a circle all round")
         .also_called("perimeter, developed length, girth, arc length")
         .related({"UC.ARCH.WIDTH", "UC.ARCH.AREA", "UC.WRAP.AREA"})
-        .to_try("UC.ARCH.LENGTH(\"ellipse\"; \"1.2 m\"; \"750 mm\")")
-        .to_try("UC.ARCH.LENGTH(\"ellipse\"; \"48 in\"; \"30 in\"; \"in\")")
+        .to_try("UC.ARCH.LENGTH(\"ellipse\"; \"1.07 m\"; \"710 mm\")")
+        .to_try("UC.ARCH.LENGTH(\"ellipse\"; \"41 in\"; \"27 in\"; \"in\")")
         .sketch(Sketch::chamber)
         .equation(
             "ellipse s = 2 a E(e); parabola s = B/2 (sqrt(1 + k^2) + asinh(k)/k), k = 4 H/B; "

@@ -60,14 +60,14 @@ Function volume_entry() {
         .also_called("storage volume, capacity, water held, void volume, detention volume")
         .related({"UC.BED.DEPTH", "UC.STAGE.STORAGE", "UC.STORAGE.REQUIRED"})
         .to_try(
-            "UC.BED.VOLUME(\"1.127 m\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; \"40 %\"; "
-            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+            "UC.BED.VOLUME(\"1.127 m\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"265 mm\"; \"152 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.07 m\"; \"710 mm\"; \"350 m\")")
         .to_try(
-            "UC.BED.VOLUME(\"3.75 ft\"; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"9 in\"; \"6 in\"; \"40 %\"; "
-            "\"ellipse\"; \"48 in\"; \"30 in\"; \"1150 ft\"; \"ft3\")")
+            "UC.BED.VOLUME(\"3.75 ft\"; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"12 in\"; \"6 in\"; \"40 %\"; "
+            "\"ellipse\"; \"41 in\"; \"27 in\"; \"1150 ft\"; \"ft3\")")
         .refuses(
-            "UC.BED.VOLUME(\"1.127 m\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; 40; "
-            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+            "UC.BED.VOLUME(\"1.127 m\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"265 mm\"; \"152 mm\"; 40; "
+            "\"ellipse\"; \"1.07 m\"; \"710 mm\"; \"350 m\")")
         .sketch(Sketch::bed_section)
         .equation(held_equation)
         .source(held_source)
@@ -115,14 +115,14 @@ Function depth_entry() {
         .also_called("stage, water level for a volume, depth of water, inverse of stage-storage")
         .related({"UC.BED.VOLUME", "UC.STAGE.STORAGE"})
         .to_try(
-            "UC.BED.DEPTH(\"250 m3\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; \"40 %\"; "
-            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+            "UC.BED.DEPTH(\"250 m3\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"265 mm\"; \"152 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.07 m\"; \"710 mm\"; \"350 m\")")
         .to_try(
-            "UC.BED.DEPTH(\"8800 ft3\"; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"9 in\"; \"6 in\"; \"40 %\"; "
-            "\"ellipse\"; \"48 in\"; \"30 in\"; \"1150 ft\"; \"ft\")")
+            "UC.BED.DEPTH(\"8800 ft3\"; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"12 in\"; \"6 in\"; \"40 %\"; "
+            "\"ellipse\"; \"41 in\"; \"27 in\"; \"1150 ft\"; \"ft\")")
         .refuses(
-            "UC.BED.DEPTH(\"900 m3\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; \"40 %\"; "
-            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+            "UC.BED.DEPTH(\"900 m3\"; \"45 m\"; \"14 m\"; \"0H:1V\"; \"265 mm\"; \"152 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.07 m\"; \"710 mm\"; \"350 m\")")
         .sketch(Sketch::bed_section)
         .equation("d where V(d) = V; root by TOMS 748 (Boost.Math)")
         .source(held_source)
@@ -152,11 +152,11 @@ Function table_entry() {
         .also_called("stage-storage curve, depth-volume table, storage table, elevation storage")
         .related({"UC.BED.VOLUME", "UC.BED.DEPTH", "UC.LOOKUP", "UC.ROUTE.POOL"})
         .to_try(
-            "UC.STAGE.STORAGE(20; \"45 m\"; \"14 m\"; \"0H:1V\"; \"225 mm\"; \"152 mm\"; \"40 %\"; "
-            "\"ellipse\"; \"1.2 m\"; \"750 mm\"; \"350 m\")")
+            "UC.STAGE.STORAGE(20; \"45 m\"; \"14 m\"; \"0H:1V\"; \"265 mm\"; \"152 mm\"; \"40 %\"; "
+            "\"ellipse\"; \"1.07 m\"; \"710 mm\"; \"350 m\")")
         .to_try(
-            "UC.STAGE.STORAGE(20; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"9 in\"; \"6 in\"; \"40 %\"; "
-            "\"ellipse\"; \"48 in\"; \"30 in\"; \"1150 ft\"; \"ft;ft3;ft3;ft3;ft2\")")
+            "UC.STAGE.STORAGE(20; \"150 ft\"; \"46 ft\"; \"0H:1V\"; \"12 in\"; \"6 in\"; \"40 %\"; "
+            "\"ellipse\"; \"41 in\"; \"27 in\"; \"1150 ft\"; \"ft;ft3;ft3;ft3;ft2\")")
         .sketch(Sketch::bed_section)
         .equation(held_equation)
         .source(held_source)

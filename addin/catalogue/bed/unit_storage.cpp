@@ -102,6 +102,8 @@ Function volume_entry() {
         .says(
             "Water held by a bed of units below a depth above its base at the low end, by their suppliers' "
             "tables")
+        .also_called(
+            "volume of crates, supplier's stage-storage table, storage of a sloping bed, tank modules")
         .equation(held_equation)
         .source(held_source)
         .takes("depth", "d", "Depth of water above the base of the bed")
@@ -138,6 +140,7 @@ Function depth_entry() {
     depth
         .says(
             "Depth of water above the base of a bed of units for a volume held: the inverse of UC.BED.UNITS")
+        .also_called("depth from volume, water level in crates, stage for a storage")
         .equation("d where V(d) = V; root by TOMS 748 (Boost.Math)")
         .source(held_source)
         .takes("volume", "V", "Volume of water held")
@@ -172,6 +175,8 @@ Function table_entry() {
             "Stage-storage table of a bed of units by their suppliers' tables, in equal steps from the base "
             "to the "
             "top of the stone, with rows added at the base and crown of the units")
+        .also_called(
+            "stage-storage of crates, supplier's volume table, depth-volume curve, elevation-storage")
         .equation(held_equation)
         .source(held_source)
         .takes("steps", "N_s", "Number of equal steps")

@@ -42,6 +42,7 @@ Function needed_entry() {
             "Least base stone under rows of chambers, spreads of neighbouring feet and the weight of the "
             "stone "
             "counted; refused where no thickness does")
+        .also_called("foundation stone depth, bedding thickness, base course, load spread under feet")
         .equation(
             "least b with q max(1, (B_f + w_c)/(2 b_f + b + w_c)) + gamma (h + b) <= p_a, w_c = min(b, g)")
         .source(pitch)
@@ -76,6 +77,7 @@ Function subgrade_entry() {
         .says(
             "Pressure on the subgrade under rows of chambers: that of their feet through the base stone, "
             "and the weight of the stone")
+        .also_called("bearing pressure on the formation, contact pressure, load spread, stress on subgrade")
         .equation("p = q max(1, (B_f + w_c)/(2 b_f + b + w_c)) + gamma (h + b), w_c = min(b, g)")
         .source(pitch)
         .example(
@@ -98,6 +100,7 @@ Function strip_entry() {
         .says(
             "Width of the strip that bears on the ground under base stone: one foot's, or of two once their "
             "spreads have met")
+        .also_called("strip footing width, effective width, load spread, bearing width")
         .equation("B = b_f + b for b < g, else 2 b_f + g + b")
         .source(pitch)
         .example("UC.FOOT.STRIP(\"0.15 m\"; \"0.1 m\"; \"0.15 m\")", "0.25", "1e-12 rel", Origin::mathematics,

@@ -44,7 +44,8 @@ Entry& takes_bed(Entry& entry) {
         .within(usual::batter)
         .takes("layers", "t, gamma",
                "Two columns from the base up: thickness, unit weight; the first is the bed as of stone alone")
-        .within({usual::layer_thickness.or_zero(), usual::unit_weight_or_submerged});
+        .within({usual::layer_thickness.or_zero(), usual::unit_weight_or_submerged})
+        .in_order();
 }
 Entry& takes_soil(Entry& entry) {
     return entry.takes("soil", "soil",
@@ -74,6 +75,7 @@ Function factor_entry() {
         .says(
             "Factor of safety against flotation of a bed between battered walls, weight and water of one and "
             "the same soil")
+        .also_called("flotation, buoyancy, factor of safety against uplift, hydrostatic uplift, ballast")
         .equation("F = (sum V gamma - C gamma_1)/(gamma_w V_w)")
         .source(bed_source)
         .example("UC.UPLIFT.BED(\"30 m\"; \"12 m\"; \"0H:1V\"; {1.2;15.7|0.9;19}; \"2 m\"; \"150 m3\")",
@@ -105,6 +107,7 @@ Function weight_entry() {
         return calc::bed_weight(bed(length, width, batter, layers, zero, chambers, zero), soil);
     });
     weight.says("Weight of a bed and of what lies on it, its chambers empty")
+        .also_called("resisting weight, dead load, ballast, overburden")
         .equation("G = sum V gamma - C gamma_1")
         .source(bed_source)
         .example("UC.UPLIFT.WEIGHT(\"30 m\"; \"12 m\"; \"0H:1V\"; {1.2;15.7|0.9;19}; \"150 m3\")", "10583.4",
@@ -128,6 +131,7 @@ Function water_entry() {
         });
     uplift
         .says("Uplift on a bed and on what lies on it: the weight of the water that the same soil displaces")
+        .also_called("buoyant force, buoyancy, hydrostatic uplift, Archimedes, displaced water")
         .equation("U = gamma_w V_w")
         .source(bed_source)
         .example("UC.UPLIFT.FORCE(\"30 m\"; \"12 m\"; \"0H:1V\"; {1.2;15.7|0.9;19}; \"2 m\")", "7060.788",
@@ -146,6 +150,7 @@ Function water_entry() {
 Function ratio_entry() {
     return function("UC.UPLIFT.RATIO", &calc::uplift_ratio)
         .says("Uplift by partial factors: demand over resistance, at most 1")
+        .also_called("flotation check, limit state of uplift, partial factors, UPL, utilisation")
         .equation("r = g_dst U/(g_stb G)")
         .source("EN 1997-1:2004, 2.4.7.4 and Tables A.15, A.16 (in reproductions)")
         .example("UC.UPLIFT.RATIO(\"486.4125 kN\"; \"334.665 kN\"; 0.9; 1.1)", "0.840922", "5e-7",

@@ -53,6 +53,7 @@ Function undrained_entry() {
             "Ultimate bearing pressure, gross, of saturated clay by its undrained strength; without a factor "
             "of "
             "safety")
+        .also_called("bearing capacity of clay, undrained shear strength, cu, Su, total stress, phi of 0")
         .equation("q_u = (2 + pi)(1 + 0.2 B/L) d s_u + gamma D; d = 1, or 1 + 0.2 D/B to 1.5")
         .source(manual)
         .example("UC.BEARING.UNDRAINED(\"40 kPa\"; \"1 m\"; \"18 kN/m3\")", "205.6637", "5e-5",
@@ -80,6 +81,8 @@ Function layered_entry() {
             "Ultimate bearing pressure, gross, of a base on a layer of stone or sand over clay, through "
             "which the "
             "load spreads 2V:1H; without a factor of safety")
+        .also_called(
+            "two-layer bearing capacity, punching, crust over soft clay, projected area, load spread")
         .equation(
             "q_u = (N_c s_c d s_u + gamma D)(B + H)(L + H)/(B L), of a strip (B + H)/B; N_c, s_c, d as "
             "UC.BEARING.UNDRAINED")
@@ -108,6 +111,7 @@ Function replaced_entry() {
             "Depth of soft clay under base stone to be dug out and replaced by stone; 0 where the clay bears "
             "the "
             "load, refused where no depth to 20 m does")
+        .also_called("soft spot, undercut, dig out and replace, soil replacement, over-excavation")
         .equation(
             "least d with q B L/((B + d)(L + d)) + dg d <= (2 + pi)(1 + 0.2 (B + d)/(L + d)) s_u/F; of a "
             "strip "

@@ -33,6 +33,7 @@ Entry& takes_wall(Entry& entry) {
             "Three columns from the top down: thickness, unit weight (saturated under water), coefficient of "
             "earth pressure")
         .within({usual::filled_thickness, usual::unit_weight, usual::earth_coefficient})
+        .in_order()
         .takes("surcharge", "q", "Pressure on the ground behind the wall", 0.0)
         .within(usual::surcharge)
         .takes("water depth", "D_w", "Groundwater below the top of the wall; left out, none to its foot")
@@ -52,6 +53,8 @@ Function diagram_entry() {
             "Pressure of earth and water down a wall of layered ground, at the top and foot of each layer "
             "and at "
             "the water; two rows where it jumps")
+        .also_called(
+            "lateral pressure diagram, active pressure, sheet pile loading, Rankine, hydrostatic pressure")
         .equation("p = K (q + sum t gamma') + gamma_w h_w, gamma' = gamma - gamma_w below the water")
         .source(diagram_source)
         .example("INDEX(UC.EARTH.DIAGRAM({2;18;0.3}; \"10 kPa\"); 3; 4)", "13.8", "1e-9 rel",
@@ -78,6 +81,7 @@ Function thrust_entry() {
             return calc::diagram_thrust(diagram_of(layers, surcharge, water_depth, water_unit_weight));
         });
     thrust.says("Thrust of layered ground and groundwater on a length of wall: the area of UC.EARTH.DIAGRAM")
+        .also_called("lateral thrust, active force, retaining wall load, shoring load, Rankine")
         .equation("P = sum (p_1 + p_2)/2 t")
         .source(diagram_source)
         .example("UC.EARTH.LAYERED({2;18;0.3}; \"10 kPa\")", "16.8", "1e-9 rel", Origin::mathematics,

@@ -19,6 +19,7 @@ inline constexpr const char* engineer_governs = "Local codes and a licensed engi
 [[nodiscard]] std::vector<Function> lift_plan_functions();
 [[nodiscard]] std::vector<Function> load_class_functions();
 [[nodiscard]] std::vector<Function> fill_load_functions();
+[[nodiscard]] std::vector<Function> layer_functions();
 [[nodiscard]] std::vector<Function> foot_pressure_functions();
 [[nodiscard]] std::vector<Function> base_stone_functions();
 

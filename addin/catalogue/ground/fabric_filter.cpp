@@ -36,6 +36,7 @@ Function retention_entry() {
             "Largest opening O95 of a fabric that holds back the soil beside it, for sands, silts and clays, "
             "steady "
             "flow or flow to and fro")
+        .also_called("soil retention, apparent opening size, AOS, O95, filter criterion, geotextile filter")
         .equation(
             "O95 = B d85, at most 0.60 mm, of fine soils 0.30 mm; B as UC.FABRIC.FACTOR, of fine soils 1 "
             "woven, 1.8 "
@@ -67,6 +68,7 @@ Function opening_entry() {
         .says(
             "Largest opening of a fabric for drainage by what passes 0.075 mm alone, for soils too fine for "
             "a D85")
+        .also_called("apparent opening size, O95, AASHTO M 288, subsurface drainage fabric, filter fabric")
         .equation("0.43 mm below 15 %, 0.25 mm to 50 %, 0.22 mm above")
         .source(drainage)
         .examples("UC.FABRIC.AOS(\"{} %\"; \"mm\")", "1e-9 rel", Origin::published, drainage,
@@ -80,6 +82,7 @@ Function opening_entry() {
 Function least_entry() {
     return function("UC.FABRIC.PERMITTIVITY", &calc::drainage_permittivity)
         .says("Least permittivity of a fabric for drainage by what passes 0.075 mm")
+        .also_called("psi, AASHTO M 288, filter fabric flow, cross-plane flow")
         .equation("0.5 1/s below 15 %, 0.2 1/s to 50 %, 0.1 1/s above")
         .source(drainage)
         .examples("UC.FABRIC.PERMITTIVITY(\"{} %\")", "1e-9 rel", Origin::published, drainage,
@@ -93,6 +96,7 @@ Function least_entry() {
 Function permittivity_entry() {
     return function("UC.FABRIC.PSI", &calc::fabric_permittivity)
         .says("Permittivity of a fabric from its permeability and thickness")
+        .also_called("permittivity, permeability over thickness, cross-plane permeability, kn")
         .equation("psi = k/t")
         .source("ASTM D4491")
         .example("UC.FABRIC.PSI(\"7200 mm/h\"; \"0.002 m\")", "1", "1e-9 rel", Origin::mathematics,
@@ -109,6 +113,7 @@ Function permittivity_entry() {
 Function flow_entry() {
     return function("UC.FABRIC.FLOW", &calc::fabric_flow)
         .says("Flow through a fabric")
+        .also_called("flow rate of a geotextile, permittivity flow, cross-plane flow, filter capacity")
         .equation("Q = psi h A")
         .source("ASTM D4491; Darcy")
         .example("UC.FABRIC.FLOW(\"0.5 1/s\"; \"0.1 m\"; \"10 m2\")", "500", "1e-9 rel", Origin::mathematics,
@@ -128,6 +133,8 @@ Function flow_entry() {
 Function permeability_entry() {
     return function("UC.FABRIC.PERMEABILITY", &calc::fabric_permeability_needed)
         .says("Least permeability of a fabric beside a soil")
+        .also_called(
+            "permeability criterion, geotextile filter, kg over ks, clogging, cross-plane permeability")
         .equation("k_f = k_s, or 10 k_s where clogging would be critical")
         .source("FHWA NHI-07-092 (2008), chapter 2 (from memory)")
         .example("UC.FABRIC.PERMEABILITY(\"36 mm/h\")", "36", "1e-9 rel", Origin::from_memory,

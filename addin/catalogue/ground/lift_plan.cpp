@@ -36,6 +36,8 @@ Function plan_entry() {
             "Fill over chambers lift by lift: the cover at the top of each, and what fill and plant standing "
             "on "
             "it press onto the crowns")
+        .also_called(
+            "compaction in layers, placing backfill, lift thickness, construction loads, cover at each stage")
         .equation(
             "lifts of a layer t/ceil(t/t_l); p_f = sum t gamma; p_p = I sigma(H), sigma as UC.LOAD.PLANT")
         .source(plan_source)
@@ -50,7 +52,8 @@ Function plan_entry() {
         .caution(plant_caution);
     plan.takes("layers", "t, gamma, t_l",
                "Three columns from the crown up: thickness, unit weight, greatest lift as compacted")
-        .within({usual::filled_thickness, usual::unit_weight, usual::lift});
+        .within({usual::filled_thickness, usual::unit_weight, usual::lift})
+        .in_order();
     takes_plant(plan);
     return takes_vibration(plan).gives_columns("Lifts from the crown up", {{"lift", "N"},
                                                                            {"layer", "row"},
@@ -71,6 +74,8 @@ Function cover_entry() {
             "Least cover from which on plant may stand over chambers, its pressure and that of the fill "
             "counted; "
             "refused where none to 10 m does")
+        .also_called(
+            "construction traffic, minimum cover for plant, roller over chambers, haul road, equipment loads")
         .equation("least H with I sigma(H) + gamma H <= p_a, sigma as UC.LOAD.PLANT")
         .source(plan_source)
         .example("UC.PLANT.COVER({50;1;1;0;0}; \"18 kN/m3\"; \"60 kPa\")", "0.786417", "5e-6",

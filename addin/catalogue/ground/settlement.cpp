@@ -28,6 +28,7 @@ Function net_entry() {
             "Net pressure on a formation: what bed and fill press less what the dug ground weighed there; "
             "below 0 "
             "nothing settles")
+        .also_called("net bearing pressure, unloading by excavation, compensated foundation, heave")
         .equation("q_n = q - gamma D")
         .source("elementary statics")
         .example("UC.SETTLEMENT.NET(\"60 kPa\"; \"18 kN/m3\"; \"2.5 m\")", "15", "1e-9 rel",
@@ -41,7 +42,8 @@ Function net_entry() {
         .within(usual::unit_weight)
         .takes("depth", "D", "Depth of the formation below the ground")
         .within(usual::formation_depth)
-        .gives("q_n", "Net pressure");
+        .gives("q_n", "Net pressure")
+        .may_be_negative();
 }
 
 Function elastic_entry() {
@@ -50,6 +52,8 @@ Function elastic_entry() {
             "Immediate settlement of a loaded rectangle on deep elastic ground: at the centre or a corner of "
             "a "
             "flexible one, or of a rigid one")
+        .also_called(
+            "immediate settlement, Boussinesq settlement, Young's modulus, initial settlement, rigidity")
         .equation(
             "s = q B (1 - v^2)/E I; centre I = 2/pi (m asinh(1/m) + asinh m), m = L/B, corner half of it; "
             "rigid s = q B L/K_z, K_z = G (B/2)/(1 - v) (3.1 m^0.75 + 1.6), G = E/(2 (1 + v))")
@@ -89,6 +93,8 @@ Function consolidation_entry() {
             "Settlement of a layer of clay by consolidation in the long run, under a stress that is added in "
             "its "
             "middle")
+        .also_called(
+            "primary consolidation, compression index Cc, oedometer, overconsolidated clay, recompression")
         .equation("s = H/(1 + e_0) (C_r log(min(s_1, s_p)/s_0) + C_c log(s_1/max(s_0, s_p))), s_1 = s_0 + ds")
         .source("Terzaghi; FHWA GEC No. 13 (2017), vol. 1, 4.3.1")
         .example(
@@ -122,6 +128,7 @@ Function consolidation_entry() {
 Function degree_entry() {
     return function("UC.SETTLEMENT.DEGREE", &calc::consolidation_degree)
         .says("Share of the consolidation that is over at a time")
+        .also_called("degree of consolidation, Terzaghi, time factor, cv, drainage path")
         .equation("U = 1 - sum 8/(pi^2 n^2) exp(-n^2 pi^2 T/4) over odd n, T = c_v t/d^2")
         .source("Terzaghi, one-dimensional consolidation")
         .example("UC.SETTLEMENT.DEGREE(\"0.01 m2/d\"; \"113472 min\"; \"2 m\")", "0.5", "0.0005",
@@ -144,6 +151,7 @@ Function sand_entry() {
                         return calc::sand_settlement(pressure, width, is_strip, layers);
                     })
         .says("Settlement of sand under a square or a long strip by Hough, layer by layer")
+        .also_called("settlement of granular soil, Hough, bearing index, SPT, blow count")
         .equation("s = sum H/C' log((s_0 + ds)/s_0); ds = q (B/(B + z))^2, of a strip q B/(B + z)")
         .source("Hough (1959); FHWA GEC No. 6 (FHWA-SA-02-054), Appendix B, Example 1")
         .example(

@@ -18,6 +18,7 @@ std::vector<Function> wet_bearing_functions() {
             .says("Ultimate bearing pressure, gross, of ground with friction where groundwater is near; "
                   "without a "
                   "factor of safety")
+            .also_called("bearing capacity, water table correction, effective unit weight, Terzaghi, Vesic")
             .related({"UC.BEARING.CAPACITY", "UC.BEARING.UNDRAINED"})
             .equation(
                 "q_u = s_c c N_c + d_q s_q gamma D N_q C_wq + s_gamma 0.5 gamma B N_gamma C_wg; C_wq = 0.5 + "

@@ -14,6 +14,8 @@ Function contracted_entry() {
         .says(
             "Flow of a sharp-crested rectangular weir by Kindsvater and Carter, contracted or over the whole "
             "channel, at heads up to twice the height of its crest")
+        .also_called(
+            "rectangular notch, end contractions, suppressed weir, Kindsvater-Carter, effective head")
         .equation("Q = C_e (L + k_b)(h + k_h)^1.5, C_e = C_1 h/P + C_2 by L/B, k_h = 0.003 ft")
         .source(
             "USBR Water Measurement Manual, 3rd ed. (2001), ch. 7: C_1, C_2 and k_h; k_b by L/B as in ISO "
@@ -48,6 +50,7 @@ Function contracted_entry() {
 Function drowned_entry() {
     return function("UC.WEIR.DROWNED", &calc::drowned_weir_flow)
         .says("What is left of a weir's free flow when the water below stands above its crest")
+        .also_called("submerged weir, Villemonte, tailwater above crest, backwater on a weir")
         .equation("Q = Q_f (1 - (h_2/h_1)^n)^0.385")
         .source("Villemonte, Engineering News-Record 139 (1947), as in FHWA HEC-22, 3rd ed. (2009), eq. 8-21")
         .caution(

@@ -26,6 +26,7 @@ Function governing_entry() {
             "The storm that fills a bed most, of all durations of a rain table, also between its rows, and "
             "the marks that "
             "it leaves; one row")
+        .also_called("critical storm, critical duration, worst storm, design storm search")
         .equation(
             "max over t_d of S + V_s, storms of C, A, t_c by the time-area method, routed exactly: "
             "UC.ROUTE.MARKS")
@@ -62,6 +63,8 @@ Function governing_entry() {
                                            {"time", "t"},
                                            {"spills from", "t_1"},
                                            {"spills until", "t_2"}})
+        .found_to(half_of_the_digits, {"duration", "peak inflow", "depth", "peak outflow", "spilled", "time",
+                                       "spills from", "spills until"})
         .example(
             "INDEX(UC.ROUTE.GOVERNING({\"min\";\"mm/h\"|10;100|1000;4}; 0.8; \"2 ha\"; \"10 min\"; "
             "{\"m\";\"m3\"|0;0|2;400}; {\"m\";\"L/s\"|0;50|2;50}; \"block\"; \"0 m\"; ; ; "
@@ -81,6 +84,7 @@ Function reaches_entry() {
             "TRUE when a rain table goes on beyond the duration that governs; FALSE when it ends there, and "
             "a longer rain "
             "may govern")
+        .also_called("critical duration at the end of the table, longer storms, table too short")
         .equation("t_d < longest duration of the table")
         .source("common practice")
         .caution(local_rain)

@@ -41,6 +41,7 @@ Entry& takes_permitted(Entry& entry) {
 Function peak_entry() {
     auto peak = function("UC.RUNOFF.GRAPHICAL", &calc::graphical_peak);
     peak.says("Peak flow of a 24-hour storm by TR-55's graphical method")
+        .also_called("TR-55 peak discharge, graphical peak, unit peak discharge, SCS peak flow, NRCS")
         .equation(graphical_equation)
         .source(graphical)
         .caution(nrcs_storms);
@@ -60,6 +61,7 @@ Function composite_entry() {
     return function("UC.CURVENUMBER.COMPOSITE",
                     [](calc::Table<Area, Share> surfaces) { return calc::composite_curve_number(surfaces); })
         .says("Curve number of several surfaces together, weighted by area")
+        .also_called("weighted curve number, area-weighted CN, composite CN, mixed land use")
         .equation("CN = sum(A CN)/sum(A)")
         .source("USDA TR-55 (1986), ch. 2, which rounds it to a whole number")
         .caution("Where curve numbers differ much, add their runoff instead: a mean one underrates it")
@@ -77,6 +79,8 @@ Function urban_entry() {
         .says(
             "Curve number of pervious ground with an impervious share (CN 98), part of which may drain over "
             "the ground")
+        .also_called(
+            "impervious connected, unconnected impervious area, urban CN, composite CN with pavement")
         .equation("CN_p + P_imp (98 - CN_p)(1 - 0.5 R)")
         .source("USDA TR-55 (1986), figs. 2-3 and 2-4, equations read in an open package that names them")
         .takes("pervious curve number", "CN_p", "Curve number of the pervious ground, 1 to 98")
@@ -100,6 +104,9 @@ Function rational_release_entry() {
     });
     release
         .says("Release of the undeveloped site by the rational method, or the share of it that is permitted")
+        .also_called(
+            "allowable discharge, permitted outflow, pre-development flow, consent to discharge, existing "
+            "runoff")
         .equation("Q = s C i(t_c) A")
         .source("Chow, Maidment and Mays, Applied Hydrology (1988), sec. 15.1")
         .caution(release_caution)
@@ -124,6 +131,7 @@ Function nrcs_release_entry() {
         .says(
             "Release of the undeveloped site by TR-55's graphical method, or the share of it that is "
             "permitted")
+        .also_called("allowable discharge, pre-development peak, permitted outflow, TR-55 predeveloped")
         .equation("Q = s q_p, q_p as UC.RUNOFF.GRAPHICAL")
         .source(graphical)
         .caution(release_caution);

@@ -24,6 +24,7 @@ Function rectangle_entry() {
     auto rectangle = function("UC.ORIFICE.RECTANGLE", &calc::rectangular_orifice_flow);
     rectangle
         .says("Flow of a vertical rectangular opening, part full, full, and with its tailwater at any level")
+        .also_called("slot, gate opening, rectangular port, submerged orifice, low-flow opening")
         .equation(
             "(2/3) C_d B sqrt(2 g) (h_b^1.5 - h_t^1.5) above the tailwater, h_b and h_t down to the lower "
             "and upper "
@@ -59,6 +60,7 @@ Function rectangle_entry() {
 Function drowned_entry() {
     auto drowned = function("UC.ORIFICE.DROWNED", &calc::drowned_orifice_flow);
     drowned.says("Flow of a circular opening, part full, full, and with its tailwater at any level")
+        .also_called("submerged orifice, orifice against tailwater, flooded outlet, circular port")
         .equation(
             "the lesser of the free flow (C_d A sqrt(2 g h) above the crown, part full a weir of its own "
             "lower "
@@ -92,6 +94,7 @@ Function riser_entry() {
             "Flow into a vertical open pipe or a round grating: the lesser of the weir over its rim and the "
             "orifice "
             "through its opening")
+        .also_called("standpipe, drop inlet, overflow riser, grate inlet, outlet structure, morning glory")
         .equation("min(C_w pi D h^1.5, C_o pi/4 D^2 sqrt(2 g h)); they meet at h = C_o D sqrt(2 g)/(4 C_w)")
         .source(
             "FHWA HEC-22, 3rd ed. (2009), sec. 8.4.4; drowned by Villemonte (1947) and the difference of "

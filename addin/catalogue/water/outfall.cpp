@@ -82,6 +82,7 @@ Function heads_entry() {
             "Water above the invert of its inlet that a flow through an outfall pipe asks for: the larger of "
             "inlet and outlet "
             "control, and both; one row")
+        .also_called("culvert, inlet control, outlet control, headwater depth, HDS-5, barrel")
         .equation(control_equation)
         .source(control_source)
         .caution(control_caution)
@@ -109,6 +110,7 @@ Function flow_entry() {
     flow.says(
             "Greatest flow that an outfall pipe takes under a headwater; none where the tailwater stands as "
             "high")
+        .also_called("culvert capacity, outlet pipe capacity, headwater, barrel flow, discharge pipe")
         .equation("Q where HW(Q) is the headwater; root by TOMS 748 (Boost.Math)")
         .source(control_source)
         .caution(control_caution)
@@ -133,6 +135,7 @@ Function rating_entry() {
                                                            roughness, inlet, tailwater_level, entrance_loss);
                            });
     rating.says("Rating of an outfall pipe at depths of the bed, for UC.OUTLET.RATING or a routing")
+        .also_called("culvert rating curve, stage-discharge of an outlet pipe, headwater-discharge")
         .equation("Q(d) = UC.OUTFALL.FLOW of the headwater d - z")
         .source(control_source)
         .caution(control_caution)

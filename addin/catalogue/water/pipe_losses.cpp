@@ -40,6 +40,7 @@ Entry& takes_turn(Entry& entry) {
 Function friction_entry() {
     auto friction = function("UC.LOSS.FRICTION", &calc::pipe_friction);
     friction.says("Head lost by friction in a pipe that runs full, by Manning")
+        .also_called("friction loss, head loss, hydraulic gradient, friction slope, energy loss")
         .equation("h = L (Q n/(K D^(8/3)))^2, K = 0.3117 (m, s)")
         .source("FHWA HEC-22, 3rd ed. (2009), ch. 7, which rounds K to 0.312 and the exponent to 2.67");
     return takes_wall(friction)
@@ -56,6 +57,8 @@ Function header_entry() {
         .says(
             "Head lost by friction in a full header that gives its flow off, or gathers it, evenly along its "
             "length")
+        .also_called(
+            "manifold loss, distribution header, collector, Christiansen factor, lateral flow along a pipe")
         .equation("h = 1/3 L (Q n/(K D^(8/3)))^2: the integral of (1 - x/L)^2")
         .source("common practice")
         .caution("Losses where the rows branch off come on top (UC.LOSS.LOCAL)");
@@ -70,6 +73,7 @@ Function header_entry() {
 Function local_entry() {
     auto local = function("UC.LOSS.LOCAL", &calc::minor_loss);
     local.says("Head lost at an inlet, a bend, a chamber or an outlet that runs full")
+        .also_called("minor loss, entrance loss, exit loss, fitting loss, K factor, form loss")
         .equation("h = K v^2/2g")
         .source(manual)
         .caution("K is the sum of all on the way: 1.0 at an outlet, 0.5 at a square-edged entrance")
@@ -86,6 +90,7 @@ Function local_entry() {
 Function bend_entry() {
     auto bend = function("UC.LOSS.BEND", &calc::bend_loss);
     bend.says("Loss coefficient of a bend in a pipe")
+        .also_called("elbow, bend loss coefficient, K of a bend, fitting")
         .equation("K = 0.0033 theta, theta in degrees")
         .source(manual);
     return takes_turn(bend)
@@ -98,6 +103,8 @@ Function bend_entry() {
 Function chamber_entry() {
     auto chamber = function("UC.LOSS.CHAMBER", &calc::chamber_loss);
     chamber.says("Loss coefficient of a manhole or an inlet through which a pipe turns")
+        .also_called(
+            "manhole loss, junction loss, access chamber, catch basin, inspection chamber, K of a manhole")
         .equation(
             "manhole 0.15, 0.45, 0.75, 0.85, 1.00 for turns of 0, 22.5, 45, 60, 90 deg; inlet 0.50 to 1.50 "
             "for 0 to 90 deg; "

@@ -42,6 +42,9 @@ Function pick_entry() {
             "Duration and mean intensity of one frequency from a table of rain as its agency publishes it, "
             "times a climate "
             "factor")
+        .also_called(
+            "design rainfall table, intensity-duration-frequency table, IDF, climate change allowance, "
+            "uplift for climate")
         .equation("i = f P/t_d of depths, f i of intensities")
         .source(
             "layouts of NOAA Atlas 14 point precipitation frequency estimates and of the Bureau of "
@@ -76,6 +79,8 @@ Function frequencies_entry() {
     list.says(
             "The frequencies that such a table has, in the order of its columns, and how many years lie "
             "between two")
+        .also_called(
+            "return periods of a table, recurrence intervals, annual exceedance probabilities, AEP, EY")
         .equation("T, or -1/ln(1 - p)")
         .source(poisson);
     return takes_table(list)
@@ -87,7 +92,12 @@ Function frequencies_entry() {
 Function years_entry() {
     auto years = function("UC.FREQUENCY.YEARS",
                           [](calc::Frequency frequency) { return share(calc::years_between(frequency)); });
-    years.says("Mean years between two storms of a frequency").equation("T = -1/ln(1 - p)").source(poisson);
+    years.says("Mean years between two storms of a frequency")
+        .also_called(
+            "return period, recurrence interval, average recurrence interval, ARI, annual exceedance "
+            "probability, AEP, exceedances per year, EY")
+        .equation("T = -1/ln(1 - p)")
+        .source(poisson);
     return takes_frequency(years)
         .gives("T", "Years")
         .examples("UC.FREQUENCY.YEARS(\"{} AEP\")", "0.005", Origin::published,
@@ -99,6 +109,8 @@ Function years_entry() {
 Function factor_entry() {
     auto factor = function("UC.FREQUENCY.FACTOR", &calc::frequency_factor);
     factor.says("Factor on the runoff coefficient for rare storms, which fall on a soaked catchment")
+        .also_called(
+            "frequency adjustment of the runoff coefficient, storm frequency factor, Cf, antecedent wetness")
         .equation("1.00 below 25 years, 1.10, 1.20, 1.25 at 25, 50, 100 years, straight between")
         .source("FHWA HEC-22, 3rd ed. (2009), sec. 3.2.2")
         .caution("The page itself adds that FHWA does not endorse it: the local authority says");
@@ -112,6 +124,7 @@ Function factor_entry() {
 Function coefficient_entry() {
     auto coefficient = function("UC.FREQUENCY.COEFFICIENT", &calc::frequency_coefficient);
     coefficient.says("Runoff coefficient with that factor, at most 1")
+        .also_called("adjusted runoff coefficient, C times Cf, coefficient for the 100-year storm")
         .equation("min(1, C C_f)")
         .source("FHWA HEC-22, 3rd ed. (2009), sec. 3.2.2; at most 1 from memory")
         .caution("The page itself adds that FHWA does not endorse it: the local authority says")

@@ -28,6 +28,7 @@ std::string text_of(const Scalar& scalar) {
 
 calc::PublishedTable Slot<calc::PublishedTable>::read(const Cell& cell, const Terms&) {
     const Grid* const* given = std::get_if<const Grid*>(&cell);
+    if (std::holds_alternative<std::monostate>(cell)) refuse_blank("is left out; a range of cells is wanted");
     if (given == nullptr) refuse_value(shown_as_given(cell) + " is no table; a range of cells is wanted");
     const Grid& grid = **given;
     calc::PublishedTable table(grid.rows());

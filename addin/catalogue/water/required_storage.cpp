@@ -97,6 +97,7 @@ Function durations_entry() {
                                                {"inflow", "C i A t_d"},
                                                {"released", "k Q t_d"},
                                                {"stored", "V"}})
+        .found_to(half_of_the_digits, {"duration", "intensity", "inflow", "released"})
         .example("INDEX(UC.STORAGE.DURATIONS({10;120|30;60|60;36}; 0.5; \"1 ha\"; \"20 L/s\"); 3; 5)", "114",
                  "1e-9 rel", Origin::mathematics,
                  "0.5 x 60 mm/h x 1 ha x 30 min = 150 m3 in, 36 m3 released");

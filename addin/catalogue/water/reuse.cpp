@@ -55,6 +55,7 @@ Entry& takes_rain(Entry& entry) {
         .caution(reuse_caution)
         .takes("rain", "P", "Rain of each day, one below the other")
         .within(usual::daily_rain)
+        .in_order()
         .takes("area", "A", "Area whose rain is collected")
         .within(usual::collecting_area)
         .takes("coefficient", "C", "Of what falls, the share that reaches the store: runoff and filter")
@@ -68,7 +69,8 @@ Entry& takes_demand(Entry& entry) {
         .takes("demand", "D",
                "Volume wanted a day: one for all days, twelve by month, or one for each day, one below the "
                "other")
-        .within(usual::daily_demand);
+        .within(usual::daily_demand)
+        .in_order();
 }
 Entry& takes_rule(Entry& entry) {
     return entry.takes("rule", "rule", "after spillage or before spillage", u"after spillage")
@@ -90,9 +92,14 @@ Function balance_entry() {
             rows.emplace_back(day.inflow, day.demand, day.yield, day.spill, day.stored);
         return rows;
     });
-    balance.says(
-        "Balance of a store of rain for reuse, day by day: inflow, demand, yield, spill, what is left in the "
-        "evening");
+    balance
+        .says(
+            "Balance of a store of rain for reuse, day by day: inflow, demand, yield, spill, what is left in "
+            "the "
+            "evening")
+        .also_called(
+            "rainwater harvesting, tank water balance, daily simulation, yield after spillage, behavioural "
+            "model");
     return takes_rule(takes_demand(takes_store(takes_rain(balance))))
         .gives_columns("Daily balance",
                        {{"inflow", "Q"}, {"demand", "D"}, {"yield", "Y"}, {"spill", "Q_s"}, {"stored", "V"}})
@@ -121,10 +128,13 @@ Function yield_entry() {
             {y.inflow, y.demand, y.yield, y.spill, y.at_start, y.at_end, y.volume_reliability,
              y.time_reliability}};
     });
-    yield.says(
-        "Totals of that balance: inflow, demand, yield, spill, store at start and end, reliability by volume "
-        "and in time; one "
-        "row");
+    yield
+        .says(
+            "Totals of that balance: inflow, demand, yield, spill, store at start and end, reliability by "
+            "volume "
+            "and in time; one "
+            "row")
+        .also_called("rainwater harvesting yield, reliability, supply, tank efficiency, water saved");
     return takes_rule(takes_demand(takes_store(takes_rain(yield))))
         .gives_columns("Yield", {{"inflow", "Q"},
                                  {"demand", "D"},
@@ -159,13 +169,15 @@ Function store_entry() {
                 supply(std::move(rain), area, coefficient, std::move(demand), first_flush, first_day),
                 reliability, by, rule, initial);
         });
-    store.says("The smallest store that reaches a reliability; none where what falls in the day is enough");
+    store.says("The smallest store that reaches a reliability; none where what falls in the day is enough")
+        .also_called("rainwater tank size, harvesting tank, cistern, required storage, reliability");
     takes_demand(takes_rain(store))
         .takes("reliability", "R", "Yield over demand, or days met in full over all days")
         .within(usual::reliability)
         .takes("by", "by", "volume or time", u"volume");
     return takes_rule(store)
         .gives("S", "Store")
+        .found_to(1e-9)  // its yield hardly grows any more
         .example(
             "UC.REUSE.STORE({\"mm\"|3|0|0|8|1|0|6|0}; \"1000 m2\"; 1; \"2 m3\"; \"68.75 %\"; \"volume\"; "
             "\"after spillage\"; "
@@ -187,11 +199,14 @@ Function curve_entry() {
                 supply(std::move(rain), area, coefficient, std::move(demand), first_flush, first_day),
                 stores.values, rule, initial);
         });
-    curve.says(
-        "Yield, spill and both reliabilities for each of several stores: yield against store, as a curve");
+    curve
+        .says(
+            "Yield, spill and both reliabilities for each of several stores: yield against store, as a curve")
+        .also_called("storage-yield curve, tank size against yield, reliability curve, harvesting");
     takes_rain(curve)
         .takes("stores", "S", "Volumes of the stores that are tried, one below the other")
-        .within(usual::reuse_store);
+        .within(usual::reuse_store)
+        .in_order();
     return takes_rule(takes_demand(curve))
         .gives_columns("Yield by store", {{"store", "S"},
                                           {"yield", "Y"},

@@ -57,6 +57,7 @@ Function factor_entry() {
         "CIRIA C753, The SuDS Manual (2015), Table 25.2, as quoted in a public low-impact-development guide";
     return function("UC.SOAK.FACTOR", &calc::soakage_factor)
         .says("Safety factor on a tested soakage rate, by the area drained and what a failure does")
+        .also_called("infiltration factor of safety, consequence of failure, design infiltration rate, CIRIA")
         .equation("up to 100 m2 1.5, 2, 10; to 1000 m2 1.5, 3, 10; above 1.5, 5, 10 for none, minor, major")
         .source(
             "CIRIA C753, The SuDS Manual (2015), Table 25.2: the rows to 1000 m2 read in a public guide, "
@@ -81,6 +82,7 @@ Function walls_entry() {
         .says(
             "Walls that soak in the design of BRE Digest 365: those to half of the effective depth, without "
             "the base")
+        .also_called("side wall area, percolation area, infiltration surface, as50, BRE 365")
         .equation("a_s50 = P d/2")
         .source(digest)
         .caution(soakaway_caution);
@@ -100,6 +102,7 @@ Function storage_entry() {
             "Storage that a soakaway needs by walls to half depth: the greatest inflow less outflow over all "
             "durations of "
             "the rain table, also between its rows")
+        .also_called("soakaway size, required storage, infiltration trench, dry well, percolation pit")
         .equation("S = max over t_d of A i t_d - a_s50 f t_d/F");
     return takes_soakaway(storage)
         .gives("S", "Storage required")
@@ -123,6 +126,7 @@ Function durations_entry() {
             "The same for each duration of the rain table, with a row added at the governing duration where "
             "it falls "
             "between two")
+        .also_called("soakaway storm durations, critical duration table, storage by duration")
         .equation("S = A i t_d - a_s50 f t_d/F");
     return takes_soakaway(durations)
         .gives_columns("Storage by duration", {{"duration", "t_d"},
@@ -130,6 +134,7 @@ Function durations_entry() {
                                                {"inflow", "A i t_d"},
                                                {"outflow", "a_s50 f t_d/F"},
                                                {"stored", "S"}})
+        .found_to(half_of_the_digits, {"duration", "intensity", "inflow", "outflow"})
         .examples(
             "INDEX(UC.SOAK.DURATIONS({\"min\";\"mm/h\"|10;76.14|30;39.68|60;24.8|240;8.845|600;4.296}; \"690 "
             "m2\"; \"56 "
@@ -146,6 +151,7 @@ Function half_time_entry() {
     half.says(
             "Time until half of what a soakaway holds is gone, by walls to half depth: at most 24 h in BRE "
             "Digest 365")
+        .also_called("half emptying time, drain-down, drawdown time, half drain time")
         .equation("t = 0.5 S F/(a_s50 f)")
         .source(digest)
         .caution(soakaway_caution)

@@ -2,6 +2,7 @@
 #include "addin/catalogue/water/entries.hpp"
 #include "addin/catalogue/water/outlets_slot.hpp"
 #include "addin/catalogue/water/pool_tables.hpp"
+#include "calc/water/inflow.hpp"
 #include "calc/water/tailwater_routing.hpp"
 
 namespace undercroft::addin {
@@ -23,7 +24,10 @@ Entry& takes_surface(Entry& entry) {
     return entry.takes("surface", "d, S", surface_says).within({usual::table_depth, usual::table_volume});
 }
 Entry& takes_inflow(Entry& entry) {
-    return entry.takes("inflow", "t, I", "Two columns: time and flow, such as UC.HYDROGRAPH.AREA gives")
+    return entry
+        .takes("inflow", "t, I",
+               "Two columns: time and flow, such as UC.HYDROGRAPH.AREA gives; to the end, where it is below "
+               "5 % of its peak")
         .within({usual::elapsed_time, usual::inflow});
 }
 Entry& takes_step(Entry& entry) {
@@ -47,6 +51,7 @@ Function spill_entry() {
         function("UC.ROUTE.SPILL", [](calc::Hydrograph inflow, calc::StorageTable storage,
                                       calc::RatingTable rating, std::optional<Time> step,
                                       Length initial_depth, std::optional<calc::StorageTable> surface) {
+            calc::require_whole_inflow(inflow);
             return calc::route_spill(inflow, storage, rating, surface, step, initial_depth);
         });
     spill
@@ -54,6 +59,8 @@ Function spill_entry() {
             "Level-pool routing that goes on when the bed is full: what stands on the surface above it, and "
             "what spills, "
             "is told instead of an error")
+        .also_called(
+            "flood routing, overflow, exceedance flow, flooding volume, surcharge, reservoir routing")
         .equation(
             "dS/dt = I - Q, exact between the rows of inflow, storage, surface and rating; full, it spills I "
             "- Q")
@@ -82,6 +89,7 @@ Function marks_entry() {
     auto marks = function(
         "UC.ROUTE.MARKS", [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
                              Length initial_depth, std::optional<calc::StorageTable> surface) {
+            calc::require_whole_inflow(inflow);
             const calc::FloodMarks m = calc::flood_marks(inflow, storage, rating, surface, initial_depth);
             return calc::Table<Length, Time, Volume, Flow, Flow, Volume, Time, Time>{
                 {m.depth, m.time, m.stored, m.inflow, m.outflow, m.spilled, m.spills_from, m.spills_until}};
@@ -91,6 +99,8 @@ Function marks_entry() {
             "How far a flood goes in that routing: greatest depth and when, greatest volume held, peak "
             "flows, volume "
             "spilled and when; one row")
+        .also_called(
+            "peak water level, maximum storage, peak discharge, overflow volume, time to peak, exceedance")
         .equation("the greatest of UC.ROUTE.SPILL, found between its rows")
         .source(balance_source)
         .caution("0 for both times of spill is none");
@@ -122,9 +132,11 @@ Function tailwater_entry() {
     auto tailwater = function("UC.ROUTE.TAILWATER", [](calc::Hydrograph inflow, calc::StorageTable storage,
                                                        Outlets outlets, calc::TailwaterTable levels,
                                                        std::optional<Time> step, Length initial_depth) {
+        calc::require_whole_inflow(inflow);
         return calc::route_tailwater(inflow, storage, outlets.rows, levels, step, initial_depth);
     });
     tailwater.says("The same routing against water outside that rises and falls: a river, a sewer, a tide")
+        .also_called("tidal outfall, tide-locked, surcharged sewer, river level, backwater, flap valve")
         .equation("dS/dt = I - Q(d, d_t(t)), the rating of each step that of the tailwater in its middle")
         .source(balance_source)
         .caution(
@@ -143,16 +155,19 @@ Function tailwater_entry() {
                "Two columns: time and level above the base of the bed, straight between its rows; one row is "
                "steady")
         .within({usual::elapsed_time, usual::tailwater});
+    // The tail of a flood dies away as a power of e: its last drops make more of a last digit than others.
     return spill_columns(takes_initial(takes_step(tailwater)))
+        .found_to(half_of_the_digits)
+        .rows_carry_on()
         .example(
-            "INDEX(UC.ROUTE.TAILWATER({\"min\";\"L/s\"|0;20|600;20}; {\"m\";\"m3\"|0;0|2;100}; "
+            "INDEX(UC.ROUTE.TAILWATER({\"min\";\"L/s\"|0;20|600;20|601;0}; {\"m\";\"m3\"|0;0|2;100}; "
             "{\"orifice\";\"0 m\";\"100 mm\"}; {\"min\";\"m\"|0;0.5}; \"10 min\"; \"0 m\"; "
             "\"min;L/s;m;m3;L/s;m3\"); "
             "62; 3)",
             "1.420", "0.01", Origin::mathematics,
             "steady: 20 L/s through 0.6 pi/4 0.1^2 sqrt(2 g (d - 0.5)) needs 0.9197 m of fall")
         .example(
-            "INDEX(UC.ROUTE.TAILWATER({0;20|60;20}; {0;0|2;100}; {\"orifice\";\"0 m\";\"100 mm\"}; "
+            "INDEX(UC.ROUTE.TAILWATER({0;20|60;20|61;0}; {0;0|2;100}; {\"orifice\";\"0 m\";\"100 mm\"}; "
             "{0;3|60;3}; 10); 8; 4)",
             "72", "1e-9 rel", Origin::mathematics, "shut off by the tailwater for an hour: 20 L/s x 3600 s");
 }

@@ -18,6 +18,7 @@ Function volume_entry() {
         "New Hampshire Env-Wq 1504.10 (read): P 1 in, R_v = 0.05 + 0.9 I, recomputed";
     return function("UC.QUALITY.VOLUME", &calc::water_quality_volume)
         .says("Volume that is kept to clean the first of the runoff")
+        .also_called("water quality volume, WQv, first flush, treatment volume, interception")
         .equation("V = max(P R_v A, P_0 A), R_v = a + b I")
         .source(
             "Schueler (1987), as in the Maryland Stormwater Design Manual, ch. 2, and New Hampshire Env-Wq "
@@ -62,7 +63,9 @@ Entry& takes_silt(Entry& entry) {
 
 Function depth_entry() {
     auto depth = function("UC.SILT.DEPTH", &calc::silt_depth);
-    depth.says("Depth of silt after some years").equation("d = y L A e/(rho a)");
+    depth.says("Depth of silt after some years")
+        .also_called("sediment depth, accumulation, sludge, forebay")
+        .equation("d = y L A e/(rho a)");
     return takes_silt(depth)
         .takes("years", "y", "Years since it was clean; 0 % for none")
         .within(usual::years_of_silt)
@@ -77,6 +80,7 @@ Function depth_entry() {
 Function years_entry() {
     auto years = function("UC.SILT.YEARS", &calc::silt_years);
     years.says("Years until silt has grown to a depth, when it is to be cleaned")
+        .also_called("cleaning interval, maintenance interval, desilting, jetting, sediment removal")
         .equation("y = d rho a/(L A e)");
     return takes_silt(years)
         .takes("depth", "d", "Depth of silt at which to clean; 0 m for none")

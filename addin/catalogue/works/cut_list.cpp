@@ -34,8 +34,10 @@ Entry& takes_faces(Entry& entry) {
     return entry
         .takes("faces", "L, W",
                "Two columns: length along the strips, width across; the table of UC.WRAP.FACES")
-        .within({usual::face_length, usual::face_width})
-        .takes("roll length", "L_r", "Length of a roll")
+        .within({usual::face_length, usual::face_width});
+}
+Entry& takes_roll(Entry& entry) {
+    return entry.takes("roll length", "L_r", "Length of a roll")
         .within(usual::roll_length)
         .takes("roll width", "W_r", "Width of a roll")
         .within(usual::roll_width)
@@ -55,6 +57,7 @@ Function list_entry() {
             "Cut list of sheet for all faces of a bed: numbered panels in the order in which they are cut, "
             "and "
             "where on which roll")
+        .also_called("panel layout, cutting plan, roll layout, geomembrane panels, nesting")
         .equation("strips n = ceil((W - lap)/(W_r - lap)), the last as narrow as is left")
         .source(list_source)
         .example("INDEX(UC.PANELS({46;16.4}; \"50 m\"; \"5 m\"; \"0.5 m\"; \"50 m\"); 5; 5)", "2.9",
@@ -66,15 +69,16 @@ Function list_entry() {
         .caution(
             "Corners of sloping walls are offcuts. Mark each panel with its number before it leaves the "
             "roll");
-    return takes_faces(list).gives_columns("Panels", {{"panel", "no."},
-                                                      {"face", "face"},
-                                                      {"strip", "strip"},
-                                                      {"length", "l"},
-                                                      {"width", "w"},
-                                                      {"joined", "1 where it is joined on"},
-                                                      {"roll", "roll"},
-                                                      {"along", "from the start of the roll"},
-                                                      {"across", "from the edge of the roll"}});
+    return takes_roll(takes_faces(list).in_order())
+        .gives_columns("Panels", {{"panel", "no."},
+                                  {"face", "face"},
+                                  {"strip", "strip"},
+                                  {"length", "l"},
+                                  {"width", "w"},
+                                  {"joined", "1 where it is joined on"},
+                                  {"roll", "roll"},
+                                  {"along", "from the start of the roll"},
+                                  {"across", "from the edge of the roll"}});
 }
 
 Function rolls_entry() {
@@ -83,6 +87,7 @@ Function rolls_entry() {
         return calc::rolls_of(calc::cut_list(faces, roll(roll_length, roll_width, lap, least_piece)));
     });
     rolls.says("Rolls that the cut list of UC.PANELS needs")
+        .also_called("number of rolls, roll count, geotextile order, sheet order")
         .equation("N = rolls opened")
         .source(list_source)
         .example("UC.PANELS.ROLLS({46;16.4}; \"50 m\"; \"5 m\"; \"0.5 m\"; \"50 m\")", "4", "exact",
@@ -91,7 +96,7 @@ Function rolls_entry() {
             "UC.PANELS.ROLLS(UC.WRAP.FACES(\"39.99 m\"; \"12.17 m\"; \"1.14 m\"; \"1H:1V\"; ; \"0.45 m\"); "
             "\"100 m\"; \"4.5 m\"; \"0.45 m\")",
             "4", "exact", Origin::mathematics, "a car park's bed, its panels laid out by hand");
-    return takes_faces(rolls).gives("N", "Rolls");
+    return takes_roll(takes_faces(rolls)).gives("N", "Rolls");
 }
 
 Function seams_entry() {
@@ -104,13 +109,14 @@ Function seams_entry() {
             "Length of the seams within the faces of the cut list of UC.PANELS: between strips, and where "
             "pieces "
             "are joined")
+        .also_called("weld length, field seams, seam length between panels, joints")
         .equation("l = sum of (n - 1) L and of the widths of joined pieces")
         .source(list_source)
         .example("UC.PANELS.SEAMS({46;16.4}; \"50 m\"; \"5 m\"; \"0.5 m\"; \"50 m\")", "138", "1e-9 rel",
                  Origin::mathematics, "three seams of 46 m")
         .example("UC.PANELS.SEAMS({46;16.4}; \"30 m\"; \"5 m\"; \"0.5 m\"; \"30 m\")", "155.9", "1e-9 rel",
                  Origin::mathematics, "and four joins across: 3 x 5 m + 2.9 m");
-    return takes_faces(seams).gives("l", "Length of seam");
+    return takes_roll(takes_faces(seams)).gives("l", "Length of seam");
 }
 
 Function rests_entry() {
@@ -120,6 +126,7 @@ Function rests_entry() {
         return calc::rests_of(calc::cut_list(faces, of), of);
     });
     rests.says("What the cut list of UC.PANELS leaves at the end of each roll, uncut")
+        .also_called("offcuts, remnants, waste of rolls, leftover lengths")
         .equation("L_r less the panels cut along the roll")
         .source(list_source)
         .example("INDEX(UC.PANELS.RESTS({46;16.4}; \"50 m\"; \"5 m\"; \"0.5 m\"; \"50 m\"); 2; 2)", "4",
@@ -129,7 +136,8 @@ Function rests_entry() {
             "\"1;ft\"); "
             "2; 2)",
             "0", "1e-9", Origin::mathematics, "two strips of half a roll");
-    return takes_faces(rests).gives_columns("Rests, one roll a row", {{"roll", "roll"}, {"rest", "l"}});
+    return takes_roll(takes_faces(rests))
+        .gives_columns("Rests, one roll a row", {{"roll", "roll"}, {"rest", "l"}});
 }
 
 }  // namespace

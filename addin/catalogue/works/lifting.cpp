@@ -107,6 +107,7 @@ Function reach_entry() {
             {horizontal, vertical, travel, asymmetry, lifts_per_minute, duration, coupling, form});
     });
     reach.says("Which reach of the lifting method a lift is beyond, in words: why UC.HANDLING.LIMIT is 0")
+        .also_called("manual handling, NIOSH lifting equation, horizontal reach, asymmetry, lifting limits")
         .equation("H to 25 in, V and D to 70 in, A to 135 deg, F to the end of Table 5")
         .source("NIOSH publication 94-110 (1994, rev. 2021), 1.3.1 to 1.3.3")
         .example("UC.HANDLING.REACH(\"40 cm\"; \"70 cm\"; \"60 cm\"; \"30 deg\"; 1; \"90 min\"; \"fair\")",
@@ -140,6 +141,7 @@ Function team_entry() {
             "Greatest mass of a unit that a team lifts and sets down with care, both ends of the lift "
             "counted; "
             "refused for more than three people")
+        .also_called("team lift, two-person lift, manual handling, ergonomics, recommended weight limit")
         .equation(
             "M = n k min(RWL at the start, RWL at the end); k = 1, 2/3, 1/2 for one, two, three people; RWL "
             "as UC.HANDLING.LIMIT")

@@ -21,6 +21,8 @@ std::vector<Function> pipe_length_functions() {
             .says("Length of the riser of a port: from the crown that it stands on to the finished surface, "
                   "less "
                   "what cover and frame take, with what it enters the socket below")
+            .also_called(
+                "inspection pipe length, extension pipe, port riser, standpipe height, cover and frame")
             .equation("l = FL - crown - recess + socket")
             .source("geometry")
             .example("UC.RISER.LENGTH(\"101.25 m\"; \"99.8 m\"; \"0.15 m\"; \"0.05 m\")", "1.35", "1e-9 rel",
@@ -40,6 +42,7 @@ std::vector<Function> pipe_length_functions() {
             .says("Whole stock lengths of pipe to buy for pieces of one length; pieces longer than the stock "
                   "are "
                   "joined")
+            .also_called("stock lengths, cutting list of pipe, number of pipes, sticks of pipe")
             .equation("N = ceil(n/floor(L/l))")
             .source("common practice; the saw's cut is neglected")
             .example("UC.PIPE.LENGTHS(32; \"1.07 m\"; \"6 m\")", "7", "exact", Origin::mathematics,

@@ -13,6 +13,7 @@ Function shored_entry() {
         .says(
             "Volume of a pit with vertical walls behind shoring, and a working space on all four sides of "
             "the bed")
+        .also_called("sheet piling, trench box, sheeted excavation, shoring, working space, vertical sides")
         .equation("V = (L + 2 w)(W + 2 w) d")
         .source("elementary geometry")
         .example("UC.PIT.SHORED(\"30 m\"; \"12 m\"; \"2.4 m\"; \"0.6 m\")", "988.416", "1e-12 rel",
@@ -40,6 +41,7 @@ Function zone_entry() {
             "Volume of a layer in a battered pit between two heights: from wall to wall up to the ground, "
             "straight "
             "up above it")
+        .also_called("volume of a layer, backfill zone, haunch, bedding, fill by layer")
         .equation("V = V(h_2) - V(h_1), V as UC.PIT.VOLUME up to d, and A(d)(h - d) more above it")
         .source("elementary geometry")
         .example("UC.PIT.ZONE(\"20 m\"; \"10 m\"; \"3 m\"; \"1H:1V\"; \"2 m\"; \"3 m\")", "375.333333333",

@@ -34,6 +34,8 @@ Function level_entry() {
             return plane.level(x, y);
         });
     level.says("Level at a point of the plane through three levels or more")
+        .also_called(
+            "plane of best fit, interpolated level, elevation at a point, sloping ground, regression plane")
         .equation("z = z_0 + s_x x + s_y y")
         .source(plane_source)
         .example("UC.LEVEL.PLANE({0;0;100|40;0;100.4|40;12;100.64|0;12;100.24}; \"20 m\"; \"6 m\")", "100.32",
@@ -57,6 +59,7 @@ Function fall_entry() {
         return calc::plane_fall(corners, tolerance);
     });
     fall.says("Fall of the plane through three levels or more, in the direction in which it is steepest")
+        .also_called("slope of the ground, gradient, dip, grade, crossfall")
         .equation("s = sqrt(s_x^2 + s_y^2)")
         .source(plane_source)
         .example("UC.LEVEL.FALL({0;0;100|40;0;100.3|40;10;100.4|0;10;100.1})", "0.0125", "1e-9 rel",
@@ -94,6 +97,7 @@ Function least_entry() {
             "Least cover over a bed between two planes, finished surface and formation; what the levels "
             "depart "
             "from their planes is taken off")
+        .also_called("minimum cover, depth of fill over crown, clearance to finished level")
         .equation("H = min over the corners of z_u - z_l, less h and the departures")
         .source("geometry: two planes are closest over a corner of the bed")
         .example(
@@ -119,6 +123,7 @@ Function greatest_entry() {
         .says(
             "Greatest cover over a bed between two planes, finished surface and formation; what the levels "
             "depart from their planes is added")
+        .also_called("maximum cover, maximum depth of fill, greatest burial depth")
         .equation("H = max over the corners of z_u - z_l, less h, and the departures")
         .source("geometry: two planes are farthest apart over a corner of the bed")
         .example(

@@ -52,6 +52,7 @@ Function volume_entry() {
             return calc::plane_pit_volume(pit(length, width, batter, formation, ground, tolerance));
         });
     volume.says("Volume of a battered pit between two planes, its formation and the existing ground; exact")
+        .also_called("excavation on sloping ground, cut between planes, bulk excavation, earthworks volume")
         .equation(
             "polyhedron between ground, formation and walls; vertical walls: L W times the mean depth of the "
             "corners")
@@ -85,6 +86,7 @@ Function filled_entry() {
             "Volume of a pit between two planes that is filled up to a third one: between the walls to the "
             "ground, "
             "straight up above it")
+        .also_called("backfill volume, fill to a plane, reinstatement, trench fill")
         .equation("a layer is the difference of two")
         .source(planes_source)
         .example(
@@ -115,6 +117,7 @@ Function deepest_entry() {
             "Depth of the deepest wall of a pit between two planes, from its foot to the ground at its top: "
             "it "
             "decides batter and protection")
+        .also_called("maximum depth of excavation, deepest cut, wall height, need for protection")
         .equation(
             "max over the walls at the corners of ground less formation, where each wall meets the ground")
         .source(planes_source)

@@ -38,6 +38,7 @@ Entry& takes_balance(Entry& entry) {
 Function convert_entry() {
     return function("UC.SPOIL.CONVERT", &calc::spoil_converted)
         .says("Volume of a soil in one of its three states - bank, loose, compacted - from that in another")
+        .also_called("bulking, swell, shrinkage, bank cubic metres, loose cubic yards, LCY, BCY, CCY")
         .equation("V_2 = V_1 k_2/k_1; k = 1 in the bank")
         .source("US Army FM 5-434 (2000), Table 1-1")
         .example("UC.SPOIL.CONVERT(\"100 m3\"; \"loam\"; \"loose\"; \"bank\"; 1.25)", "80", "1e-12 rel",
@@ -63,6 +64,7 @@ Function convert_entry() {
 Function kept_entry() {
     auto kept = function("UC.SPOIL.KEPT", &calc::spoil_kept);
     kept.says("Bank volume of spoil kept for backfill: what is fit for it, and no more than is needed")
+        .also_called("reuse of excavated soil, stockpile, suitable material, site-won fill")
         .equation("V_k = min(r V_b, V_f/c)")
         .source(balance_source)
         .example("UC.SPOIL.KEPT(\"1193 m3\"; \"55 %\"; \"421 m3\"; \"loam\")", "467.778", "5e-4",
@@ -76,6 +78,7 @@ Function kept_entry() {
 Function import_entry() {
     auto imported = function("UC.FILL.IMPORT", &calc::fill_imported);
     imported.says("Compacted volume of fill that must be bought; 0 where the kept spoil does")
+        .also_called("imported fill, borrow, shortfall of fill, engineered fill")
         .equation("V_i = V_f - c V_k, V_k as UC.SPOIL.KEPT")
         .source(balance_source)
         .example("UC.FILL.IMPORT(\"1193 m3\"; \"20 %\"; \"421 m3\"; \"loam\")", "206.26", "5e-3",
@@ -88,6 +91,7 @@ Function import_entry() {
 Function carted_entry() {
     auto carted = function("UC.SPOIL.CARTED", &calc::spoil_carted);
     carted.says("Bank volume of spoil that must be carted away")
+        .also_called("surplus spoil, muck away, disposal, export, haul off")
         .equation("V_b - V_k, V_k as UC.SPOIL.KEPT")
         .source(balance_source)
         .example("UC.SPOIL.CARTED(\"1193 m3\"; \"55 %\"; \"421 m3\"; \"loam\")", "725.222", "5e-4",
@@ -101,6 +105,7 @@ Function carted_entry() {
 Function mass_entry() {
     return function("UC.FILL.MASS", &calc::fill_mass)
         .says("Mass of fill to buy for a compacted volume")
+        .also_called("tonnes of fill, weight of backfill, order of fill, imported tonnage")
         .equation("M = V D rho_max (1 + w)(1 + waste)")
         .source("mass balance")
         .example("UC.FILL.MASS(\"100 m3\"; \"95 %\"; \"1920 kg/m3\"; \"10 %\"; \"5 %\"; \"t\")", "210.672",

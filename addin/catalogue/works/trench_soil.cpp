@@ -83,6 +83,8 @@ Function soil_entry() {
             "Soil type that counts for the walls of a pit: C where groundwater stands above the formation, "
             "but "
             "for stable rock and where dewatering is confirmed")
+        .also_called(
+            "soil classification of an excavation, OSHA type A B C, trench safety, groundwater in a pit")
         .equation("C for h_w > 0 without dewatering, else the soil's own type")
         .source(
             "US 29 CFR 1926 Subpart P, Appendix A, (b): type C is submerged soil or soil from which water is "

@@ -438,7 +438,7 @@ TEST_CASE("bearing ratio by the dynamic cone is that of the standard's equations
             CHECK_THROWS_MATCHES(cbr(d, ConeSoil::cl), Refused,
                                  has_no_answer("the equation for CL does not hold: use general"));
     }
-    // Shared checks, ground 3 (math).
+    // Identity: 2 in are 50.8 mm.
     CHECK(cone_cbr(2.0 * inch, ConeSoil::general).value == Approx(cbr(50.8)).epsilon(1e-13));
 }
 

@@ -26,7 +26,7 @@ TEST_CASE("dry density and relative compaction are the published ones", "[publis
     // Public course page, inputs published and answers recomputed: 124.094 lb/ft3 wet at 11.11 %.
     const Density pound_per_ft3 = kg_per_m3(16.018463373960);
     CHECK_THAT(dry_density(124.094 * pound_per_ft3, share(0.1111)), is_near(111.686 * pound_per_ft3, 5e-6));
-    // Shared checks, ground 11 (math).
+    // By hand: 2050/1.12 and 1830.357/1920.
     CHECK_THAT(dry_density(kg_per_m3(2050), share(0.12)), is_within(kg_per_m3(1830.357), kg_per_m3(5e-4)));
     CHECK_THAT(compaction_degree(kg_per_m3(1830.357), kg_per_m3(1920)),
                is_within(share(0.95331), share(5e-6)));

@@ -120,7 +120,7 @@ TEST_CASE("Coulomb's active coefficients at 30 deg are the textbook's", "[publis
         CAPTURE(wall_friction);
         CHECK(std::abs(rough(EarthState::active, 30, wall_friction) - published) <= tolerance);
     }
-    // Shared checks, ground 4 (math).
+    // Coulomb (1776), the closed form worked out by itself.
     CHECK(std::abs(rough(EarthState::active, 30, 15) - 0.301417) <= 5e-7);
     CHECK(std::abs(rough(EarthState::active, 30, 20) - 0.297314) <= 5e-7);
 }
@@ -393,7 +393,7 @@ TEST_CASE("thrust on a wall is the published one", "[published]") {
                             m(0));
     };
     using enum EarthState;
-    // Shared checks, ground 4 (math).
+    // Rankine (1857) by hand: 18 x 25/6 and 18 x 4 x 3/2.
     CHECK_THAT(thrust(active, 30, 18, 5), is_near(kn_per_m(75)));
     CHECK_THAT(thrust(passive, 30, 18, 2), is_near(kn_per_m(108)));
     // Textbook problem after Murthy on a public page, and a textbook (Eurocode edition), chapter 6: the

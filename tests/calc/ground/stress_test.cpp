@@ -34,7 +34,7 @@ TEST_CASE("stress under a point load is the published influence", "[published]")
         CAPTURE(ratio);
         CHECK_THAT(stress_under_point(kn(9), m(3), m(3 * ratio)), is_within(kpa(factor), kpa(5e-5)));
     }
-    // Shared checks, ground 1 (math).
+    // Boussinesq (1885) by hand: 3 x 1 x 1^3/(2 pi 5^2.5).
     CHECK_THAT(stress_under_point(kn(1), m(1), m(2)), is_within(kpa(0.008541), kpa(5e-7)));
 }
 
@@ -88,7 +88,7 @@ TEST_CASE("stress under the centre of a circle is the published table", "[publis
         CHECK_THAT(stress, is_within(kpa(row.number("published_axis")), kpa(row.number("tol"))));
         CHECK_THAT(stress, is_within(kpa(row.number("recomputed_axis")), kpa(5.1e-6)));
     }
-    // Shared checks, ground 1 (math).
+    // Boussinesq (1885) over a circle: 1 - (1 + (R/z)^2)^-1.5.
     const double rows[][2] = {{0.5, 0.910557}, {1, 0.646447}, {2, 0.284458}, {4, 0.086925}};
     for (const auto& [depth, factor] : rows)
         CHECK_THAT(stress_under_circle(kpa(1), m(1), m(depth)), is_within(kpa(factor), kpa(5e-7)));
@@ -149,7 +149,7 @@ TEST_CASE("stress under the corner of a rectangle is the published table, either
         CHECK(std::abs(factor - row.number("recomputed")) <= (rounded ? 5e-6 : 5.1e-8));
         CHECK(corner_factor(row.number("n"), row.number("m")) == Approx(factor).epsilon(1e-14));
     }
-    // Shared checks, ground 1 (math); the second (from memory) as in textbooks.
+    // Newmark (1935), the closed form worked out by itself; 0.0047 as in textbooks (from memory).
     const double rows[][3] = {
         {0.1, 0.1, 0.004696}, {0.5, 0.5, 0.084027}, {1, 1, 0.175221}, {1, 2, 0.199941}, {2, 2, 0.232466}};
     for (const auto& [a, b, factor] : rows) CHECK(std::abs(corner_factor(a, b) - factor) <= 5e-7);

@@ -57,7 +57,7 @@ TEST_CASE("pressure of truck and tandem wheels through fill is the table of the 
         CHECK_THAT(still, is_near(ksf(row.number("P_kip") / area), 1e-4));
     }
     CHECK(refused == 3);
-    // Shared checks, ground 2 (math).
+    // AASHTO LRFD 3.6.1.2.6, 3.6.2.2 by hand, the areas in feet.
     CHECK_THAT(pressure(truck_wheel(), 2), is_within(ksf(1.605936), ksf(5e-7)));
     CHECK_THAT(pressure(truck_wheel(), 2, 1.0), is_within(ksf(1.921283), ksf(5e-7)));
     CHECK_THAT(pressure(truck_wheel(), 5), is_within(ksf(0.407126), ksf(5e-7)));
@@ -87,7 +87,7 @@ TEST_CASE("tyres interact from the published cover on", "[published]") {
         {1.15, 4, 10, 2.76, 0.01},
         {1.0, 4, 20, 2.33, 0.005},
         {1.0, 4, 10, 3.17, 0.005},
-        // Shared checks, ground 2 (math): two wheels of one axle.
+        // Two wheels of one axle, by hand: (6 - 20/12)/1.15.
         {1.15, 6, 20, 3.768116, 5e-7},
     };
     for (const Row& row : rows) {

@@ -162,7 +162,7 @@ TEST_CASE("limits of worked examples are the published ones", "[published]") {
     };
     CHECK_THAT(press(15), is_near(16.3 * pound, 0.04));
     CHECK_THAT(press(63), is_near(14.5 * pound, 0.05));
-    // Shared checks, ground 12 (math): 9.794937 kg with FM 0.90, put in by hand; 0.97 is that of 0.5/min.
+    // NIOSH 94-110, the product of its multipliers by hand: 9.794937 kg with FM 0.90, put in by hand; 0.97 is that of 0.5/min.
     CHECK_THAT(handling_limit({cm(40), cm(70), cm(60), degrees(30), count(0.5), hours(1), Coupling::fair}),
                is_within(kg(9.794937 / 0.90 * 0.97), kg(6e-7)));
 }

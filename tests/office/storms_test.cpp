@@ -1,0 +1,56 @@
+// Several storms in one bed: each further one fills it as it does where it is the design storm.
+#include <array>
+
+#include "tests/office/desk.hpp"
+
+namespace undercroft::tests {
+
+namespace {
+
+/// What the lists say of one storm, from the top: 0 is the design storm.
+std::array<double, 8> answers(const sheets::Document& document, int storm) {
+    std::array<double, 8> found{};
+    std::size_t at = 0;
+    for (const char* column :
+         {"storm_fill_duration", "storm_fill_depth", "storm_fill_freeboard", "storm_fill_soakage",
+          "storm_hold_spilled", "storm_hold_outflow", "storm_hold_drain", "storm_hold_permitted"})
+        found.at(at++) = document.named(column, 0, storm)->getValue();
+    return found;
+}
+
+}  // namespace
+
+TEST_CASE("a further storm fills the bed to the last digits as it does where it is the design storm",
+          "[people]") {
+    const sheets::Document document = the_office().open_copy(filled_job);
+    const std::array<double, 8> further = answers(document, 1);
+    const double empty = document.named("storm_verdict_empty")->getValue();
+    REQUIRE(further[1] > 0.1);
+    REQUIRE(answers(document, 0)[1] > further[1]);
+    document.named("rain_frequency")->setFormula("2 years");
+    document.named("rain_factor")->setValue(1.1);
+    document.named("release_rate")->setValue(20);
+    document.recalculate();
+    CHECK(document.named("empty_time")->getValue() == Approx(empty).epsilon(1e-12));
+    const std::array<double, 8> design = answers(document, 0);
+    for (std::size_t i = 0; i < design.size(); ++i) {
+        CAPTURE(i);
+        CHECK(design.at(i) == Approx(further.at(i)).epsilon(1e-12).margin(1e-12));
+    }
+    // Milder than the other further storm, which now governs by its name.
+    CHECK(sheets::shown(document.named("storm_is_design")) == "FAIL");
+    CHECK(sheets::shown(document.named("storm_governs")) == "10 years");
+}
+
+TEST_CASE("a further storm that is no column of the table is refused in its own rows", "[people]") {
+    const sheets::Document document = the_office().open_copy(filled_job);
+    document.named("storm_list_frequency", 0, 1)->setFormula("10 %");
+    document.recalculate();
+    CHECK(document.named("storm_fill_depth", 0, 2)->getError() != 0);
+    CHECK(document.named("storm_verdict_verdict", 0, 1)->getError() != 0);
+    CHECK(document.named("storm_is_design")->getError() != 0);
+    CHECK(document.named("storm_fill_depth", 0, 1)->getError() == 0);
+    CHECK(document.named("peak_depth")->getError() == 0);
+}
+
+}  // namespace undercroft::tests
