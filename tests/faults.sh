@@ -360,7 +360,7 @@ if [ -z "$quick" ]; then
 5000 0 names
 50000 0 rows
 1000 1 errors with UC.WHY
-50000 0 rows of height
+20000 0 rows of height
 END
 
   # Years of use.

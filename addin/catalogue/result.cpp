@@ -14,7 +14,8 @@ std::size_t table_height(const Cell& wanted, std::size_t rows) {
     if (static_cast<double>(rows) > most)
         refuse_domain("the table has " + std::to_string(rows) + " rows of values; " + exact_text(most) +
                       " are asked for");
-    if (most > 1e6) refuse_domain("a table is at most a million rows high");
+    constexpr double highest = 40'000;  // a century of days; beyond it Calc itself fills ever more slowly
+    if (most > highest) refuse_domain("a table is at most " + exact_text(highest) + " rows high");
     return static_cast<std::size_t>(most);
 }
 

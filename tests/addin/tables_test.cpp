@@ -91,4 +91,13 @@ TEST_CASE("rows in different units are compared with a tolerance: equal is neith
     }
 }
 
+TEST_CASE("a table is filled up as high as a century has days, and no higher") {
+    const auto as_high_as = [](const std::string& rows) {
+        return "UC.HYDROGRAPH.RATIONAL(0.85; \"1.2 ha\"; \"50 mm/h\"; \"30 min\"; \"10 min\"; \"5 min\"; ; " +
+               rows + ")";
+    };
+    CHECK(FormulaDesk().number("INDEX(" + as_high_as("40000") + "; 3; 1)") == Approx(5));
+    CHECK_THAT(refusal_of(as_high_as("40001")), refuses_domain("at most 40000 rows high"));
+}
+
 }  // namespace undercroft::tests
