@@ -3,6 +3,7 @@
 #include <map>
 
 #include "addin/audit/book/stored_values.hpp"
+#include "tests/audit/listed_attributes.hpp"
 
 namespace undercroft::tests {
 
@@ -10,18 +11,6 @@ using audit::StoredReader;
 using audit::StoredValues;
 
 namespace {
-
-class Listed final : public audit::Attributes {
-public:
-    explicit Listed(std::map<std::string, std::string> values) : values_(std::move(values)) {}
-    [[nodiscard]] std::string get(std::string_view name) const override {
-        const auto found = values_.find(std::string(name));
-        return found == values_.end() ? "" : found->second;
-    }
-
-private:
-    std::map<std::string, std::string> values_;
-};
 
 class Events {
 public:

@@ -1,5 +1,6 @@
 // Results as an Office Open XML workbook holds them, read from the events of an XML parser.
 #include "addin/audit/book/xlsx_values.hpp"
+#include "tests/audit/listed_attributes.hpp"
 
 #include <catch2/catch.hpp>
 #include <map>
@@ -11,18 +12,6 @@ namespace {
 using audit::StoredValue;
 using audit::StoredValues;
 using audit::XlsxReader;
-
-class Listed final : public audit::Attributes {
-public:
-    explicit Listed(std::map<std::string, std::string> values) : values_(std::move(values)) {}
-    [[nodiscard]] std::string get(std::string_view name) const override {
-        const auto found = values_.find(std::string(name));
-        return found == values_.end() ? "" : found->second;
-    }
-
-private:
-    std::map<std::string, std::string> values_;
-};
 
 class Cells {
 public:

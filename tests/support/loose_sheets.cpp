@@ -10,6 +10,7 @@
 #include "tests/support/computed_book.hpp"
 #include "tests/support/files.hpp"
 #include "tests/support/mistakes.hpp"
+#include "tests/support/parted.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::tests {
@@ -22,15 +23,6 @@ using audit::CellValue;
 using audit::Spot;
 
 namespace {
-
-std::vector<std::string> parted(const std::string& text, const std::string& by) {
-    std::vector<std::string> parts;
-    std::size_t at = 0;
-    for (std::size_t next = 0; (next = text.find(by, at)) != std::string::npos; at = next + by.size())
-        parts.push_back(trimmed(text.substr(at, next - at)));
-    parts.push_back(trimmed(text.substr(at)));
-    return parts;
-}
 
 CellValue value_of(const std::string& text) {
     double number = 0;

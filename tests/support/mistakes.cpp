@@ -6,6 +6,7 @@
 
 #include "addin/audit/book/names.hpp"
 #include "addin/formula/formula.hpp"
+#include "tests/support/parted.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::tests {
@@ -15,15 +16,6 @@ using audit::BookCell;
 using audit::Spot;
 
 namespace {
-
-std::vector<std::string> parted(const std::string& text, const std::string& by) {
-    std::vector<std::string> parts;
-    std::size_t at = 0;
-    for (std::size_t next = 0; (next = text.find(by, at)) != std::string::npos; at = next + by.size())
-        parts.push_back(trimmed(text.substr(at, next - at)));
-    parts.push_back(trimmed(text.substr(at)));
-    return parts;
-}
 
 Edit read_edit(const std::string& text) {
     static const std::pair<const char*, Edit::What> verbs[] = {{"hide row ", Edit::What::hide_row},
