@@ -12,18 +12,24 @@
 #include "addin/audit/book/acceptance.hpp"
 #include "addin/audit/book/fingerprint.hpp"
 #include "addin/audit/book/signed_state.hpp"
+#include "addin/uno/audit_page.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {
 
-inline constexpr const char* sign_columns[] = {
-    "Checker",  "Date", "State", "", "Fingerprint (SHA-256) of formulas, inputs, results, formats, settings",
-    "By sheet", ""};
-enum SignColumn : sal_Int32 { checker = 0, date = 1, state = 2, whole = 4, by_sheet = 5 };
-inline constexpr const char* finding_columns[] = {
-    "Cell",      "What it is", "Gravity", "Kind", "What is wrong, and what to do", "Accepted because",
-    "Name, date"};
-enum AcceptColumn : sal_Int32 { reason = 5, who_and_when = 6 };
+/// Where people write: a name and a date to sign, a reason, a name and a date to accept a finding.
+enum SignColumn : sal_Int32 { checker = 1, date = 2, state = 3, whole = 10, by_sheet = rests_column };
+enum AcceptColumn : sal_Int32 { reason = 9, who_and_when = 11 };
+/// The heads by which these columns are found again, wherever an earlier version put them.
+namespace head_of {
+inline constexpr std::string_view checker = "Checker";
+inline constexpr std::string_view date = "Date";
+inline constexpr std::string_view state = "State";
+inline constexpr std::string_view whole = "Fingerprint (SHA-256)";
+inline constexpr std::string_view by_sheet = "By sheet";
+inline constexpr std::string_view reason = "Accepted because";
+inline constexpr std::string_view who_and_when = "Name, date";
+}  // namespace head_of
 inline constexpr std::string_view input_record = "input\t";
 inline constexpr std::string_view line_record = "line\t";
 inline constexpr std::string_view finding_record = "finding\t";

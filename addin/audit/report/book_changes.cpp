@@ -99,8 +99,7 @@ private:
         });
         std::vector<std::int32_t> added;
         for (const std::int32_t row : filled_rows(sheet_now(place)))
-            if (std::find(rows.added.begin(), rows.added.end(), row) != rows.added.end())
-                added.push_back(row);
+            if (std::binary_search(rows.added.begin(), rows.added.end(), row)) added.push_back(row);
         each_block(added, [&](std::int32_t first, std::int32_t last) {
             tell(Change::row, sheet_now(place).name, "nothing", rows_text(first, last), "inserted");
             lines_.back().label = now_.labels.of_row({place, first, now_.book.columns(place)});

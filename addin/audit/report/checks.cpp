@@ -51,7 +51,7 @@ private:
         std::optional<CheckLine> worst;
         for (const std::uint32_t member : group.members) {
             const FormulaCell& formula = audited_.formulas.all()[member];
-            if (heads_.is_helper(formula.at)) continue;
+            if (heads_.is_helper(formula.at) || is_switch(formula.at)) continue;
             const auto verdict = verdict_of(*formula.cell);
             if (!verdict) continue;
             CheckLine line = line_of(group, comparison, formula, *verdict);
@@ -69,6 +69,11 @@ private:
             if (!worst || is_worse(line, *worst)) worst = std::move(line);
         }
         if (worst) finish(column, *worst, made);
+    }
+
+    /// A 1 or 0 by which a sheet made by us goes on computing: its verdicts have a style of their own.
+    [[nodiscard]] bool is_switch(const Spot& at) const {
+        return heads_.column(at.sheet, {"demand/capacity"}) >= 0 && audited_.format(at).style != "Verdict";
     }
 
     void finish(std::vector<Spot>& column, CheckLine& worst, std::vector<CheckLine>& made) const {
@@ -127,6 +132,7 @@ private:
         if (const BookCell* unit = heads_.cell(line.first, {"unit of both"});
             unit != nullptr && unit->text() != nullptr)
             line.unit = trimmed(*unit->text());
+        if (line.unit == "1") line.unit.clear();
         return line.demand && line.capacity;
     }
 
@@ -180,7 +186,8 @@ private:
 
     void add_source(const FormulaGroup& group, const DecidingComparison& comparison, CheckLine& line) const {
         if (const BookCell* note = heads_.cell(line.first, {"note or source", "note", "notes", "source"}))
-            if (note->text() != nullptr) line.source = *note->text();
+            if (note->text() != nullptr && !audited_.texts.read(*note->text()).unit)
+                line.source = *note->text();
         const bool says_numbers = note_says_numbers(line);
         if (says_numbers) {
             const std::size_t end = line.source.find("; ");
@@ -205,10 +212,17 @@ private:
     [[nodiscard]] RestsOn rests_on(const FormulaGroup& group, const DecidingComparison& comparison,
                                    const FormulaCell& formula) {
         if (comparison.demand == nullptr) return reaches_(formula) ? RestsOn::inputs : RestsOn::nothing;
-        const bool demand = side_reaches(group, *comparison.demand, formula.at);
-        const bool capacity = side_reaches(group, *comparison.capacity, formula.at);
+        const bool demand =
+            is_no_limit(*comparison.demand) || side_reaches(group, *comparison.demand, formula.at);
+        const bool capacity =
+            is_no_limit(*comparison.capacity) || side_reaches(group, *comparison.capacity, formula.at);
         if (demand && capacity) return RestsOn::inputs;
         return demand || capacity ? RestsOn::one_side : RestsOn::nothing;
+    }
+
+    /// Whether there is something, or one, is asked by a number that is no limit.
+    static bool is_no_limit(const Node& node) {
+        return node.kind == NodeKind::number && (node.number == 0 || node.number == 1);
     }
 
     [[nodiscard]] bool side_reaches(const FormulaGroup& group, const Node& node, const Spot& at) {

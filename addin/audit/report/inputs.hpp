@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <vector>
 
 #include "addin/audit/findings/audited_book.hpp"
@@ -25,6 +26,10 @@ public:
     [[nodiscard]] const std::vector<std::vector<Spot>>& runs() const { return runs_; }
     /// The function that takes this cell as an argument, the first of several.
     [[nodiscard]] std::optional<ArgumentUse> argument(const Spot& spot) const;
+    /// Whether the cell is the one input of its row, in the column of values.
+    [[nodiscard]] bool has_own_line(const Spot& spot) const { return own_lines_.contains(spot); }
+    /// Whether the sheet leaves the cell open to be filled in.
+    [[nodiscard]] bool is_entry(const Spot& spot) const;
 
 private:
     class Sheet;
@@ -33,6 +38,7 @@ private:
     const AuditedBook& audited_;
     const SheetHeads& heads_;
     std::vector<std::vector<Spot>> runs_;
+    std::set<Spot> own_lines_;
     std::map<Spot, ArgumentUse> arguments_;
 };
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <vector>
+#include <functional>
 
 #include "units/text.hpp"
 
@@ -28,23 +28,26 @@ std::string times_text(double factor, bool greater) {
 
 }  // namespace
 
-std::optional<std::string> unlike_others(std::span<const double> column, std::size_t which) {
-    if (column.size() < fewest || !(column[which] > 0)) return std::nullopt;
-    double low = HUGE_VAL;
-    double high = 0;
-    for (std::size_t i = 0; i < column.size(); ++i) {
-        if (i == which) continue;
-        if (!(column[i] > 0)) return std::nullopt;
-        low = std::min(low, column[i]);
-        high = std::max(high, column[i]);
-    }
+ColumnOfNumbers::ColumnOfNumbers(std::span<const double> numbers)
+    : tells_something_(numbers.size() >= fewest &&
+                       std::all_of(numbers.begin(), numbers.end(), [](double n) { return n > 0; })) {
+    if (!tells_something_) return;
+    std::partial_sort_copy(numbers.begin(), numbers.end(), least_.begin(), least_.end());
+    std::partial_sort_copy(numbers.begin(), numbers.end(), greatest_.begin(), greatest_.end(),
+                           std::greater<>());
+}
+
+std::optional<std::string> ColumnOfNumbers::unlike_others(double number) const {
+    if (!tells_something_) return std::nullopt;
+    const double low = number == least_[0] ? least_[1] : least_[0];
+    const double high = number == greatest_[0] ? greatest_[1] : greatest_[0];
     if (high > widest_spread * low) return std::nullopt;
     const double middle = std::sqrt(low * high);
-    const bool greater = column[which] > middle;
-    const double ratio = greater ? column[which] / middle : middle / column[which];
+    const bool greater = number > middle;
+    const double ratio = greater ? number / middle : middle / number;
     std::optional<double> best;
     const auto consider = [&](double factor) {
-        const double corrected = greater ? column[which] / factor : column[which] * factor;
+        const double corrected = greater ? number / factor : number * factor;
         if (corrected < low / margin || corrected > high * margin) return;
         if (!best || std::abs(std::log(ratio / factor)) < std::abs(std::log(ratio / *best))) best = factor;
     };

@@ -20,13 +20,21 @@ bool ReachesInputs::operator()(const FormulaCell& formula) {
     return known_[place] == Known::yes;
 }
 
+/// Whether its sheet leaves it open to be filled in.
+bool ReachesInputs::is_entry(std::int32_t sheet, const BookCell& cell) const {
+    const BookSheet& holder = audited_.sheet(sheet);
+    return holder.is_protected && !holder.formats[cell.format].locked;
+}
+
 ReachesInputs::Known ReachesInputs::look(const Area& area, std::size_t& unknown) const {
     const std::vector<BookCell>& cells = audited_.sheet(area.sheet).cells;
+    if (area.is_single() && audited_.book.find(area.first()) == nullptr) return Known::yes;  // to be typed
     for (std::int32_t c = area.first_column; c <= area.last_column && c < audited_.book.columns(area.sheet);
          ++c) {
         for (const std::uint32_t i : audited_.book.column(area.sheet, c, area.first_row, area.last_row)) {
             if (!cells[i].is_formula()) {
-                if (cells[i].number() != nullptr || area.is_single()) return Known::yes;
+                const bool entry = is_entry(area.sheet, cells[i]);
+                if (cells[i].number() != nullptr || entry || area.is_single()) return Known::yes;
                 continue;  // the units and labels in a range
             }
             const FormulaCell* formula = audited_.formulas.find({area.sheet, cells[i].row, c});
@@ -43,7 +51,6 @@ ReachesInputs::Known ReachesInputs::look(const Area& area, std::size_t& unknown)
 
 ReachesInputs::Known ReachesInputs::look(std::size_t formula, std::size_t& unknown) const {
     for (const Use& use : audited_.uses(audited_.formulas.all()[formula])) {
-        if (use.role == UseRole::observed) continue;
         const Known now = look(use.area, unknown);
         if (now != Known::no) return now;
     }

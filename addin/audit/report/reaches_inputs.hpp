@@ -25,6 +25,7 @@ private:
         return static_cast<std::size_t>(&formula - audited_.formulas.all().data());
     }
     /// What the cells tell so far; the first formula that is not known goes into `unknown`.
+    [[nodiscard]] bool is_entry(std::int32_t sheet, const BookCell& cell) const;
     [[nodiscard]] Known look(const Area& area, std::size_t& unknown) const;
     [[nodiscard]] Known look(std::size_t formula, std::size_t& unknown) const;
     void find_out(std::size_t formula);

@@ -48,8 +48,9 @@ private:
         RegisterLine line = line_of(run);
         made.push_back(std::move(line));
         if (run.size() == 1 || numbers.size() != run.size()) return;
+        const ColumnOfNumbers column(numbers);
         for (std::size_t i = 0; i < run.size(); ++i) {
-            const auto differs = unlike_others(numbers, i);
+            const auto differs = column.unlike_others(numbers[i]);
             if (!differs) continue;
             RegisterLine outlier = line_of({run[i]});
             outlier.remark = *differs;
@@ -85,17 +86,18 @@ private:
             const std::string row = audited_.labels.of_row(first);
             const std::string head = audited_.labels.of_column(first);
             if (row.empty()) return head;
-            const bool in_column_of_values = first.column == heads_.column(first.sheet, {"value"});
-            const bool alone = heads_.row(first.sheet) < 0;
-            return in_column_of_values || alone || head.empty() || head == row ? row : row + ": " + head;
+            const bool says_all = inputs_.has_own_line(first) || heads_.row(first.sheet) < 0;
+            return says_all || head.empty() || head == row ? row : row + ": " + head;
         }
         return audited_.labels.of_column(first);
     }
 
     /// Reference, symbol and note, by the heads of the sheet or by where they stand.
     void add_words(RegisterLine& line) const {
-        const auto text_of_cell = [](const BookCell* cell) {
-            return cell != nullptr && cell->text() != nullptr ? *cell->text() : std::string();
+        const auto text_of_cell = [&](const BookCell* cell) {
+            const bool is_word = cell != nullptr && cell->text() != nullptr &&
+                                 !inputs_.is_entry({line.first.sheet, cell->row, cell->column});
+            return is_word ? *cell->text() : std::string();
         };
         line.reference = text_of_cell(heads_.cell(line.first, {"ref", "reference", "no", "no.", "item"}));
         if (line.count > 1) return;
@@ -103,7 +105,8 @@ private:
         line.note = text_of_cell(
             heads_.cell(line.first, {"note or source", "note", "notes", "source", "remark", "remarks"}));
         if (line.note.starts_with("assumed")) line.note.erase(0, line.note.starts_with("assumed; ") ? 9 : 7);
-        if (line.note == line.symbol || line.note == line.label) line.note.clear();
+        const bool is_unit = audited_.texts.read(line.note).unit.has_value();  // of a list's own column
+        if (is_unit || line.note == line.symbol || line.note == line.label) line.note.clear();
     }
 
     void add_state(const std::vector<Spot>& run, RegisterLine& line) const {
@@ -147,7 +150,7 @@ private:
             if (spot == line.first) unit = unit_in_template(spot, *from, line);
         }
         if (values.empty()) return;
-        line.in_template = unit.empty() ? values : values + " " + unit;
+        line.in_template = unit.empty() || unit == "1" ? values : values + " " + unit;
         const bool same = values == line.value;
         if (line.state == InputState::unknown)
             line.state = same && unit == line.unit ? InputState::assumed : InputState::given;

@@ -46,7 +46,9 @@ struct RegisterLine {
     std::string remark;  ///< why it is worth a look; empty for most
     int gravity = 0;     ///< of the remark, the greatest first
 
-    [[nodiscard]] std::string value_and_unit() const { return unit.empty() ? value : value + " " + unit; }
+    [[nodiscard]] std::string value_and_unit() const {
+        return unit.empty() || unit == "1" ? value : value + " " + unit;
+    }
 };
 
 /// \param match is the workbook over its template, where there is one

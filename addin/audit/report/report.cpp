@@ -4,6 +4,7 @@
 #include <map>
 
 #include "addin/audit/findings/findings.hpp"
+#include "addin/audit/report/comparison.hpp"
 #include "addin/audit/report/formula_line.hpp"
 #include "addin/audit/report/marks.hpp"
 
@@ -102,7 +103,12 @@ MapLine map_line(const AuditedBook& audited, const ContentHash& contents, const 
     line.source = shown.source;
     line.inputs = shown.inputs;
     line.is_link = audited.formulas.group_of(first).is_link();
-    line.is_helper = heads.is_helper(first.at);
+    const bool is_ours = !identity_of(audited.book).name.empty();
+    const std::int32_t notes = heads.column(first.at.sheet, {"note or source"});
+    line.is_helper =
+        heads.is_helper(first.at) || (is_ours && (heads.row(first.at.sheet) < 0 || first.at.column == notes));
+    const FormulaGroup& group = audited.formulas.group_of(first);
+    line.is_check = group.unreadable().empty() && !group.is_link() && comparison_in(group.tree()).has_value();
     line.mark = mark_of(audited, contents, members, line.label);
     line.ticked = at_signing != nullptr && at_signing->lines.contains(line.mark);
     return line;

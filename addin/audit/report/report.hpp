@@ -63,7 +63,8 @@ struct MapLine {
     std::string source;
     std::string inputs;
     bool is_link = false;    ///< it only shows another cell
-    bool is_helper = false;  ///< it only keeps a count beyond the page
+    bool is_helper = false;  ///< it only keeps a count beyond the page, draws, or says a sentence
+    bool is_check = false;   ///< it stands among the checks
     std::string mark;        ///< by which it is known again
     bool ticked = false;     ///< it is what it was when it was last signed
 };
