@@ -19,6 +19,7 @@
 #include "addin/uno/audit_record.hpp"
 #include "addin/uno/audit_sheet.hpp"
 #include "addin/uno/digest.hpp"
+#include "addin/uno/kept_template.hpp"
 #include "addin/uno/read_book.hpp"
 #include "addin/uno/read_file.hpp"
 
@@ -166,14 +167,15 @@ audit::Report audit_document(const Reference<css::uno::XComponentContext>& conte
     Reference<css::sheet::XCalculatable>(wanted.document, UNO_QUERY_THROW)->calculateAll();
     const audit::Book book = read_book(wanted.document);
     const rtl::OUString url = wanted.against.isEmpty() ? template_of(context, book) : wanted.against;
-    std::optional<audit::Book> against;
-    if (!url.isEmpty()) against = read_book(HiddenDocument(context, url).get());
+    std::shared_ptr<const audit::Book> against;
+    if (!url.isEmpty())
+        against = kept_template(context, url, [&] { return read_book(HiddenDocument(context, url).get()); });
     std::optional<audit::Book> earlier;
     if (!wanted.since.isEmpty()) earlier = read_book(HiddenDocument(context, wanted.since).get());
     const audit::Report report =
         audit::audit_workbook({.book = book,
                                .stored = &contents.stored,
-                               .against = against ? &*against : nullptr,
+                               .against = against.get(),
                                .digest = office_digest(context),
                                .installed_version = version(),
                                .signatures = record.signatures,
@@ -182,7 +184,7 @@ audit::Report audit_document(const Reference<css::uno::XComponentContext>& conte
                                .earlier = earlier ? &*earlier : nullptr,
                                .earlier_name = name_of_file(wanted.since),
                                .risks = &contents.risks,
-                               .not_checked = not_checked(contents, against.has_value())});
+                               .not_checked = not_checked(contents, against != nullptr)});
     if (wanted.writes_sheet) {
         const std::int32_t place = book.sheet_named(audit::audit_sheet_name);
         if (place >= 0 && !audit::is_audit_sheet(book.sheets[static_cast<std::size_t>(place)]))

@@ -130,7 +130,7 @@ void AuditPage::row(const std::vector<Placed>& texts) {
 void AuditPage::record(const std::string& text) {
     rtl::OUString before;
     rows_.back()[marks] >>= before;
-    put(marks, last(), before.isEmpty() ? text : to_string(before) + "\n" + text);
+    put(marks, last(), before.isEmpty() ? text : to_string(before).append(between_records) + text);
 }
 
 void AuditPage::keep_signed(const std::vector<std::string>& records) {

@@ -47,6 +47,9 @@ inline constexpr sal_Int32 entry = 0xFBF1D6;
 inline constexpr float text_size = 8;
 }  // namespace look
 
+/// Parts the records of one row: a symbol that nobody types, since a cell cannot keep a control character.
+inline constexpr std::string_view between_records = "\xE2\x90\x9E";
+
 /// A text in its column.
 using Placed = std::pair<sal_Int32, std::string>;
 
@@ -93,7 +96,7 @@ public:
         look.row = last();
         looks_.push_back(look);
     }
-    /// What a later audit reads in this row; of several each on a line.
+    /// What a later audit reads in this row.
     void record(const std::string& text);
 
     /// What was signed last, from the first row on.

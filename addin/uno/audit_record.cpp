@@ -10,7 +10,6 @@
 #include <com/sun/star/text/XText.hpp>
 
 #include <algorithm>
-#include <boost/algorithm/string/split.hpp>
 #include <vector>
 
 #include "addin/audit/book/book.hpp"
@@ -102,6 +101,16 @@ private:
     css::uno::Sequence<css::uno::Sequence<Any>> data_;
 };
 
+std::vector<std::string> records_in(const std::string& kept) {
+    std::vector<std::string> records;
+    for (std::size_t at = 0; at <= kept.size();) {
+        const std::size_t end = std::min(kept.find(between_records, at), kept.size());
+        records.push_back(kept.substr(at, end - at));
+        at = end + between_records.size();
+    }
+    return records;
+}
+
 class Reader {
 public:
     explicit Reader(const Lines& lines) : lines_(lines) {}
@@ -111,10 +120,7 @@ public:
             add_record(lines_.text(row, at_signing), record_.at_signing);
             if (read_heads(row)) continue;
             if (whole_ >= 0) read_signature(row);
-            const std::string kept = lines_.text(row, marks);
-            std::vector<std::string> each;
-            boost::algorithm::split(each, kept, [](char c) { return c == '\n'; });
-            for (const std::string& one : each) {
+            for (const std::string& one : records_in(lines_.text(row, marks))) {
                 add_record(one, of_this_audit_);
                 if (one.starts_with(finding_record)) read_acceptance(row, one);
             }
