@@ -110,6 +110,18 @@ TEST_CASE("the fingerprint changes with all that a checker looked at, and is tol
     maker.raw().hidden_rows.insert(2);
     CHECK(state_after(maker) == "changed since: what is hidden in Pit");
     maker = area();
+    maker.raw().flat_rows.insert(2);
+    CHECK(state_after(maker) == "changed since: what is hidden in Pit");
+    maker = area();
+    maker.raw().merged.push_back({0, 1, 1, 1, 2});
+    CHECK(state_after(maker) == "changed since: what is hidden in Pit");
+    maker = area();
+    maker.raw().formats[0].unseen = true;
+    CHECK(state_after(maker) == "changed since: what is hidden in Pit");
+    maker = area();
+    maker.raw().comments.push_back({1, 2, "as agreed"});
+    CHECK(state_after(maker) == "changed since: comments in Pit");
+    maker = area();
     maker.protect();
     CHECK(state_after(maker) == "changed since: protection in Pit");
     maker = area();

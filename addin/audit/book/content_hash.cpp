@@ -10,7 +10,8 @@ namespace {
 /// Fewer digits than a computer keeps: what another one computes is the same.
 constexpr int digits = 10;
 
-std::uint64_t mixed(std::uint64_t value) {  // the last step of SplitMix64 (Steele, Lea and Flood, 2014)
+std::uint64_t mixed(
+    std::uint64_t value) {  // last step of SplitMix64 (Steele, Lea and Flood, 2014; from memory)
     value ^= value >> 30U;
     value *= 0xbf58476d1ce4e5b9U;
     value ^= value >> 27U;
@@ -21,7 +22,7 @@ std::uint64_t mixed(std::uint64_t value) {  // the last step of SplitMix64 (Stee
 }  // namespace
 
 std::uint64_t ContentHash::of(std::string_view text) {
-    std::uint64_t hash = 0xcbf29ce484222325U;  // FNV-1a
+    std::uint64_t hash = 0xcbf29ce484222325U;  // FNV-1a (from memory)
     for (const char c : text) hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001b3U;
     return mixed(hash);
 }

@@ -101,6 +101,26 @@ std::string visibility(const BookSheet& sheet) {
     std::string text = sheet.hidden ? "hidden\n" : "shown\n";
     for (const std::int32_t row : sheet.hidden_rows) text += "row " + std::to_string(row) + '\n';
     for (const std::int32_t column : sheet.hidden_columns) text += "column " + std::to_string(column) + '\n';
+    for (const std::int32_t row : sheet.flat_rows) text += "too low " + std::to_string(row) + '\n';
+    for (const Area& area : sheet.merged)
+        text += "under one " + addin::cell_letters(area.first_column, area.first_row) + ":" +
+                addin::cell_letters(area.last_column, area.last_row) + '\n';
+    for (const BookCell& cell : sheet.cells)
+        if (sheet.formats[cell.format].unseen) {
+            text += "unseen ";
+            append_place(text, cell);
+            text += '\n';
+        }
+    return text;
+}
+
+std::string comments(const BookSheet& sheet) {
+    std::string text;
+    for (const CellComment& comment : sheet.comments) {
+        text += addin::cell_letters(comment.column, comment.row) + '\t';
+        append_on_one_line(text, comment.text);
+        text += '\n';
+    }
     return text;
 }
 
@@ -190,9 +210,9 @@ void append_on_one_line(std::string& text, std::string_view part) {
 std::vector<SignedText> signed_texts(const Book& book) {
     using OfSheet = std::string (*)(const BookSheet&);
     constexpr std::pair<const char*, OfSheet> of_sheets[] = {
-        {"formulas", formulas},    {"inputs", typed_numbers}, {"units and texts", typed_texts},
-        {"results", results},      {"formats", formats},      {"what is hidden", visibility},
-        {"protection", protection}};
+        {"formulas", formulas}, {"inputs", typed_numbers}, {"units and texts", typed_texts},
+        {"results", results},   {"formats", formats},      {"what is hidden", visibility},
+        {"comments", comments}, {"protection", protection}};
     using OfBook = std::string (*)(const Book&);
     constexpr std::pair<const char*, OfBook> of_book[] = {{"names", names},
                                                           {"settings and properties", settings},
