@@ -206,7 +206,7 @@ private:
             property(properties, "CellProtection", css::util::CellProtection(true, false, false, false))
                 .IsLocked;
         format.number = number_format_of(properties, formats_);
-        format.code = format_code_of(properties, formats_);
+        format.words = format_words_of(properties, formats_);
         const auto background = property(properties, "CellBackColor", sal_Int32{-1});
         format.unseen =
             property(properties, "CharColor", sal_Int32{-1}) == (background < 0 ? white : background);

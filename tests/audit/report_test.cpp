@@ -125,7 +125,7 @@ TEST_CASE("the fingerprint changes with all that a checker looked at, and is tol
     maker.protect();
     CHECK(state_after(maker) == "changed since: protection in Pit");
     maker = area();
-    maker.raw().formats[0].code = "0";
+    maker.raw().formats[0].words = "[=0]\"PASS\"";
     CHECK(state_after(maker) == "changed since: formats in Pit");
     maker = area();
     maker.book().rounds_to_shown = true;
@@ -142,6 +142,19 @@ TEST_CASE("the fingerprint changes with all that a checker looked at, and is tol
     maker = area();
     maker.style("C4", "Bold");  // a look that says nothing
     CHECK(state_after(maker) == "the workbook is what was signed");
+}
+
+TEST_CASE("a sentence is signed by its words, since each country writes numbers its own way") {
+    const auto whole = [](const char* sentence) {
+        BookMaker maker = area();
+        maker.formula("C6", "=C2&\" m\"", std::string(sentence));
+        return signed_report(maker).fingerprint.whole;
+    };
+    const std::string here = whole("0.70 m < 0.75 m, 7 %");
+    CHECK(whole("0,70 m < 0,75 m, 7 %") == here);
+    CHECK(whole("\u0660\u066B\u0667\u0660 m < \u0660\u066B\u0667\u0665 m, \u0667 \u066A") == here);
+    CHECK(whole("0.70 m > 0.75 m, 7 %") != here);
+    CHECK(whole("0.70 ft < 0.75 m, 7 %") != here);
 }
 
 TEST_CASE("the parts of a fingerprint are kept as text, whatever a sheet is called") {

@@ -81,7 +81,7 @@ struct CellFormat {
     bool locked = true;
     bool has_list = false;  ///< its content is picked from a list
     NumberFormat number{};  ///< how its number is shown
-    std::string code{};     ///< of its number format
+    std::string words{};    ///< that its number format writes, by words_of_format()
     bool unseen = false;    ///< written in the colour of its background
     friend auto operator<=>(const CellFormat&, const CellFormat&) = default;
 };

@@ -67,6 +67,25 @@ std::string typed_texts(const BookSheet& sheet) {
     return text;
 }
 
+/// A sentence without the numbers in it, which each country writes by its own signs; they are those of other
+/// cells.
+std::string without_numbers(const std::string& sentence) {
+    // Of Arabic the digits, the percent sign and the two separators: U+0660 to U+066C.
+    constexpr unsigned char arabic = 0xD9;
+    constexpr unsigned char first_digit = 0xA0;
+    constexpr unsigned char last_separator = 0xAC;
+    std::string words;
+    for (std::size_t i = 0; i < sentence.size(); ++i) {
+        const char c = sentence[i];
+        const auto next = static_cast<unsigned char>(i + 1 < sentence.size() ? sentence[i + 1] : 0);
+        if (static_cast<unsigned char>(c) == arabic && next >= first_digit && next <= last_separator)
+            ++i;
+        else if ((c < '0' || c > '9') && c != '.' && c != ',' && c != '%')
+            words += c;
+    }
+    return words;
+}
+
 std::string results(const BookSheet& sheet) {
     std::string text;
     for (const BookCell& cell : sheet.cells) {
@@ -77,7 +96,7 @@ std::string results(const BookSheet& sheet) {
         else if (const double* number = cell.number())
             text += rounded(*number);
         else if (const std::string* words = cell.text())
-            append_on_one_line(text, *words);
+            append_on_one_line(text, without_numbers(*words));
         text += '\n';
     }
     return text;
@@ -91,8 +110,9 @@ std::string formats(const BookSheet& sheet) {
         text += std::to_string(static_cast<int>(format.number.shown_as)) + '\t';
         append_on_one_line(text, format.number.unit);
         text += '\t';
-        append_on_one_line(text, format.code);
-        text += '\n';
+        append_on_one_line(text, format.words);
+        text += '\t' + std::to_string(format.number.decimals) + '\t' +
+                std::to_string(format.number.thousands) + (format.number.hides ? "\thides\n" : "\n");
     }
     return text;
 }
