@@ -12,11 +12,14 @@
 #include <com/sun/star/util/thePathSettings.hpp>
 
 #include <optional>
+#include <rtl/uri.hxx>
 
 #include "addin/audit/book/template_match.hpp"
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/uno/audit_record.hpp"
 #include "addin/uno/audit_sheet.hpp"
 #include "addin/uno/digest.hpp"
+#include "addin/uno/kept_template.hpp"
 #include "addin/uno/read_book.hpp"
 #include "addin/uno/read_file.hpp"
 
@@ -47,8 +50,7 @@ public:
         how.getArray()[3] = argument("UpdateDocMode", Any(sal_Int16(0)));
         document_.set(css::frame::Desktop::create(context)->loadComponentFromURL(url, "_blank", 0, how),
                       UNO_QUERY);
-        if (!document_.is())
-            throw css::uno::RuntimeException("cannot open the template " + url + " as a spreadsheet");
+        if (!document_.is()) throw css::uno::RuntimeException("cannot open " + url + " as a spreadsheet");
     }
     HiddenDocument(const HiddenDocument&) = delete;
     HiddenDocument& operator=(const HiddenDocument&) = delete;
@@ -136,6 +138,12 @@ FileContents contents_of(const Reference<css::uno::XComponentContext>& context, 
     return contents;
 }
 
+/// `bed A.ods` of `file:///jobs/bed%20A.ods`
+std::string name_of_file(const rtl::OUString& url) {
+    const rtl::OUString last = url.copy(url.lastIndexOf('/') + 1);
+    return to_string(rtl::Uri::decode(last, rtl_UriDecodeWithCharset, RTL_TEXTENCODING_UTF8));
+}
+
 std::vector<std::string> not_checked(const FileContents& contents, bool has_template) {
     std::vector<std::string> lines;
     if (!contents.not_read.empty())
@@ -154,16 +162,29 @@ std::vector<std::string> not_checked(const FileContents& contents, bool has_temp
 
 audit::Report audit_document(const Reference<css::uno::XComponentContext>& context,
                              const AuditWanted& wanted) {
-    const std::vector<audit::Signature> signatures = read_signatures(wanted.document);
+    const AuditRecord record = read_audit_record(wanted.document);
     const FileContents contents = contents_of(context, wanted);
     Reference<css::sheet::XCalculatable>(wanted.document, UNO_QUERY_THROW)->calculateAll();
     const audit::Book book = read_book(wanted.document);
     const rtl::OUString url = wanted.against.isEmpty() ? template_of(context, book) : wanted.against;
-    std::optional<audit::Book> against;
-    if (!url.isEmpty()) against = read_book(HiddenDocument(context, url).get());
-    const audit::Report report = audit::audit_workbook(
-        {book, &contents.stored, against ? &*against : nullptr, office_digest(context), version(), signatures,
-         &contents.risks, not_checked(contents, against.has_value())});
+    std::shared_ptr<const audit::Book> against;
+    if (!url.isEmpty())
+        against = kept_template(context, url, [&] { return read_book(HiddenDocument(context, url).get()); });
+    std::optional<audit::Book> earlier;
+    if (!wanted.since.isEmpty()) earlier = read_book(HiddenDocument(context, wanted.since).get());
+    const audit::Report report =
+        audit::audit_workbook({.book = book,
+                               .stored = &contents.stored,
+                               .against = against.get(),
+                               .digest = office_digest(context),
+                               .installed_version = version(),
+                               .signatures = record.signatures,
+                               .at_signing = record.at_signing.is_empty() ? nullptr : &record.at_signing,
+                               .accepted = record.accepted,
+                               .earlier = earlier ? &*earlier : nullptr,
+                               .earlier_name = name_of_file(wanted.since),
+                               .risks = &contents.risks,
+                               .not_checked = not_checked(contents, against != nullptr)});
     if (wanted.writes_sheet) {
         const std::int32_t place = book.sheet_named(audit::audit_sheet_name);
         if (place >= 0 && !audit::is_audit_sheet(book.sheets[static_cast<std::size_t>(place)]))

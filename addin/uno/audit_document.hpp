@@ -16,6 +16,7 @@ struct AuditWanted {
         file;  ///< where the document was just read from, unchanged since; empty: its shown results count
     rtl::OUString
         against;  ///< the template; empty: the one that the document says it was made from, where it is found
+    rtl::OUString since;  ///< an earlier revision to compare with; empty: none
     bool writes_sheet = true;
 };
 

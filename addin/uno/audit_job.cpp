@@ -8,7 +8,7 @@
 #include <cppuhelper/supportsservice.hxx>
 
 #include "addin/uno/audit_document.hpp"
-#include "addin/uno/audit_sheet.hpp"
+#include "addin/uno/audit_record.hpp"
 
 namespace undercroft::addin {
 
@@ -29,6 +29,7 @@ public:
             if (argument.Name == "Document") wanted.document.set(argument.Value, UNO_QUERY);
             if (argument.Name == "File") argument.Value >>= wanted.file;
             if (argument.Name == "Against") argument.Value >>= wanted.against;
+            if (argument.Name == "Since") argument.Value >>= wanted.since;
             if (argument.Name == "Writes") argument.Value >>= wanted.writes_sheet;
             if (argument.Name == "SignaturesOnly") argument.Value >>= signatures_only;
         }
@@ -36,16 +37,19 @@ public:
             throw css::lang::IllegalArgumentException("Document must be an open spreadsheet", *this, 0);
         if (signatures_only) {
             css::uno::Sequence<css::beans::NamedValue> answer(1);
-            answer.getArray()[0] = {"Signatures",
-                                    Any(static_cast<sal_Int32>(read_signatures(wanted.document).size()))};
+            answer.getArray()[0] = {
+                "Signatures",
+                Any(static_cast<sal_Int32>(read_audit_record(wanted.document).signatures.size()))};
             return Any(answer);
         }
         try {
             const audit::Report report = audit_document(context_, wanted);
-            css::uno::Sequence<css::beans::NamedValue> answer(3);
-            answer.getArray()[0] = {"Findings", Any(static_cast<sal_Int32>(report.findings.size()))};
+            css::uno::Sequence<css::beans::NamedValue> answer(4);
+            answer.getArray()[0] = {
+                "Findings", Any(static_cast<sal_Int32>(report.findings.size() - report.counts.accepted))};
             answer.getArray()[1] = {"Text", Any(to_oustring(audit::console_text(report)))};
             answer.getArray()[2] = {"Table", Any(to_oustring(audit::csv_text(report)))};
+            answer.getArray()[3] = {"Json", Any(to_oustring(audit::json_text(report)))};
             return Any(answer);
         } catch (const std::exception& error) {
             throw css::uno::RuntimeException(to_oustring(error.what()), *this);

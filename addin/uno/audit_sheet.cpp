@@ -1,25 +1,20 @@
 #include "addin/uno/audit_sheet.hpp"
 
-#include <com/sun/star/awt/FontWeight.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
-#include <com/sun/star/container/XNameContainer.hpp>
-#include <com/sun/star/lang/XMultiServiceFactory.hpp>
-#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XNamedRanges.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
-#include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
-#include <com/sun/star/table/BorderLine2.hpp>
-#include <com/sun/star/table/CellVertJustify2.hpp>
-#include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/table/XTableColumns.hpp>
-#include <com/sun/star/table/XTableRows.hpp>
-#include <com/sun/star/text/XText.hpp>
-#include <com/sun/star/util/CellProtection.hpp>
 
 #include <algorithm>
+#include <numeric>
 
 #include "addin/catalogue/catalogue.hpp"
+#include "addin/uno/audit_page.hpp"
+#include "addin/uno/audit_paper.hpp"
+#include "addin/uno/audit_record.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::addin {
@@ -31,32 +26,11 @@ using css::uno::UNO_QUERY_THROW;
 
 namespace {
 
-constexpr const char* sign_title = "Sign-off";
-constexpr const char* sign_columns[] = {
-    "Checker",  "Date", "State", "", "Fingerprint (SHA-256) of all formulas, inputs and units",
-    "By sheet", ""};
-enum SignColumn : sal_Int32 { checker = 0, date = 1, state = 2, whole = 4, by_sheet = 5 };
-constexpr sal_Int32 columns = 7;
-constexpr sal_Int32 widths[columns] = {3500, 4700, 3600, 2900, 8600, 6600, 6000};  // 0.01 mm
+constexpr sal_Int32 widths[audit_columns] = {2100, 5400, 2600, 2200, 4500, 1700, 300,  2100, 5400,
+                                             2600, 2200, 4500, 1700, 6000, 9000, 9000, 100,  100};  // 0.01 mm
 constexpr std::size_t digits_by_sheet = 16;
-constexpr std::size_t longest_text = 32000;
-
-constexpr sal_Int32 ink = 0x263238;
-constexpr sal_Int32 band = 0xCFD8DC;
-constexpr sal_Int32 head = 0x37474F;
-constexpr sal_Int32 paper = 0xFFFFFF;
-constexpr sal_Int32 bad = 0xFBD5D0;
-constexpr sal_Int32 fair = 0xFFF0C9;
-constexpr sal_Int32 good = 0xDCEFDC;
-constexpr sal_Int32 entry = 0xFFF8DC;
-
-Reference<css::sheet::XSpreadsheet> audit_sheet_of(
-    const Reference<css::sheet::XSpreadsheetDocument>& document) {
-    const rtl::OUString name = to_oustring(audit::audit_sheet_name);
-    const Reference<css::container::XNameAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
-    if (!sheets->hasByName(name)) return {};
-    return Reference<css::sheet::XSpreadsheet>(sheets->getByName(name), UNO_QUERY);
-}
+constexpr std::size_t letters_of_a_line = 100;
+constexpr float digest_size = 6;
 
 /// "Site 0123456789abcdef; Storage ..."
 std::string text_by_sheet(const audit::Fingerprint& fingerprint) {
@@ -66,337 +40,419 @@ std::string text_by_sheet(const audit::Fingerprint& fingerprint) {
     return text;
 }
 
-std::vector<std::pair<std::string, std::string>> sheets_of_text(const std::string& text) {
-    std::vector<std::pair<std::string, std::string>> sheets;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = std::min(text.find("; ", at), text.size());
-        const std::size_t gap = text.rfind(' ', end - 1);
-        if (gap != std::string::npos && gap > at)
-            sheets.emplace_back(text.substr(at, gap - at), text.substr(gap + 1, end - gap - 1));
-        at = end + 2;
+/// A text in lines of so many letters, cut between words.
+std::vector<std::string> lines_of(std::string_view text) {
+    std::vector<std::string> lines;
+    while (text.size() > letters_of_a_line) {
+        const std::size_t gap = text.rfind(' ', letters_of_a_line);
+        if (gap == std::string_view::npos || gap == 0) break;
+        lines.emplace_back(text.substr(0, gap));
+        text.remove_prefix(gap + 1);
     }
-    return sheets;
+    lines.emplace_back(text);
+    return lines;
 }
 
-/// The page is put together as rows first, and written at once.
-class Page {
-public:
-    struct Link {
-        sal_Int32 row;
-        sal_Int32 column;
-        std::string target;
-        std::string shown;
-    };
-    struct Look {
-        sal_Int32 row;
-        sal_Int32 first_column;
-        sal_Int32 last_column;
-        sal_Int32 back;
-        bool bold = false;
-        sal_Int32 fore = ink;
-        float size = 0;
-        bool is_entry = false;
-    };
-
-    void line(const std::vector<std::string>& texts) {
-        css::uno::Sequence<Any> row(columns);
-        for (sal_Int32 i = 0; i < columns; ++i)
-            row.getArray()[i] <<=
-                i < static_cast<sal_Int32>(texts.size())
-                    ? to_oustring(
-                          std::string_view(texts[static_cast<std::size_t>(i)]).substr(0, longest_text))
-                    : rtl::OUString();
-        rows_.push_back(std::move(row));
-    }
-    void link(sal_Int32 column, const std::string& target, const std::string& shown) {
-        links_.push_back({last(), column, target, shown});
-    }
-    void look(Look look) {
-        look.row = last();
-        looks_.push_back(look);
-    }
-    void table_row() { table_rows_.push_back(last()); }
-    void title(const std::string& text) {
-        line({text});
-        look({0, 0, columns - 1, -1, true, ink, 15});
-    }
-    void section(const std::string& text) {
-        line({});
-        line({text});
-        look({0, 0, columns - 1, head, true, paper, 11});
-    }
-    void heads(const std::vector<std::string>& texts) {
-        line(texts);
-        look({0, 0, columns - 1, band, true});
-    }
-    [[nodiscard]] sal_Int32 last() const { return static_cast<sal_Int32>(rows_.size()) - 1; }
-
-    void write(const Reference<css::sheet::XSpreadsheet>& sheet) const {
-        css::uno::Sequence<css::uno::Sequence<Any>> all(static_cast<sal_Int32>(rows_.size()));
-        std::copy(rows_.begin(), rows_.end(), all.getArray());
-        const Reference<css::table::XCellRange> range =
-            sheet->getCellRangeByPosition(0, 0, columns - 1, last());
-        const Reference<css::beans::XPropertySet> whole(range, UNO_QUERY_THROW);
-        whole->setPropertyValue("NumberFormat", Any(text_format_));
-        whole->setPropertyValue("IsTextWrapped", Any(true));
-        whole->setPropertyValue("VertJustify", Any(css::table::CellVertJustify2::TOP));
-        whole->setPropertyValue("CharHeight", Any(9.0F));
-        whole->setPropertyValue("CharColor", Any(ink));
-        Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->setDataArray(all);
-        for (const Link& link : links_) write_link(sheet, link);
-        for (const Look& look : looks_) dress(sheet, look);
-        for (std::size_t i = 0; i < table_rows_.size();) {
-            std::size_t end = i + 1;
-            while (end < table_rows_.size() && table_rows_[end] == table_rows_[end - 1] + 1) ++end;
-            rule(sheet, table_rows_[i], table_rows_[end - 1]);
-            i = end;
-        }
-    }
-
-    void text_format(sal_Int32 format) { text_format_ = format; }
-
-private:
-    static std::string quoted(std::string text) {
-        for (std::size_t at = 0; (at = text.find('"', at)) != std::string::npos; at += 2)
-            text.insert(at, 1, '"');
-        return '"' + text + '"';
-    }
-    static void write_link(const Reference<css::sheet::XSpreadsheet>& sheet, const Link& link) {
-        const Reference<css::table::XCell> cell = sheet->getCellByPosition(link.column, link.row);
-        Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)
-            ->setPropertyValue("NumberFormat", Any(sal_Int32(0)));
-        cell->setFormula(
-            to_oustring("=HYPERLINK(" + quoted("#" + link.target) + ";" + quoted(link.shown) + ")"));
-    }
-    static void dress(const Reference<css::sheet::XSpreadsheet>& sheet, const Look& look) {
-        const Reference<css::beans::XPropertySet> cells(
-            sheet->getCellRangeByPosition(look.first_column, look.row, look.last_column, look.row),
-            UNO_QUERY_THROW);
-        if (look.back >= 0) cells->setPropertyValue("CellBackColor", Any(look.back));
-        if (look.bold) cells->setPropertyValue("CharWeight", Any(css::awt::FontWeight::BOLD));
-        if (look.fore != ink) cells->setPropertyValue("CharColor", Any(look.fore));
-        if (look.size > 0) {
-            cells->setPropertyValue("CharHeight", Any(look.size));
-            cells->setPropertyValue("IsTextWrapped", Any(false));
-        }
-        if (look.is_entry)
-            cells->setPropertyValue("CellProtection",
-                                    Any(css::util::CellProtection(false, false, false, false)));
-    }
-
-    /// A fine line under each of these rows.
-    static void rule(const Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 first, sal_Int32 last) {
-        css::table::BorderLine2 line;
-        line.Color = band;
-        line.OuterLineWidth = 9;  // 0.01 mm
-        line.LineWidth = 9;
-        const Reference<css::beans::XPropertySet> cells(
-            sheet->getCellRangeByPosition(0, first, columns - 1, last), UNO_QUERY_THROW);
-        cells->setPropertyValue("BottomBorder2", Any(line));
-        cells->setPropertyValue("TopBorder2", Any(line));
-    }
-
-    std::vector<css::uno::Sequence<Any>> rows_;
-    std::vector<sal_Int32> table_rows_;
-    std::vector<Link> links_;
-    std::vector<Look> looks_;
-    sal_Int32 text_format_ = 0;
-};
+std::string joined_by(const std::string& a, const char* gap, const std::string& b) {
+    return a + (a.empty() || b.empty() ? "" : gap) + b;
+}
 
 class SheetComposer {
 public:
-    SheetComposer(const audit::Report& report, const std::vector<audit::Signature>& signatures)
-        : report_(report), signatures_(signatures) {}
+    SheetComposer(const audit::Report& report, const AuditRecord& record, const AuditPaper& paper)
+        : report_(report), record_(record), paper_(paper), page_(paper) {}
 
-    Page page() {
+    /// The last row that is printed.
+    [[nodiscard]] sal_Int32 printed() const { return printed_; }
+
+    AuditPage page() {
         page_.title(audit::audit_sheet_title);
         verdict();
         summary();
         sign_off();
-        drift();
         findings();
-        map();
+        worth_a_look();
+        checks();
+        inputs();
+        revision();
+        map(true);
+        printed_ = page_.last();
+        page_.end_of_paper();
+        map(false);
+        page_.keep_signed(records_of(record_.at_signing));
         return std::move(page_);
     }
 
 private:
-    void verdict() {
-        page_.line({report_.verdict});
-        const audit::ReportCounts& counts = report_.counts;
-        const sal_Int32 colour = counts.errors > 0 ? bad : counts.warnings + counts.notes > 0 ? fair : good;
-        page_.look({0, 0, columns - 1, colour, true, ink, 12});
-        page_.line(
-            {"The audit reads formulas, units and values. It does not judge the design: a licensed engineer "
-             "does, "
-             "under local codes."});
-        page_.look({0, 0, columns - 1, -1, false, ink, 9});
+    void small_print(const std::string& text) {
+        page_.line({{0, text}});
+        page_.dress({0, 0, 0, -1, false, look::ink});
     }
 
-    void count(const std::string& what, std::size_t number) { page_.line({what, std::to_string(number)}); }
+    void verdict() {
+        page_.line({{0, report_.verdict}});
+        const audit::ReportCounts& counts = report_.counts;
+        const sal_Int32 colour = counts.errors > 0                    ? look::bad
+                                 : counts.warnings + counts.notes > 0 ? look::fair
+                                                                      : look::good;
+        page_.dress({0, 0, shown_columns - 1, colour, true, look::ink, 10});
+        small_print(
+            "The audit reads formulas, units and values. It does not judge the design: a licensed engineer "
+            "does, under local codes.");
+    }
 
     void summary() {
         const audit::ReportCounts& counts = report_.counts;
         page_.section("Summary");
-        count("Formulas", counts.formulas);
-        count("of which distinct", counts.distinct);
-        count("with our functions", counts.with_own);
-        count("Errors", counts.errors);
-        count("Warnings", counts.warnings);
-        count("Notes", counts.notes);
-        for (const auto answer : {audit::UnitVerdict::consistent, audit::UnitVerdict::inconsistent,
-                                  audit::UnitVerdict::cannot_tell, audit::UnitVerdict::not_given})
-            count("Units: " + audit::text_of(answer), counts.units_that_are(answer));
-        page_.line({"Functions", version()});
-        for (const std::string& what : report_.not_checked) {
-            page_.line({"Not checked: " + what});
-            page_.look({0, 0, columns - 1, -1, false, ink, 9});
-        }
+        const auto number = [](std::size_t count) { return std::to_string(count); };
+        if (!report_.job.empty()) page_.line({{what_column, "Job"}, {value_column, report_.job}});
+        const auto units = [&](audit::UnitVerdict answer) {
+            return std::pair("Units: " + audit::text_of(answer), number(counts.units_that_are(answer)));
+        };
+        const std::pair<std::string, std::string> left[] = {{"Formulas", number(counts.formulas)},
+                                                            {"of which distinct", number(counts.distinct)},
+                                                            {"with our functions", number(counts.with_own)},
+                                                            {"Functions", version()},
+                                                            {"Errors", number(counts.errors)}};
+        const std::pair<std::string, std::string> right[] = {units(audit::UnitVerdict::consistent),
+                                                             units(audit::UnitVerdict::inconsistent),
+                                                             units(audit::UnitVerdict::cannot_tell),
+                                                             units(audit::UnitVerdict::not_given),
+                                                             {"Warnings", number(counts.warnings)}};
+        constexpr sal_Int32 other_what = second_half + what_column;
+        constexpr sal_Int32 other_value = second_half + value_column;
+        for (std::size_t i = 0; i < std::size(left); ++i)
+            page_.line({{what_column, left[i].first},
+                        {value_column, left[i].second},
+                        {other_what, right[i].first},
+                        {other_value, right[i].second}});
+        page_.line({{what_column, "Accepted findings"},
+                    {value_column, number(counts.accepted)},
+                    {other_what, "Notes"},
+                    {other_value, number(counts.notes)}});
+        for (const std::string& what : report_.not_checked) small_print("Not checked: " + what);
+        for (const std::string& line : report_.drift) small_print("Template: " + line);
     }
 
     void sign_off() {
-        page_.section(sign_title);
-        page_.heads({std::begin(sign_columns), std::end(sign_columns)});
-        for (std::size_t i = 0; i < signatures_.size(); ++i) {
-            const audit::Signature& signature = signatures_[i];
+        page_.section("Sign-off");
+        page_.heads({{checker, std::string(head_of::checker)},
+                     {date, std::string(head_of::date)},
+                     {state, std::string(head_of::state)},
+                     {whole, std::string(head_of::whole)},
+                     {by_sheet, std::string(head_of::by_sheet)}});
+        for (std::size_t i = 0; i < record_.signatures.size(); ++i) {
+            const audit::Signature& signature = record_.signatures[i];
             const std::string now = i < report_.signatures.size() ? report_.signatures[i].state : "";
-            page_.line({signature.checker, signature.date, now, "", signature.of.whole,
-                        text_by_sheet(signature.of)});
-            page_.table_row();
+            signature_row(signature.checker, signature.date, now, signature.of);
         }
-        page_.line({"", "", "type a name and a date to sign", "", report_.fingerprint.whole,
-                    text_by_sheet(report_.fingerprint)});
-        page_.table_row();
-        page_.look({0, checker, date, entry, false, ink, 0, true});
-        page_.line(
-            {"A signature stands for the fingerprint in its row. The next audit says whether the workbook "
-             "still is what was signed."});
-        page_.look({0, 0, columns - 1, -1, false, ink, 9});
+        signature_row("", "", "type a name and a date to sign", report_.fingerprint);
+        page_.dress({0, checker, date, look::entry, false, look::ink, 0, true});
+        small_print(
+            "A signature stands for the fingerprint in its row: formulas, inputs, units, results as shown, "
+            "formats, visibility, names, macros and settings. The next audit says whether the workbook still "
+            "is that, and else what kind of thing is another.");
     }
 
-    void drift() {
-        if (report_.drift.empty()) return;
-        page_.section("Against the template");
-        for (const std::string& line : report_.drift) {
-            page_.line({line});
-            page_.look({0, 0, columns - 1, -1, false, ink, 9});
+    void signature_row(const std::string& name, const std::string& day, const std::string& now,
+                       const audit::Fingerprint& of) {
+        page_.row(
+            {{checker, name}, {date, day}, {state, now}, {whole, of.whole}, {by_sheet, text_by_sheet(of)}});
+        page_.record(audit::text_of_parts(of));
+        page_.dress({0, whole, whole, -1, false, look::ink, digest_size});
+    }
+
+    static std::string shown(const std::optional<double>& number) {
+        return number ? rounded_text(*number) : std::string();
+    }
+
+    static std::string remark_of(const audit::RegisterLine& input) {
+        if (!input.when_signed) return input.remark;
+        return joined_by(
+            input.remark, "; ",
+            input.when_signed->empty() ? "new since it was signed" : "when signed " + *input.when_signed);
+    }
+
+    static std::string name_of(const audit::RegisterLine& input) {
+        return joined_by(input.reference, " ", joined_by(input.label, ", ", input.symbol));
+    }
+
+    void worth_a_look() {
+        const auto is_worth = [](const audit::RegisterLine& input) {
+            return input.gravity > 0 || input.when_signed.has_value();
+        };
+        if (std::none_of(report_.inputs.begin(), report_.inputs.end(), is_worth)) return;
+        page_.section("Inputs worth a look");
+        page_.heads({{cell_column, "Cell"},
+                     {what_column, "What it is"},
+                     {value_column, "Value"},
+                     {template_column, "Template"},
+                     {usual_column, "Usual; note"},
+                     {second_half, "Why"}});
+        for (const audit::RegisterLine& input : report_.inputs) {
+            if (!is_worth(input)) continue;
+            page_.row({{what_column, name_of(input)},
+                       {value_column, input.value_and_unit()},
+                       {template_column, input.in_template.value_or("")},
+                       {usual_column, joined_by(input.usual, "; ", input.note)},
+                       {second_half, remark_of(input)}});
+            page_.link(cell_column, input.target, input.cells);
+            if (input.gravity > 0) page_.dress({0, second_half, shown_columns - 1, look::fair});
+        }
+    }
+
+    /// Two beside each other, down the left half of a page and then down its right half.
+    void inputs() {
+        const std::vector<audit::RegisterLine>& all = report_.inputs;
+        const sal_Int32 rows = (paper_.height() - section_height) / row_height - 1;  // without the heads
+        const auto most = static_cast<std::size_t>(std::max<sal_Int32>(rows, 1));
+        for (std::size_t begin = 0; begin < all.size(); begin += 2 * most) {
+            const std::size_t count = std::min(2 * most, all.size() - begin);
+            const std::size_t left = (count + 1) / 2;
+            page_.section(begin == 0 ? "Register of inputs" : "Register of inputs, continued", true);
+            std::vector<Placed> heads;
+            for (const sal_Int32 half : {sal_Int32(cell_column), sal_Int32(second_half)})
+                for (const auto& [column, head] :
+                     std::initializer_list<std::pair<sal_Int32, const char*>>{{cell_column, "Cell"},
+                                                                              {what_column, "What it is"},
+                                                                              {value_column, "Value"},
+                                                                              {template_column, "Template"},
+                                                                              {usual_column, "Usual; note"},
+                                                                              {state_column, "State"}})
+                    heads.emplace_back(half + column, head);
+            page_.heads(heads);
+            for (std::size_t i = 0; i < left; ++i) {
+                std::vector<Placed> texts;
+                add_input(all[begin + i], cell_column, texts);
+                const bool both = left + i < count;
+                if (both) add_input(all[begin + left + i], second_half, texts);
+                page_.row(texts);
+                finish_input(all[begin + i], cell_column);
+                if (both) finish_input(all[begin + left + i], second_half);
+            }
+        }
+    }
+
+    static void add_input(const audit::RegisterLine& input, sal_Int32 half, std::vector<Placed>& texts) {
+        texts.emplace_back(half + what_column, name_of(input));
+        texts.emplace_back(half + value_column, input.value_and_unit());
+        texts.emplace_back(half + template_column, input.in_template.value_or(""));
+        texts.emplace_back(half + usual_column, joined_by(input.usual, "; ", input.note));
+        texts.emplace_back(half + state_column, std::string(text_of(input.state)));
+    }
+
+    void finish_input(const audit::RegisterLine& input, sal_Int32 half) {
+        page_.record(std::string(input_record) + input.key + "\t" + input.value_and_unit());
+        page_.link(half, input.target, input.cells);
+        if (input.gravity > 0) page_.dress({0, half + value_column, half + value_column, look::fair});
+        if (input.state == audit::InputState::assumed)
+            page_.dress({0, half + state_column, half + state_column, look::fair});
+    }
+
+    void checks() {
+        if (report_.checks.empty()) return;
+        constexpr sal_Int32 verdict = template_column;
+        constexpr sal_Int32 ratio = state_column;
+        constexpr sal_Int32 rests = second_half;
+        constexpr sal_Int32 source = second_half + value_column;
+        page_.section("Checks");
+        page_.heads({{cell_column, "Cell"},
+                     {what_column, "Check"},
+                     {verdict, "Verdict"},
+                     {usual_column, "Demand and capacity"},
+                     {ratio, "Ratio"},
+                     {rests, "Rests on"},
+                     {source, "Source"}});
+        for (const audit::CheckLine& check : report_.checks) {
+            const std::string unit = check.unit.empty() ? std::string() : " " + check.unit;
+            const std::string both = check.demand && check.capacity
+                                         ? shown(check.demand) + unit + " of " + shown(check.capacity) + unit
+                                         : check.shown;
+            page_.row({{what_column, joined_by(check.reference, " ", check.label)},
+                       {verdict, std::string(text_of(check.verdict))},
+                       {ratio, shown(check.ratio)},
+                       {usual_column, both},
+                       {rests, std::string(text_of(check.rests))},
+                       {source, check.source}});
+            page_.link(cell_column, check.target, check.cells);
+            if (check.verdict <= audit::CheckVerdict::error)
+                page_.dress({0, verdict, verdict, look::bad, true});
+            if (check.rests != audit::RestsOn::inputs) page_.dress({0, rests, rests + 1, look::fair});
         }
     }
 
     void findings() {
         page_.section("Findings");
-        page_.heads({"Cell", "What it is", "Gravity", "Kind", "What is wrong, and what to do"});
-        if (report_.findings.empty()) page_.line({"", "nothing was found"});
-        for (const audit::ReportFinding& finding : report_.findings) {
-            page_.line({finding.cells.empty() ? "the workbook" : "", finding.label,
-                        std::string(audit::text_of(finding.severity)), finding.title, finding.says});
-            page_.table_row();
-            if (finding.first) page_.link(0, finding.target, finding.cells);
-            const sal_Int32 colour = finding.severity == audit::Severity::error     ? bad
-                                     : finding.severity == audit::Severity::warning ? fair
-                                                                                    : paper;
-            page_.look({0, 2, 2, colour, finding.severity == audit::Severity::error});
+        page_.heads({{cell_column, "Cell"},
+                     {what_column, "What it is"},
+                     {value_column, "Gravity"},
+                     {template_column, "What is wrong, and what to do"},
+                     {reason, std::string(head_of::reason)},
+                     {who_and_when, std::string(head_of::who_and_when)}});
+        if (report_.findings.empty()) {
+            page_.row({{what_column, "nothing was found"}});
+            return;
+        }
+        for (const audit::ReportFinding& finding : report_.findings) add_finding(finding);
+        small_print(
+            "To accept a finding, type why into its row, and a name and a date. It stays listed, and comes "
+            "back when its cell or what that rests on changes.");
+    }
+
+    void add_finding(const audit::ReportFinding& finding) {
+        const bool accepted = finding.accepted.has_value();
+        std::vector<Placed> texts = {
+            {what_column, finding.label},
+            {value_column, accepted ? "accepted" : std::string(audit::text_of(finding.severity))}};
+        if (finding.cells.empty()) texts.emplace_back(cell_column, "the workbook");
+        if (accepted) {
+            texts.emplace_back(reason, finding.accepted->reason);
+            texts.emplace_back(who_and_when, joined_by(finding.accepted->name, ", ", finding.accepted->date));
+        }
+        const std::vector<std::string> lines = lines_of(finding.title + ": " + finding.says);
+        texts.emplace_back(template_column, lines.front());
+        page_.row(texts);
+        if (!finding.mark.empty()) page_.record(std::string(finding_record) + finding.mark);
+        if (finding.first) page_.link(cell_column, finding.target, finding.cells);
+        const sal_Int32 colour = accepted                                       ? look::good
+                                 : finding.severity == audit::Severity::error   ? look::bad
+                                 : finding.severity == audit::Severity::warning ? look::fair
+                                                                                : look::paper;
+        page_.dress(
+            {0, value_column, value_column, colour, !accepted && finding.severity == audit::Severity::error});
+        if (!finding.mark.empty())
+            page_.dress({0, reason, shown_columns - 1, look::entry, false, look::ink, 0, true});
+        for (std::size_t i = 1; i < lines.size(); ++i) {
+            page_.row({{template_column, lines[i]}});
         }
     }
 
-    void map() {
+    void revision() {
+        if (!report_.revision) return;
+        page_.section("Since " + report_.earlier_name);
+        page_.line({{0, report_.revision->summary()}});
+        page_.dress({0, 0, 0, -1, true});
+        constexpr sal_Int32 was = second_half;
+        constexpr sal_Int32 change = second_half + template_column;
+        page_.heads({{cell_column, "Cell"},
+                     {what_column, "What it is"},
+                     {value_column, "Kind"},
+                     {template_column, "Is"},
+                     {was, "Was"},
+                     {change, "Change"}});
+        for (const audit::RevisionLine& line : report_.revision->lines) {
+            std::vector<Placed> texts = {{what_column, line.label},
+                                         {value_column, std::string(title_of(line.change))},
+                                         {template_column, line.is},
+                                         {was, line.was},
+                                         {change, line.says}};
+            if (!line.first) texts.emplace_back(cell_column, line.cells);
+            page_.row(texts);
+            if (line.first) page_.link(cell_column, line.target, line.cells);
+            if (line.change == audit::Change::verdict)
+                page_.dress({0, template_column, template_column, look::fair, true});
+        }
+    }
+
+    /// Printed is what computes, sheet by sheet; behind it stand links, counts, and the checks, which have a
+    /// table of their own.
+    void map(bool printed) {
         for (const audit::SheetMap& sheet : report_.map) {
-            page_.section("Formulas of " + sheet.name);
-            page_.heads(
-                {"Cells", "What it is", "Units", "Value", "Formula", "Rests on", "Equation, and its source"});
+            bool has_head = false;
             for (const audit::MapLine& line : sheet.lines) {
-                const std::string units = audit::text_of(line.verdict);
-                page_.line({"", line.label, line.reason.empty() ? units : units + ": " + line.reason,
-                            line.value + (line.unit.empty() ? "" : " " + line.unit), line.formula,
-                            line.inputs, line.equation + (line.source.empty() ? "" : "\n" + line.source)});
-                page_.table_row();
-                page_.link(0, line.target, line.cells);
-                if (line.verdict == audit::UnitVerdict::inconsistent) page_.look({0, 2, 2, bad, true});
+                if ((line.is_link || line.is_helper || line.is_check) == printed) continue;
+                if (!has_head) {
+                    page_.section((printed ? "Formulas of " : "Links, counts and checks of ") + sheet.name);
+                    page_.heads({{cell_column, "Cells"},
+                                 {what_column, "What it is"},
+                                 {value_column, "Value"},
+                                 {template_column, "Units"},
+                                 {usual_column, "Formula"},
+                                 {equation_column, "Equation"},
+                                 {why_column, "Units: why"},
+                                 {rests_column, "Rests on"},
+                                 {source_column, "Source"}});
+                    has_head = true;
+                }
+                map_line(line);
             }
         }
     }
 
+    void map_line(const audit::MapLine& line) {
+        page_.row({{what_column, line.ticked ? "\xE2\x9C\x93 " + line.label : line.label},
+                   {value_column, joined_by(line.value, " ", line.unit)},
+                   {template_column, std::string(audit::text_of(line.verdict))},
+                   {usual_column, line.formula},
+                   {equation_column, line.equation},
+                   {why_column, line.reason},
+                   {rests_column, line.inputs},
+                   {source_column, line.source}});
+        page_.record(std::string(line_record) + line.mark);
+        page_.link(cell_column, line.target, line.cells);
+        if (line.verdict == audit::UnitVerdict::inconsistent)
+            page_.dress({0, template_column, template_column, look::bad, true});
+    }
+
+    static constexpr sal_Int32 equation_column = second_half + value_column;
+
     const audit::Report& report_;
-    const std::vector<audit::Signature>& signatures_;
-    Page page_;
+    const AuditRecord& record_;
+    const AuditPaper& paper_;
+    AuditPage page_;
+    sal_Int32 printed_ = 0;
 };
 
-/// Landscape, as wide as one page.
-void set_page(const Reference<css::sheet::XSpreadsheetDocument>& document,
-              const Reference<css::sheet::XSpreadsheet>& sheet) {
-    const rtl::OUString name = to_oustring(audit::audit_sheet_name);
-    const Reference<css::style::XStyleFamiliesSupplier> supplier(document, UNO_QUERY_THROW);
-    const Reference<css::container::XNameContainer> pages(
-        supplier->getStyleFamilies()->getByName("PageStyles"), UNO_QUERY_THROW);
-    if (!pages->hasByName(name)) {
-        const Reference<css::lang::XMultiServiceFactory> factory(document, UNO_QUERY_THROW);
-        pages->insertByName(name, Any(factory->createInstance("com.sun.star.style.PageStyle")));
-        const Reference<css::beans::XPropertySet> page(pages->getByName(name), UNO_QUERY_THROW);
-        sal_Int32 width = 0;
-        sal_Int32 height = 0;
-        page->getPropertyValue("Width") >>= width;
-        page->getPropertyValue("Height") >>= height;
-        page->setPropertyValue("IsLandscape", Any(true));
-        page->setPropertyValue("Width", Any(std::max(width, height)));
-        page->setPropertyValue("Height", Any(std::min(width, height)));
-        page->setPropertyValue("ScaleToPagesX", Any(sal_Int16(1)));
-        page->setPropertyValue("ScaleToPagesY", Any(sal_Int16(0)));
+/// The name that only our sheet knows.
+void sign_as_ours(const Reference<css::sheet::XSpreadsheet>& sheet) {
+    const Reference<css::beans::XPropertySet> properties(sheet, UNO_QUERY_THROW);
+    Reference<css::sheet::XNamedRanges> names;
+    properties->getPropertyValue("NamedRanges") >>= names;
+    const rtl::OUString name = to_oustring(audit::audit_sheet_mark);
+    if (names.is() && !names->hasByName(name))
+        names->addNewByName(name, to_oustring("TRUE"), css::table::CellAddress(), 0);
+}
+
+/// Links, counts and what stands right of the page stay in the sheet, and off the paper.
+void set_printed(const Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 last_row) {
+    const Reference<css::sheet::XPrintAreas> areas(sheet, UNO_QUERY);
+    if (!areas.is() || last_row <= 0) return;
+    const css::table::CellRangeAddress whole_sheet =
+        Reference<css::sheet::XCellRangeAddressable>(sheet, UNO_QUERY_THROW)->getRangeAddress();
+    css::uno::Sequence<css::table::CellRangeAddress> printed(1);
+    printed.getArray()[0] = {whole_sheet.Sheet, 0, 0, shown_columns - 1, last_row};
+    areas->setPrintAreas(printed);
+}
+
+void set_columns(const Reference<css::sheet::XSpreadsheet>& sheet) {
+    const Reference<css::table::XTableColumns> columns =
+        Reference<css::table::XColumnRowRange>(sheet, UNO_QUERY_THROW)->getColumns();
+    for (sal_Int32 i = 0; i < audit_columns; ++i) {
+        const Reference<css::beans::XPropertySet> column(columns->getByIndex(i), UNO_QUERY_THROW);
+        column->setPropertyValue("Width", Any(widths[i]));
+        if (i >= marks) column->setPropertyValue("IsVisible", Any(false));
     }
-    Reference<css::beans::XPropertySet>(sheet, UNO_QUERY_THROW)->setPropertyValue("PageStyle", Any(name));
 }
 
 }  // namespace
 
-std::vector<audit::Signature> read_signatures(const Reference<css::sheet::XSpreadsheetDocument>& document) {
-    std::vector<audit::Signature> signatures;
-    const Reference<css::sheet::XSpreadsheet> sheet = audit_sheet_of(document);
-    if (!sheet.is()) return signatures;
-    constexpr sal_Int32 search_rows = 500;
-    const Reference<css::sheet::XCellRangeData> range(
-        sheet->getCellRangeByPosition(0, 0, columns - 1, search_rows), UNO_QUERY_THROW);
-    bool inside = false;
-    sal_Int32 at = -1;
-    for (const css::uno::Sequence<Any>& row : range->getDataArray()) {
-        ++at;
-        const auto text = [&](sal_Int32 column) {
-            rtl::OUString held;
-            if (row[column] >>= held) return to_string(held);
-            // A number as the cell shows it: a date stays one.
-            const Reference<css::text::XText> cell(sheet->getCellByPosition(column, at), UNO_QUERY_THROW);
-            return to_string(cell->getString());
-        };
-        if (text(checker) == sign_columns[0] && text(date) == sign_columns[1]) {
-            inside = true;
-            continue;
-        }
-        if (!inside) continue;
-        if (text(whole).empty()) break;
-        if (!text(checker).empty())
-            signatures.push_back({text(checker), text(date), {text(whole), sheets_of_text(text(by_sheet))}});
-    }
-    return signatures;
-}
-
 void write_audit_sheet(const Reference<css::sheet::XSpreadsheetDocument>& document,
                        const audit::Report& report) {
-    const std::vector<audit::Signature> signatures = read_signatures(document);
+    const AuditRecord record = read_audit_record(document);
     const rtl::OUString name = to_oustring(audit::audit_sheet_name);
     const Reference<css::sheet::XSpreadsheets> sheets = document->getSheets();
     if (audit_sheet_of(document).is()) sheets->removeByName(name);
     sheets->insertNewByName(name, static_cast<sal_Int16>(sheets->getElementNames().getLength()));
     const Reference<css::sheet::XSpreadsheet> sheet = audit_sheet_of(document);
-    const Reference<css::table::XColumnRowRange> both(sheet, UNO_QUERY_THROW);
-    for (sal_Int32 i = 0; i < columns; ++i)
-        Reference<css::beans::XPropertySet>(both->getColumns()->getByIndex(i), UNO_QUERY_THROW)
-            ->setPropertyValue("Width", Any(widths[i]));
-    Page page = SheetComposer(report, signatures).page();
+    set_columns(sheet);
+    const AuditPaper paper(document, std::accumulate(widths, widths + shown_columns, sal_Int32(0)),
+                           report.job);
+    SheetComposer composer(report, record, paper);
+    const AuditPage page = composer.page();
     page.write(sheet);
-    Reference<css::beans::XPropertySet>(
-        Reference<css::table::XColumnRowRange>(sheet->getCellRangeByPosition(0, 0, 0, page.last()),
-                                               UNO_QUERY_THROW)
-            ->getRows(),
-        UNO_QUERY_THROW)
-        ->setPropertyValue("OptimalHeight", Any(true));
-    set_page(document, sheet);
+    sign_as_ours(sheet);
+    paper.put_under(sheet);
+    set_printed(sheet, composer.printed());
 }
 
 }  // namespace undercroft::addin

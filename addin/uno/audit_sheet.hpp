@@ -4,17 +4,10 @@
 
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 
-#include <vector>
-
-#include "addin/audit/book/fingerprint.hpp"
 #include "addin/audit/report/report.hpp"
 #include "addin/uno/marshal.hpp"
 
 namespace undercroft::addin {
-
-/// What stands in the sign-off rows of an earlier audit.
-[[nodiscard]] std::vector<audit::Signature> read_signatures(
-    const css::uno::Reference<css::sheet::XSpreadsheetDocument>& document);
 
 /// Writes the sheet behind all others, in place of that of an earlier audit.
 /// \throws css::uno::Exception where the document refuses it, as when its structure is protected

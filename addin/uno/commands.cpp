@@ -16,6 +16,9 @@
 #include <com/sun/star/system/SystemShellExecute.hpp>
 #include <com/sun/star/system/SystemShellExecuteFlags.hpp>
 #include <com/sun/star/ucb/SimpleFileAccess.hpp>
+#include <com/sun/star/ui/dialogs/ExecutableDialogResults.hpp>
+#include <com/sun/star/ui/dialogs/FilePicker.hpp>
+#include <com/sun/star/ui/dialogs/TemplateDescription.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <cppuhelper/implbase4.hxx>
@@ -92,6 +95,8 @@ private:
             open_template(command.substr(std::string(new_workbook).size()));
         else if (command == "audit")
             audit();
+        else if (command == "compare")
+            compare();
         else if (command == "confirm")
             confirm_selected();
         else if (command == "functions")
@@ -128,8 +133,9 @@ private:
     }
 
     /// Audits the workbook of this window and shows the sheet Audit.
-    void audit() {
+    void audit(const rtl::OUString& since = {}) {
         AuditWanted wanted;
+        wanted.since = since;
         const Reference<css::frame::XController> controller(frame_.is() ? frame_->getController() : nullptr);
         if (controller.is()) wanted.document.set(controller->getModel(), UNO_QUERY);
         if (!wanted.document.is())
@@ -141,6 +147,17 @@ private:
         const Reference<css::container::XNameAccess> sheets(wanted.document->getSheets(), UNO_QUERY_THROW);
         view->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
             sheets->getByName(to_oustring(audit::audit_sheet_name)), UNO_QUERY_THROW));
+    }
+
+    /// Audits it against an earlier revision, which is asked for.
+    void compare() {
+        const Reference<css::ui::dialogs::XFilePicker3> picker = css::ui::dialogs::FilePicker::createWithMode(
+            context_, css::ui::dialogs::TemplateDescription::FILEOPEN_SIMPLE);
+        picker->setTitle("The earlier revision");
+        picker->appendFilter("Spreadsheets", "*.ods;*.fods;*.ots;*.xlsx");
+        if (picker->execute() != css::ui::dialogs::ExecutableDialogResults::OK) return;
+        const auto files = picker->getSelectedFiles();
+        if (files.hasElements()) audit(files[0]);
     }
 
     /// Confirms the inputs of the selected rows, in a workbook made from a template of ours.

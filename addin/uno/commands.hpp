@@ -10,7 +10,8 @@ namespace undercroft::addin {
 /// Implementation name of the handler of `undercroft:` commands, as the package registers it.
 inline constexpr const char* commands_name = "undercroft.addin.Commands";
 
-/// The handler: `undercroft:new/storage-us` opens a template, `undercroft:confirm`
+/// The handler: `undercroft:new/storage-us` opens a template, `undercroft:audit` audits,
+/// `undercroft:compare` asks for an earlier revision first, `undercroft:confirm`
 /// confirms the inputs of the selected rows, `undercroft:functions` shows the reference of all functions,
 /// `undercroft:about` says what this is.
 [[nodiscard]] com::sun::star::uno::XInterface* make_commands(

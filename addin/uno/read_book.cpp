@@ -29,6 +29,7 @@
 #include <com/sun/star/table/XTableChartsSupplier.hpp>
 #include <com/sun/star/text/XSimpleText.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
+#include <com/sun/star/util/Date.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include <algorithm>
@@ -205,6 +206,7 @@ private:
             property(properties, "CellProtection", css::util::CellProtection(true, false, false, false))
                 .IsLocked;
         format.number = number_format_of(properties, formats_);
+        format.words = format_words_of(properties, formats_);
         const auto background = property(properties, "CellBackColor", sal_Int32{-1});
         format.unseen =
             property(properties, "CharColor", sal_Int32{-1}) == (background < 0 ? white : background);
@@ -298,6 +300,14 @@ void read_names(const Reference<css::uno::XInterface>& owner, std::int32_t sheet
     }
 }
 
+/// The name by which an audit knows its own sheet says nothing else.
+void take_audit_mark(std::int32_t sheet, Book& book) {
+    const auto marks = std::erase_if(book.names, [&](const audit::DefinedName& name) {
+        return name.sheet == sheet && name.name == audit::audit_sheet_mark;
+    });
+    book.sheets[static_cast<std::size_t>(sheet)].has_audit_mark = marks > 0;
+}
+
 void read_links(const Reference<css::sheet::XSpreadsheetDocument>& document, Book& book) {
     for (const char* kind : {"SheetLinks", "ExternalDocLinks", "DDELinks"}) {
         const Reference<XNameAccess> links = collection(document, kind);
@@ -364,6 +374,24 @@ bool holds_macros(const Reference<css::sheet::XSpreadsheetDocument>& document) {
     return false;
 }
 
+void read_macros(const Reference<css::sheet::XSpreadsheetDocument>& document, Book& book) {
+    const Reference<css::document::XEmbeddedScripts> scripts(document, UNO_QUERY);
+    const Reference<XNameAccess> libraries =
+        scripts.is() ? Reference<XNameAccess>(scripts->getBasicLibraries(), UNO_QUERY)
+                     : Reference<XNameAccess>();
+    if (!libraries.is()) return;
+    for (const rtl::OUString& library : libraries->getElementNames()) {
+        const Reference<XNameAccess> modules(libraries->getByName(library), UNO_QUERY);
+        if (!modules.is()) continue;
+        for (const rtl::OUString& module : modules->getElementNames()) {
+            rtl::OUString source;
+            modules->getByName(module) >>= source;
+            book.macros.push_back(to_string(library + "." + module + " " + source));
+        }
+    }
+    std::sort(book.macros.begin(), book.macros.end());
+}
+
 }  // namespace
 
 Book read_book(const Reference<css::sheet::XSpreadsheetDocument>& document) {
@@ -374,6 +402,7 @@ Book read_book(const Reference<css::sheet::XSpreadsheetDocument>& document) {
         const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(i), UNO_QUERY_THROW);
         book.sheets.push_back(SheetReader(sheet, i, formats).read());
         read_names(sheet, i, book);
+        take_audit_mark(i, book);
         read_charts(sheet, book);
     }
     read_names(document, -1, book);
@@ -386,6 +415,10 @@ Book read_book(const Reference<css::sheet::XSpreadsheetDocument>& document) {
     book.computes_by_itself =
         Reference<css::sheet::XCalculatable>(document, UNO_QUERY_THROW)->isAutomaticCalculationEnabled();
     book.has_macros = holds_macros(document);
+    const auto null_date = property(properties, "NullDate", css::util::Date());
+    book.null_date = std::to_string(null_date.Year) + "-" + std::to_string(null_date.Month) + "-" +
+                     std::to_string(null_date.Day);
+    read_macros(document, book);
     book.index();
     return book;
 }

@@ -43,12 +43,30 @@ audit::NumberFormat number_format_of(const Reference<css::beans::XPropertySet>& 
     if (writes_number && format.shown_as == audit::ShownAs::number) {
         const std::string text = to_string(code);
         sal_Int16 decimals = -1;
+        bool general = false;  // whatever that is called in the office's country
         properties->getPropertyValue("Decimals") >>= decimals;
-        if (text != "General") audit::read_format_code(text, format, decimals);
+        properties->getPropertyValue("StandardFormat") >>= general;
+        if (!general) audit::read_format_code(text, format, decimals);
         if (text.find('"') != std::string::npos || text.find('\\') != std::string::npos)
             format.unit = audit::text_behind(text);
     }
     return format;
+}
+
+std::string format_words_of(const Reference<css::beans::XPropertySet>& cells,
+                            const Reference<css::util::XNumberFormats>& formats) {
+    sal_Int32 key = 0;
+    if (!cells.is() || !formats.is() || !(cells->getPropertyValue("NumberFormat") >>= key)) return {};
+    const Reference<css::beans::XPropertySet> properties = formats->getByKey(key);
+    if (!properties.is()) return {};
+    sal_Int16 type = 0;
+    rtl::OUString code;
+    properties->getPropertyValue("Type") >>= type;
+    properties->getPropertyValue("FormatString") >>= code;
+    // Days and times have words of their country.
+    const audit::ShownAs as = shown_as(type);
+    const bool is_day = as == audit::ShownAs::date || as == audit::ShownAs::time;
+    return is_day ? std::string() : audit::words_of_format(to_string(code));
 }
 
 }  // namespace undercroft::addin

@@ -21,4 +21,8 @@ namespace undercroft::addin {
     const css::uno::Reference<css::beans::XPropertySet>& cells,
     const css::uno::Reference<css::util::XNumberFormats>& formats);
 
+/// The words that the number format of these cells writes, by words_of_format().
+[[nodiscard]] std::string format_words_of(const css::uno::Reference<css::beans::XPropertySet>& cells,
+                                          const css::uno::Reference<css::util::XNumberFormats>& formats);
+
 }  // namespace undercroft::addin

@@ -25,7 +25,9 @@ struct Wanted {
     Limits limits;
     std::vector<fs::path> files;
     fs::path against;  ///< these are empty where they are not wanted
+    fs::path since;
     fs::path table;
+    fs::path json;
     fs::path copy;
     fs::path pages;
 };
@@ -36,7 +38,7 @@ constexpr int not_audited = 2;
 /// name.
 void check_together(const Wanted& wanted) {
     const std::vector<std::pair<std::string, fs::path>> outputs = {
-        {"--csv", wanted.table}, {"--out", wanted.copy}, {"--print", wanted.pages}};
+        {"--csv", wanted.table}, {"--json", wanted.json}, {"--out", wanted.copy}, {"--print", wanted.pages}};
     for (const auto& [name, path] : outputs) {
         if (path.empty()) continue;
         if (wanted.files.size() > 1) throw CLI::ValidationError(name, "goes with one file");
@@ -44,6 +46,8 @@ void check_together(const Wanted& wanted) {
             throw CLI::ValidationError(name, "must not be the file under audit");
         if (!wanted.against.empty() && is_same_place(path, wanted.against))
             throw CLI::ValidationError(name, "must not be the template");
+        if (!wanted.since.empty() && is_same_place(path, wanted.since))
+            throw CLI::ValidationError(name, "must not be the earlier revision");
         for (const auto& [other_name, other] : outputs)
             if (other_name != name && !other.empty() && is_same_place(path, other))
                 throw CLI::ValidationError(name, "must not be the file of " + other_name);
@@ -103,8 +107,10 @@ int audit(const Office& office, const Wanted& wanted, const fs::path& file) {
         office, {{"Document", Any(document.model())},
                  {"File", Any(file_url(file))},
                  {"Against", Any(wanted.against.empty() ? rtl::OUString() : file_url(wanted.against))},
+                 {"Since", Any(wanted.since.empty() ? rtl::OUString() : file_url(wanted.since))},
                  {"Writes", Any(!wanted.copy.empty())}});
     if (!wanted.table.empty()) outputs.write(wanted.table, to_utf8(answer.get<rtl::OUString>("Table")));
+    if (!wanted.json.empty()) outputs.write(wanted.json, to_utf8(answer.get<rtl::OUString>("Json")));
     if (!wanted.copy.empty()) {
         document.recalculate();
         document.store(outputs.beside(wanted.copy));
@@ -150,6 +156,9 @@ int main(int argc, char** argv) {
     app.add_option("FILE", wanted.files, "a workbook; several")->required();
     app.add_option("--against", wanted.against, "the template that they are compared with")
         ->check(CLI::ExistingFile);
+    app.add_option("--since", wanted.since, "an earlier revision: what changed is told as a revision note")
+        ->check(CLI::ExistingFile);
+    app.add_option("--json", wanted.json, "gets all of it for other programs; goes with one file");
     app.add_option("--csv", wanted.table, "gets the findings as a table; goes with one file");
     auto* copy = app.add_option("--out", wanted.copy,
                                 "gets the workbook, every cell computed anew, with the sheet Audit (.ods)");

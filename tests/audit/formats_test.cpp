@@ -22,6 +22,23 @@ TEST_CASE("the unit that a number format writes") {
     }
 }
 
+TEST_CASE("the words that a number format writes, and when, in every country") {
+    for (const auto& [code, words] : std::vector<std::pair<std::string, std::string>>{
+             {"[=1]\"PASS\";[=0]\"FAIL\";0.00", "[=1]\"PASS\";[=0]\"FAIL\";"},
+             {"[=0]\"PASS\";[=1]\"FAIL\";0,00", "[=0]\"PASS\";[=1]\"FAIL\";"},
+             {"[=1]\\P\\A\\S\\S;0", "[=1]\"PASS\";"},
+             {"[<0.5][RED]0.00\" m\"", "[<0.5]\"m\""},
+             {"[<0,5][ROT]0,00\" m\"", "[<0.5]\"m\""},
+             {"#,##0.00", ""},
+             {"#.##0,00", ""},
+             {"[=1]\"PASS", "[=1]\"PASS\""},
+             {"[", ""},
+             {"", ""}}) {
+        CAPTURE(code);
+        CHECK(audit::words_of_format(code) == words);
+    }
+}
+
 TEST_CASE("the unit in a label or heading") {
     for (const auto& [label, unit] :
          std::vector<std::pair<std::string, std::string>>{{"Depth (mm)", "mm"},

@@ -78,24 +78,103 @@ TEST_CASE("cells of one formula with different answers stand on lines of their o
     CHECK((line_at(report, "C3")->verdict == UnitVerdict::inconsistent));
 }
 
-TEST_CASE("the fingerprint changes with every formula, input and unit, and with nothing else") {
-    const std::string whole = signed_report(area()).fingerprint.whole;
-    CHECK_FALSE(whole.empty());
-    BookMaker input = area();
-    input.put("C2", 40.000001);
-    BookMaker unit = area();
-    unit.put("D2", "ft");
-    BookMaker formula = area();
-    formula.formula("C4", "=UC.PRODUCT(C3:D3;C2:D2;D4)", 480.0);
-    BookMaker label = area();
-    label.put("A2", "Length of the pit");
-    BookMaker name = area();
-    name.name("length", "$Pit.$C$2:$D$2");
-    for (const BookMaker* changed : {&input, &unit, &formula, &label, &name})
-        CHECK(signed_report(*changed).fingerprint.whole != whole);
-    BookMaker result = area();
-    result.formula("C4", "=UC.PRODUCT(C2:D2;C3:D3;D4)", 481.0).style("C4", "Bold");
-    CHECK(signed_report(result).fingerprint.whole == whole);
+TEST_CASE("the fingerprint changes with all that a checker looked at, and is told by kind") {
+    const audit::Fingerprint at_signing = signed_report(area()).fingerprint;
+    CHECK_FALSE(at_signing.whole.empty());
+    const auto state_after = [&](const BookMaker& maker) {
+        const Report report = signed_report(maker, {{"A. Checker", "2026-11-25", at_signing}});
+        CHECK((report.fingerprint.whole == at_signing.whole) ==
+              (count_of(report, FindingKind::signature) == 0));
+        return report.signatures[0].state;
+    };
+    CHECK(state_after(area()) == "the workbook is what was signed");
+    BookMaker maker = area();
+    maker.put("C2", 40.000001);
+    CHECK(state_after(maker) == "changed since: inputs in Pit");
+    maker = area();
+    maker.put("D2", "ft");
+    CHECK(state_after(maker) == "changed since: units and texts in Pit");
+    maker = area();
+    maker.formula("C4", "=UC.PRODUCT(C3:D3;C2:D2;D4)", 480.0);
+    CHECK(state_after(maker) == "changed since: formulas in Pit");
+    maker = area();
+    maker.formula("C4", "=UC.PRODUCT(C2:D2;C3:D3;D4)", 481.0);
+    CHECK(state_after(maker) == "changed since: results in Pit");
+    maker = area();
+    maker.formula("C4", "=UC.PRODUCT(C2:D2;C3:D3;D4)", 480.0 * (1 + 1e-15));  // another computer
+    CHECK(state_after(maker) == "the workbook is what was signed");
+    maker = area();
+    maker.name("length", "$Pit.$C$2:$D$2");
+    CHECK(state_after(maker) == "changed since: names");
+    maker = area();
+    maker.raw().hidden_rows.insert(2);
+    CHECK(state_after(maker) == "changed since: what is hidden in Pit");
+    maker = area();
+    maker.raw().flat_rows.insert(2);
+    CHECK(state_after(maker) == "changed since: what is hidden in Pit");
+    maker = area();
+    maker.raw().merged.push_back({0, 1, 1, 1, 2});
+    CHECK(state_after(maker) == "changed since: what is hidden in Pit");
+    maker = area();
+    maker.raw().formats[0].unseen = true;
+    CHECK(state_after(maker) == "changed since: what is hidden in Pit");
+    maker = area();
+    maker.raw().comments.push_back({1, 2, "as agreed"});
+    CHECK(state_after(maker) == "changed since: comments in Pit");
+    maker = area();
+    maker.protect();
+    CHECK(state_after(maker) == "changed since: protection in Pit");
+    maker = area();
+    maker.raw().formats[0].words = "[=0]\"PASS\"";
+    CHECK(state_after(maker) == "changed since: formats in Pit");
+    maker = area();
+    maker.book().rounds_to_shown = true;
+    CHECK(state_after(maker) == "changed since: settings and properties");
+    maker = area();
+    maker.book().null_date = "1904-01-01";
+    CHECK(state_after(maker) == "changed since: settings and properties");
+    maker = area();
+    maker.book().macros = {"Standard.Module1 Sub Main"};
+    CHECK(state_after(maker) == "changed since: macros");
+    maker = area();
+    maker.sheet("Flow; east").put("A1", 2.0);
+    CHECK(state_after(maker) == "changed since: the order of the sheets; the sheet Flow; east is new");
+    maker = area();
+    maker.style("C4", "Bold");  // a look that says nothing
+    CHECK(state_after(maker) == "the workbook is what was signed");
+}
+
+TEST_CASE("a sentence is signed by its words, since each country writes numbers its own way") {
+    const auto whole = [](const char* sentence) {
+        BookMaker maker = area();
+        maker.formula("C6", "=C2&\" m\"", std::string(sentence));
+        return signed_report(maker).fingerprint.whole;
+    };
+    const std::string here = whole("0.70 m < 0.75 m, 7 %");
+    CHECK(whole("0,70 m < 0,75 m, 7 %") == here);
+    CHECK(whole("\u0660\u066B\u0667\u0660 m < \u0660\u066B\u0667\u0665 m, \u0667 \u066A") == here);
+    CHECK(whole("0.70 m > 0.75 m, 7 %") != here);
+    CHECK(whole("0.70 ft < 0.75 m, 7 %") != here);
+}
+
+TEST_CASE("the parts of a fingerprint are kept as text, whatever a sheet is called") {
+    BookMaker maker = area();
+    maker.sheet("Bed; 50% east").put("A1", 2.0);
+    const audit::Fingerprint made = signed_report(maker).fingerprint;
+    CHECK(audit::parts_of_text(audit::text_of_parts(made)) == made.parts);
+    CHECK(audit::parts_of_text("").empty());
+}
+
+TEST_CASE("a signature of our first release is judged as it was made") {
+    const audit::Book book = area().made();
+    audit::Fingerprint then = audit::fingerprint(book, toy_digest);
+    then.whole = toy_digest(audit::canonical_text(book));
+    then.parts.clear();
+    CHECK(signed_report(area(), {{"A. Checker", "", then}}).signatures[0].state ==
+          "the workbook is what was signed");
+    BookMaker maker = area();
+    maker.put("C2", 41.0);
+    CHECK(signed_report(maker, {{"A. Checker", "", then}}).signatures[0].state == "changed since: Pit");
 }
 
 TEST_CASE("a signature holds until something changes; then the sheet is named") {
@@ -110,7 +189,7 @@ TEST_CASE("a signature holds until something changes; then the sheet is named") 
     maker.put("A1", 2.0);
     const Report changed = signed_report(maker, {signature});
     CHECK(count_of(changed, FindingKind::signature) == 1);
-    CHECK(changed.signatures[0].state == "changed since: Flow");
+    CHECK(changed.signatures[0].state == "changed since: inputs in Flow");
     const audit::Signature newer{"B. Checker", "2026-11-26", signed_report(maker).fingerprint};
     CHECK(count_of(signed_report(maker, {signature, newer}), FindingKind::signature) == 0);  // signed again
 }
@@ -178,7 +257,7 @@ TEST_CASE("the table holds every finding and every formula, whatever stands in t
     std::size_t findings = 0;
     std::size_t formulas = 0;
     for (const auto& row : rows) {
-        CHECK(row.size() == 12);
+        CHECK(row.size() == 23);
         findings += row[0] == "finding" ? 1 : 0;
         formulas += row[0] == "formula" ? 1 : 0;
         for (const std::string& field : row) CHECK((field.empty() || field[0] != '='));

@@ -33,8 +33,8 @@ std::string asked_audit(const sheets::Office& office, const sheets::Document& do
 void sign(const sheets::Document& document, const std::string& checker) {
     const Reference<css::sheet::XSpreadsheet> page = document.sheet("Audit");
     sal_Int32 row = 0;
-    while (sheets::shown(page->getCellByPosition(0, row)) != "Checker") REQUIRE(++row < 100);
-    page->getCellByPosition(0, row + 1)->setFormula(sheets::to_ustring(checker));
+    while (sheets::shown(page->getCellByPosition(1, row)) != "Checker") REQUIRE(++row < 100);
+    page->getCellByPosition(1, row + 1)->setFormula(sheets::to_ustring(checker));
 }
 
 }  // namespace undercroft::tests

@@ -12,6 +12,7 @@
 #include <com/sun/star/task/XJob.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
+#include <array>
 #include <chrono>
 #include <filesystem>
 #include <fstream>
@@ -283,19 +284,20 @@ TEST_CASE("a signature holds until an input, a formula or a unit changes", "[aud
     };
     audit(document, {}, {}, true);
     sal_Int32 sign = 0;
-    while (sheets::shown(audit_cell(0, sign)) != "Checker") REQUIRE(++sign < 100);
-    const std::string fingerprint = sheets::shown(audit_cell(4, sign + 1));
+    while (sheets::shown(audit_cell(1, sign)) != "Checker") REQUIRE(++sign < 100);
+    const std::string fingerprint = sheets::shown(audit_cell(10, sign + 1));
     CHECK(fingerprint.size() == 64);
-    audit_cell(0, sign + 1)->setFormula("C. Checker");
-    audit_cell(1, sign + 1)->setFormula("'2026-11-25");
+    audit_cell(1, sign + 1)->setFormula("C. Checker");
+    audit_cell(2, sign + 1)->setFormula("'2026-11-25");
     const Told same = audit(document, {}, {}, true);
     INFO(same.text);
     CHECK(same.findings == 0);
     CHECK(same.text.find("signed by C. Checker on 2026-11-25: the workbook is what was signed") !=
           std::string::npos);
-    const std::vector<std::pair<std::string, std::string>> changes = {
-        {"site_length", "42.1"}, {"site_length.unit", "ft"}, {"Storage.G9", "=G8"}};
-    for (const auto& [cell, text] : changes) {
+    const std::vector<std::array<std::string, 3>> changes = {{"site_length", "42.1", "inputs"},
+                                                             {"site_length.unit", "ft", "units and texts"},
+                                                             {"Storage.G9", "=G8", "formulas"}};
+    for (const auto& [cell, text, kind] : changes) {
         CAPTURE(cell);
         const Place place = place_of(document, cell);
         const auto changed =
@@ -304,10 +306,11 @@ TEST_CASE("a signature holds until an input, a formula or a unit changes", "[aud
         protect(document, false);
         changed->setFormula(sheets::to_ustring(text));
         const Told told = audit(document, {}, {}, true);
-        CHECK(told.text.find("changed since: " + place.sheet) != std::string::npos);
+        CHECK(told.text.find("changed since: " + kind + " in " + place.sheet) != std::string::npos);
         CHECK(told.has(title_of_word("signature"), "", 0, 0));
         changed->setFormula(before);
     }
+    protect(document, true);
     const Told again = audit(document, {}, {}, true);
     CHECK(again.text.find("the workbook is what was signed") != std::string::npos);
 }

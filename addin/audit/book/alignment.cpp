@@ -1,5 +1,7 @@
 #include "addin/audit/book/alignment.hpp"
 
+#include <algorithm>
+#include <map>
 #include <string>
 
 #include "addin/audit/book/common_subsequence.hpp"
@@ -34,6 +36,19 @@ std::vector<std::string> shapes(const BookSheet& sheet) {
             .append(std::to_string(cell.column))
             .append(sheet.formats[cell.format].style)
             .append("|");
+    return rows;
+}
+
+/// The only row that is called so among those that are left; -1 for a blank or several.
+std::map<std::string, std::int32_t> only_rows(const std::vector<std::string>& labels,
+                                              const std::vector<bool>& taken) {
+    constexpr std::size_t shortest_label = 4;
+    std::map<std::string, std::int32_t> rows;
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        if (taken[i] || labels[i].size() < shortest_label) continue;
+        const auto [place, is_new] = rows.emplace(labels[i], static_cast<std::int32_t>(i));
+        if (!is_new) place->second = -1;
+    }
     return rows;
 }
 
@@ -85,6 +100,16 @@ Alignment align_rows(const BookSheet& in_template, const BookSheet& in_workbook)
         b_next = j + 1;
     }
     fill_gap(a_next, a.size(), b_next, b.size());
+    std::vector<bool> found(a.size());
+    for (std::size_t i = 0; i < a.size(); ++i) found[i] = alignment.to_workbook[i] >= 0;
+    const std::map<std::string, std::int32_t> left_in_b = only_rows(b, taken);
+    for (const auto& [label, i] : only_rows(a, found)) {
+        const auto j = left_in_b.find(label);
+        if (i < 0 || j == left_in_b.end() || j->second < 0) continue;
+        pair_up(static_cast<std::size_t>(i), static_cast<std::size_t>(j->second));
+        alignment.moved.push_back(i);
+    }
+    std::sort(alignment.moved.begin(), alignment.moved.end());
     for (std::size_t j = 0; j < b.size(); ++j)
         if (!taken[j]) alignment.added.push_back(static_cast<std::int32_t>(j));
     return alignment;

@@ -12,6 +12,7 @@ namespace undercroft::audit {
 struct Alignment {
     std::vector<std::int32_t> to_workbook;  ///< by row of the template; -1: the row is missing
     std::vector<std::int32_t> added;        ///< rows of the workbook that the template has not
+    std::vector<std::int32_t> moved;        ///< rows of the template that stand elsewhere now
 
     /// Rows beyond the template's last keep their distance to it.
     [[nodiscard]] std::int32_t row(std::int32_t template_row) const;

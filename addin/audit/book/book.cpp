@@ -17,13 +17,14 @@ constexpr auto by_place = [](const BookCell& cell, const Spot& spot) {
 
 bool is_audit_sheet(const BookSheet& sheet) {
     if (sheet.was_audit) return true;
-    if (sheet.name != audit_sheet_name || sheet.cells.empty()) return false;
+    if (sheet.cells.empty()) return false;
     const BookCell& first = sheet.cells.front();
-    const bool has_title =
-        first.row == 0 && first.column == 0 && first.text() != nullptr && *first.text() == audit_sheet_title;
-    return has_title && std::all_of(sheet.cells.begin(), sheet.cells.end(), [](const BookCell& cell) {
-               return !cell.is_formula() || cell.formula.starts_with("=HYPERLINK(\"#");
-           });
+    const bool has_title = sheet.name == audit_sheet_name && first.row == 0 && first.column == 0 &&
+                           first.text() != nullptr && *first.text() == audit_sheet_title;
+    if (!sheet.has_audit_mark && !has_title) return false;
+    return std::all_of(sheet.cells.begin(), sheet.cells.end(), [](const BookCell& cell) {
+        return !cell.is_formula() || cell.formula.starts_with("=HYPERLINK(\"#");
+    });
 }
 
 void Book::index() {

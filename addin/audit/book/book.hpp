@@ -20,6 +20,8 @@ namespace undercroft::audit {
 /// The sheet that an audit writes, and what stands first on it; an audit does not look at it.
 inline constexpr const char* audit_sheet_name = "Audit";
 inline constexpr const char* audit_sheet_title = "Audit of this workbook";
+/// A name that only that sheet knows: by it an audit knows its own sheet, whatever it is called.
+inline constexpr const char* audit_sheet_mark = "undercroft_audit";
 
 /// One cell of the workbook: the place of its sheet, row and column, all from 0.
 struct Spot {
@@ -79,6 +81,7 @@ struct CellFormat {
     bool locked = true;
     bool has_list = false;  ///< its content is picked from a list
     NumberFormat number{};  ///< how its number is shown
+    std::string words{};    ///< that its number format writes, by words_of_format()
     bool unseen = false;    ///< written in the colour of its background
     friend auto operator<=>(const CellFormat&, const CellFormat&) = default;
 };
@@ -95,6 +98,7 @@ struct BookSheet {
     bool hidden = false;
     bool is_protected = false;
     bool was_audit = false;       ///< an audit wrote it, and its cells were left out
+    bool has_audit_mark = false;  ///< it bears the mark of the sheets that an audit writes
     std::vector<BookCell> cells;  ///< what is not blank, row by row
     std::vector<Area> arrays;
     std::vector<CellFormat> formats = {{}};
@@ -129,6 +133,8 @@ struct Book {
     bool rounds_to_shown = false;    ///< results are cut to the digits shown
     bool computes_by_itself = true;  ///< AutoCalculate is on
     bool has_macros = false;
+    std::vector<std::string> macros;  ///< their sources, where they could be read
+    std::string null_date;            ///< the day from which dates are counted
 
     /// Sorts the cells and makes them findable. To be called once they are all there.
     void index();

@@ -33,8 +33,12 @@ Labels::Labels(const Book& book, UnitTexts& texts) : book_(book), texts_(texts),
     for (std::size_t s = 0; s < book.sheets.size(); ++s) {
         const std::vector<BookCell>& cells = book.sheets[s].cells;
         heads_[s].resize(static_cast<std::size_t>(book.columns(static_cast<std::int32_t>(s))));
+        const auto is_entry = [&](const BookCell& cell) {
+            return book.sheets[s].is_protected && !book.sheets[s].formats[cell.format].locked;
+        };
         for (std::uint32_t i = 0; i < cells.size(); ++i)
-            if (is_typed_text(cells[i])) heads_[s][static_cast<std::size_t>(cells[i].column)].push_back(i);
+            if (is_typed_text(cells[i]) && !is_entry(cells[i]))
+                heads_[s][static_cast<std::size_t>(cells[i].column)].push_back(i);
     }
 }
 

@@ -18,7 +18,8 @@ public:
     /// The description of the row: of the texts typed to the left of the cell the longest. Empty where none
     /// is.
     [[nodiscard]] std::string of_row(const Spot& spot) const;
-    /// The text typed over the cell's column: the nearest one above that is no unit.
+    /// The text typed over the cell's column: the nearest one above that is no unit, and that the sheet does
+    /// not leave open to be filled in.
     [[nodiscard]] std::string of_column(const Spot& spot) const;
     /// What a person calls the cell. Where a row computes several numbers, the head of the column is added.
     [[nodiscard]] std::string of(const Spot& spot) const;

@@ -71,6 +71,40 @@ std::string text_behind(std::string_view format_code) {
     return trimmed(text);
 }
 
+std::string words_of_format(std::string_view format_code) {
+    constexpr std::string_view conditions = "<>=";
+    std::string text;
+    std::string word;
+    bool quoted = false;
+    const auto end_word = [&] {
+        if (!trimmed(word).empty()) text += '"' + trimmed(word) + '"';
+        word.clear();
+    };
+    for (std::size_t i = 0; i < format_code.size(); ++i) {
+        const char c = format_code[i];
+        if (c == '"') {
+            quoted = !quoted;
+        } else if (quoted) {
+            word += c;
+        } else if (c == '\\' && i + 1 < format_code.size()) {
+            word += format_code[++i];
+        } else if (c == '[') {
+            end_word();
+            const std::size_t end = std::min(format_code.find(']', i), format_code.size());
+            std::string inside(format_code.substr(i + 1, end - i - 1));
+            std::replace(inside.begin(), inside.end(), ',', '.');
+            if (!inside.empty() && conditions.find(inside[0]) != std::string_view::npos)
+                text += '[' + inside + ']';
+            i = end;
+        } else {
+            end_word();
+            if (c == ';') text += c;
+        }
+    }
+    end_word();
+    return text;
+}
+
 namespace {
 
 /// What parts the thousands in the digits of a format, which end at `last`: not the mark before the decimals,

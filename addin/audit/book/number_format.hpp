@@ -28,9 +28,13 @@ struct NumberFormat {
 /// The text that a format code writes behind a number, without spaces around; that of its first part.
 [[nodiscard]] std::string text_behind(std::string_view format_code);
 
+/// The words that a format code writes, and on which condition: `[=1]"PASS";"FAIL"` of `[=1]"PASS";0"
+/// "\F\A\I\L`. The same in every country, whose signs for digits and days are left out.
+[[nodiscard]] std::string words_of_format(std::string_view format_code);
+
 /// What a format code makes of a number: whether it hides it, cuts thousands off, and how many decimals are
-/// left. \param decimals as the office counts them, whose codes are in the signs of its country ("0,000" shows
-/// three in Germany); -1: the code is in English signs.
+/// left. \param decimals as the office counts them, whose codes are in the signs of its country ("0,000"
+/// shows three in Germany); -1: the code is in English signs.
 void read_format_code(std::string_view format_code, NumberFormat& format, int decimals = -1);
 
 /// The unit in a label or heading: "Depth (mm)", "Depth [mm]", "Depth in mm", "Depth, mm".

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,11 +21,17 @@ struct Identity {
 };
 [[nodiscard]] Identity identity_of(const Book& book);
 
+/// How a sheet is known again.
+enum class SheetsBy {
+    name,
+    name_or_rows,  ///< one that was renamed, by what is written in its rows
+};
+
 /// Sheets are known by their names, rows by what is written in them.
 class TemplateMatch {
 public:
     /// Both must live as long.
-    TemplateMatch(const Book& workbook, const Book& from);
+    TemplateMatch(const Book& workbook, const Book& from, SheetsBy sheets = SheetsBy::name);
 
     [[nodiscard]] const Book& workbook() const { return workbook_; }
     [[nodiscard]] const Book& from() const { return template_; }
@@ -35,16 +42,23 @@ public:
     [[nodiscard]] const Alignment& rows(std::int32_t template_sheet) const {
         return rows_[static_cast<std::size_t>(template_sheet)];
     }
+    /// The template's cell that became this one of the workbook; nothing for one that was added.
+    [[nodiscard]] std::optional<Spot> in_template(const Spot& of_workbook) const;
     /// The cells that a reference of the template means, as the workbook's formulas would name them; `?`
     /// where they are gone. The reference was read in a formula at `base` and stands at `at`.
     [[nodiscard]] std::string moved(const addin::CellReference& reference, const Spot& base,
                                     const Spot& at) const;
 
 private:
+    void match_renamed();
+
     const Book& workbook_;
     const Book& template_;
     std::vector<std::int32_t> sheets_;
     std::vector<Alignment> rows_;
+    /// By sheet of the workbook: the template's sheet, and its row for each row.
+    std::vector<std::int32_t> from_sheet_;
+    std::vector<std::vector<std::int32_t>> from_row_;
 };
 
 /// Whether the cell holds a result of an array formula that begins in another cell.

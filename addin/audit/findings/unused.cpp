@@ -1,74 +1,12 @@
-#include <algorithm>
 #include <map>
 #include <set>
 
 #include "addin/audit/findings/findings.hpp"
+#include "addin/audit/findings/used_cells.hpp"
 
 namespace undercroft::audit {
 
 namespace {
-
-/// RowSpan of each column that some formula or chart takes a value from.
-class Used {
-public:
-    /// With or without what is only joined to a text.
-    Used(const AuditedBook& audited, bool texts_count) : rows_(audited.book.sheets.size()) {
-        for (std::size_t s = 0; s < rows_.size(); ++s)
-            rows_[s].resize(static_cast<std::size_t>(audited.book.columns(static_cast<std::int32_t>(s))));
-        std::set<Area> seen;
-        const auto add_once = [&](const Area& area) {
-            if (seen.insert(area).second) add(area);
-        };
-        for (const FormulaCell& formula : audited.formulas.all())
-            for (const Use& use : audited.uses(formula))
-                if (use.role != UseRole::observed && (texts_count || use.role != UseRole::text))
-                    add_once(use.area);
-        for (const Area& area : audited.book.charted) add_once(area);
-        for (auto& columns : rows_)
-            for (auto& rows : columns) merge(rows);
-    }
-
-    /// Whether any cell of these rows is used.
-    [[nodiscard]] bool any(const Spot& first, std::int32_t last_row) const {
-        for (Spot spot = first; spot.row <= last_row; ++spot.row)
-            if (holds(spot)) return true;
-        return false;
-    }
-
-    [[nodiscard]] bool holds(const Spot& spot) const {
-        const auto& rows = rows_[static_cast<std::size_t>(spot.sheet)][static_cast<std::size_t>(spot.column)];
-        auto after = std::upper_bound(rows.begin(), rows.end(), spot.row,
-                                      [](std::int32_t row, const RowSpan& r) { return row < r.first; });
-        return after != rows.begin() && (--after)->last >= spot.row;
-    }
-
-private:
-    struct RowSpan {
-        std::int32_t first;
-        std::int32_t last;
-    };
-
-    void add(const Area& area) {
-        auto& columns = rows_[static_cast<std::size_t>(area.sheet)];
-        const std::int32_t last = std::min(area.last_column, static_cast<std::int32_t>(columns.size()) - 1);
-        for (std::int32_t c = area.first_column; c <= last; ++c)
-            columns[static_cast<std::size_t>(c)].push_back({area.first_row, area.last_row});
-    }
-    static void merge(std::vector<RowSpan>& rows) {
-        std::sort(rows.begin(), rows.end(),
-                  [](const RowSpan& a, const RowSpan& b) { return a.first < b.first; });
-        std::vector<RowSpan> merged;
-        for (const RowSpan& next : rows) {
-            if (!merged.empty() && next.first <= merged.back().last + 1)
-                merged.back().last = std::max(merged.back().last, next.last);
-            else
-                merged.push_back(next);
-        }
-        rows = std::move(merged);
-    }
-
-    std::vector<std::vector<std::vector<RowSpan>>> rows_;
-};
 
 std::set<Spot> named_cells(const AuditedBook& audited) {
     std::set<Spot> cells;
@@ -86,7 +24,7 @@ std::set<Spot> named_cells(const AuditedBook& audited) {
 /// table's column is a run of typed cells under a head, with another column of the table beside it.
 class RecordColumns {
 public:
-    RecordColumns(const AuditedBook& audited, const Used& used) : audited_(audited), used_(used) {}
+    RecordColumns(const AuditedBook& audited, const UsedCells& used) : audited_(audited), used_(used) {}
 
     [[nodiscard]] bool holds(const Spot& spot) {
         const auto known = last_.find({spot.sheet, spot.column});
@@ -140,7 +78,7 @@ private:
 
     static constexpr std::int32_t most_blanks = 30;
     const AuditedBook& audited_;
-    const Used& used_;
+    const UsedCells& used_;
     std::map<std::pair<std::int32_t, std::int32_t>, TypedRun> last_;
 };
 
@@ -152,7 +90,7 @@ bool has_unit_cell(const AuditedBook& audited, const Spot& at) {
 
 /// The first of a column of numbers, the next two of which are used: where a table begins there is nothing
 /// before to reckon with.
-bool begins_used_column(const AuditedBook& audited, const Used& used, const Spot& at) {
+bool begins_used_column(const AuditedBook& audited, const UsedCells& used, const Spot& at) {
     const auto is_typed = [&](std::int32_t row) {
         const BookCell* cell = audited.book.find({at.sheet, row, at.column});
         return cell != nullptr && !cell->is_formula() && cell->number() != nullptr;
@@ -167,8 +105,8 @@ bool begins_used_column(const AuditedBook& audited, const Used& used, const Spot
 
 void find_unused(const AuditedBook& audited, Findings& findings) {
     if (audited.formulas.all().empty()) return;  // a list is no calculation
-    const Used used(audited, true);
-    const Used computed_with(audited, false);
+    const UsedCells used(audited, true);
+    const UsedCells computed_with(audited, false);
     const std::set<Spot> named = named_cells(audited);
     RecordColumns records(audited, used);
     for (std::size_t s = 0; s < audited.book.sheets.size(); ++s) {
@@ -183,7 +121,7 @@ void find_unused(const AuditedBook& audited, Findings& findings) {
                                            has_unit_cell(audited, at) || named.contains(at))) ||
                                choice;
             // A quantity that is only shown in a sentence computes nothing.
-            const Used& looked_at = number && has_unit_cell(audited, at) ? computed_with : used;
+            const UsedCells& looked_at = number && has_unit_cell(audited, at) ? computed_with : used;
             if (!input || looked_at.holds(at) || records.holds(at) ||
                 begins_used_column(audited, looked_at, at))
                 continue;

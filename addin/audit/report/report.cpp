@@ -4,7 +4,9 @@
 #include <map>
 
 #include "addin/audit/findings/findings.hpp"
+#include "addin/audit/report/comparison.hpp"
 #include "addin/audit/report/formula_line.hpp"
+#include "addin/audit/report/marks.hpp"
 
 namespace undercroft::audit {
 
@@ -12,15 +14,17 @@ namespace {
 
 constexpr std::size_t most_ranges_of_a_line = 60;
 
-ReportCounts counts_of(const AuditedBook& audited, const Findings& findings) {
+ReportCounts counts_of(const AuditedBook& audited, const std::vector<ReportFinding>& findings) {
     ReportCounts counts;
     counts.formulas = audited.formulas.all().size();
     counts.distinct = audited.formulas.groups().size();
     for (const FormulaGroup& group : audited.formulas.groups())
         if (calls_own(group)) counts.with_own += group.members.size();
-    counts.errors = findings.count(Severity::error);
-    counts.warnings = findings.count(Severity::warning);
-    counts.notes = findings.count(Severity::note);
+    for (const ReportFinding& finding : findings)
+        ++(finding.accepted                        ? counts.accepted
+           : finding.severity == Severity::error   ? counts.errors
+           : finding.severity == Severity::warning ? counts.warnings
+                                                   : counts.notes);
     for (const UnitReading& reading : audited.readings)
         ++counts.units[static_cast<std::size_t>(reading.answer.verdict)];
     return counts;
@@ -41,11 +45,14 @@ std::string verdict_of(const ReportCounts& counts) {
                number_of(counts.notes, "note") + ", no error.";
     if (counts.notes > 0)
         return "No error and no warning; " + number_of(counts.notes, "note") + " to be read.";
-    return "Nothing was found in " + number_of(counts.formulas, "formula") +
+    const std::string accepted =
+        counts.accepted > 0 ? " beside " + number_of(counts.accepted, "accepted finding") : std::string();
+    return "Nothing was found" + accepted + " in " + number_of(counts.formulas, "formula") +
            "; the map lists each distinct one to be read.";
 }
 
-std::vector<ReportFinding> finding_lines(const AuditedBook& audited, const Findings& findings) {
+std::vector<ReportFinding> finding_lines(const AuditedBook& audited, const ContentHash& contents,
+                                         const Findings& findings, const std::vector<Acceptance>& accepted) {
     std::vector<ReportFinding> lines;
     for (const Finding& finding : findings.all()) {
         ReportFinding line;
@@ -60,12 +67,18 @@ std::vector<ReportFinding> finding_lines(const AuditedBook& audited, const Findi
             line.cells = cells_text(audited.book, finding.cells);
             line.label = audited.labels.of(finding.cells.front());
         }
+        line.mark = mark_of(audited, contents, finding);
+        for (const Acceptance& acceptance : accepted)
+            if (acceptance.is_whole() && acceptance.mark == line.mark) line.accepted = acceptance;
         lines.push_back(std::move(line));
     }
+    std::stable_partition(lines.begin(), lines.end(),
+                          [](const ReportFinding& line) { return !line.accepted.has_value(); });
     return lines;
 }
 
-MapLine map_line(const AuditedBook& audited, const std::vector<std::uint32_t>& members) {
+MapLine map_line(const AuditedBook& audited, const ContentHash& contents, const SheetHeads& heads,
+                 const SignedState* at_signing, const std::vector<std::uint32_t>& members) {
     const FormulaCell& first = audited.formulas.all()[members.front()];
     const FormulaLine shown = line_of(audited, first);
     const UnitAnswer& answer = audited.reading_of(first).answer;
@@ -89,17 +102,27 @@ MapLine map_line(const AuditedBook& audited, const std::vector<std::uint32_t>& m
     line.equation = shown.equation;
     line.source = shown.source;
     line.inputs = shown.inputs;
+    line.is_link = audited.formulas.group_of(first).is_link();
+    const bool is_ours = !identity_of(audited.book).name.empty();
+    const std::int32_t notes = heads.column(first.at.sheet, {"note or source"});
+    line.is_helper =
+        heads.is_helper(first.at) || (is_ours && (heads.row(first.at.sheet) < 0 || first.at.column == notes));
+    const FormulaGroup& group = audited.formulas.group_of(first);
+    line.is_check = group.unreadable().empty() && !group.is_link() && comparison_in(group.tree()).has_value();
+    line.mark = mark_of(audited, contents, members, line.label);
+    line.ticked = at_signing != nullptr && at_signing->lines.contains(line.mark);
     return line;
 }
 
-std::vector<SheetMap> formula_map(const AuditedBook& audited) {
+std::vector<SheetMap> formula_map(const AuditedBook& audited, const ContentHash& contents,
+                                  const SheetHeads& heads, const SignedState* at_signing) {
     std::map<std::int32_t, SheetMap> sheets;
     for (const FormulaGroup& group : audited.formulas.groups()) {
         std::map<UnitVerdict, std::vector<std::uint32_t>> by_answer;
         for (const std::uint32_t member : group.members)
             by_answer[audited.readings[member].answer.verdict].push_back(member);
         for (const auto& [verdict, members] : by_answer) {
-            MapLine line = map_line(audited, members);
+            MapLine line = map_line(audited, contents, heads, at_signing, members);
             sheets[line.first.sheet].lines.push_back(std::move(line));
         }
     }
@@ -132,6 +155,24 @@ std::vector<std::string> drift_lines(const Book& book, const Drift& drift) {
     return lines;
 }
 
+/// `Harrow Lane car park, D-001, revision A` from the cells that a title block of ours names; empty without
+/// one.
+std::string job_of(const AuditedBook& audited) {
+    std::string job;
+    for (const auto& [name, before] : {std::pair("job_name", ""), std::pair("job_number", "No. "),
+                                       std::pair("job_revision", "revision ")}) {
+        const NameMeaning* meaning = audited.names.find(name, 0);
+        if (meaning == nullptr || !meaning->readable || meaning->tree.kind != addin::NodeKind::reference)
+            continue;
+        const auto area =
+            area_of(audited.book, meaning->tree.reference, meaning->defined->base, meaning->defined->base);
+        const BookCell* cell = area ? audited.book.find(area->first()) : nullptr;
+        if (cell == nullptr || cell->shows_nothing()) continue;
+        job += (job.empty() ? "" : ", ") + (before + shown_value(*cell));
+    }
+    return job;
+}
+
 /// The sheet that an audit writes is no part of what it looks at; its place stays, so that no cell moves.
 Book without_audit_sheet(const Book& book, std::int32_t place) {
     Book rest = book;
@@ -157,19 +198,38 @@ Report report_on(const Book& book, const Subject& subject) {
         for (const Signature& signature : subject.signatures)
             report.signatures.push_back(
                 {signature.checker, signature.date, state_of(signature, report.fingerprint)});
-    report.counts = counts_of(audited, findings);
+    const ContentHash contents(book);
+    report.findings = finding_lines(audited, contents, findings, subject.accepted);
+    report.counts = counts_of(audited, report.findings);
     report.verdict = verdict_of(report.counts);
-    report.findings = finding_lines(audited, findings);
-    report.map = formula_map(audited);
+    const SheetHeads heads(book);
+    std::optional<TemplateMatch> match;
+    if (subject.against != nullptr) match.emplace(book, *subject.against);
+    report.job = job_of(audited);
+    report.inputs = register_of(audited, heads, match ? &*match : nullptr, subject.at_signing);
+    report.checks = checks_of(audited, heads);
+    report.map = formula_map(audited, contents, heads, subject.at_signing);
+    if (subject.earlier != nullptr) report.revision = revision_of(audited, heads, *subject.earlier);
+    report.earlier_name = subject.earlier_name;
     return report;
 }
 
 }  // namespace
 
 Report audit_workbook(const Subject& subject) {
-    const std::int32_t place = subject.book.sheet_named(audit_sheet_name);
-    if (place < 0 || !is_audit_sheet(subject.book.sheets[static_cast<std::size_t>(place)])) return report_on(subject.book, subject);
-    return report_on(without_audit_sheet(subject.book, place), subject);
+    const std::vector<BookSheet>& sheets = subject.book.sheets;
+    const auto ours = std::find_if(sheets.begin(), sheets.end(), is_audit_sheet);
+    if (ours == sheets.end()) return report_on(subject.book, subject);
+    return report_on(without_audit_sheet(subject.book, static_cast<std::int32_t>(ours - sheets.begin())),
+                     subject);
+}
+
+SignedState signed_state(const Report& report) {
+    SignedState state;
+    for (const RegisterLine& input : report.inputs) state.inputs[input.key] = input.value_and_unit();
+    for (const SheetMap& sheet : report.map)
+        for (const MapLine& line : sheet.lines) state.lines.insert(line.mark);
+    return state;
 }
 
 }  // namespace undercroft::audit

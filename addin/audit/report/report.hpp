@@ -11,6 +11,9 @@
 #include "addin/audit/book/fingerprint.hpp"
 #include "addin/audit/findings/finding.hpp"
 #include "addin/audit/findings/subject.hpp"
+#include "addin/audit/report/checks.hpp"
+#include "addin/audit/report/register.hpp"
+#include "addin/audit/report/revision.hpp"
 #include "addin/audit/units/unit_answer.hpp"
 
 namespace undercroft::audit {
@@ -22,6 +25,7 @@ struct ReportCounts {
     std::size_t errors = 0;
     std::size_t warnings = 0;
     std::size_t notes = 0;
+    std::size_t accepted = 0;            ///< findings, which count as none of those three
     std::array<std::size_t, 4> units{};  ///< formulas by UnitVerdict
     [[nodiscard]] std::size_t units_that_are(UnitVerdict verdict) const {
         return units[static_cast<std::size_t>(verdict)];
@@ -38,6 +42,8 @@ struct ReportFinding {
     std::string cells;   ///< `Site.G6:G9`; empty for the whole workbook
     std::string label;   ///< of the first cell
     std::string says;
+    std::string mark;  ///< by which it is known again; empty where it cannot be accepted
+    std::optional<Acceptance> accepted;
 };
 
 /// One distinct formula. Where its cells have different answers about units it has a line for each answer.
@@ -56,6 +62,11 @@ struct MapLine {
     std::string equation;
     std::string source;
     std::string inputs;
+    bool is_link = false;    ///< it only shows another cell
+    bool is_helper = false;  ///< it only keeps a count beyond the page, draws, or says a sentence
+    bool is_check = false;   ///< it stands among the checks
+    std::string mark;        ///< by which it is known again
+    bool ticked = false;     ///< it is what it was when it was last signed
 };
 
 struct SheetMap {
@@ -72,18 +83,30 @@ struct ReportSignature {
 
 struct Report {
     std::string verdict;  ///< one sentence
+    std::string job;      ///< the texts of the title block, where the workbook has one
     ReportCounts counts;
-    std::vector<ReportFinding> findings;  ///< gravest first
+    std::vector<ReportFinding> findings;  ///< gravest first, those that were accepted last
+    std::vector<RegisterLine> inputs;     ///< those worth a look first
+    std::vector<CheckLine> checks;        ///< those that fail first
     std::vector<SheetMap> map;            ///< sheets with formulas, in order
     std::vector<std::string> drift;       ///< what became of the template; empty without one
     std::vector<ReportSignature> signatures;
     std::vector<std::string> not_checked;  ///< what could not be, each with its reason
     Fingerprint fingerprint;
+    std::optional<Revision> revision;  ///< against an earlier one
+    std::string earlier_name;
 
-    [[nodiscard]] bool found_something() const { return !findings.empty(); }
+    /// Beside what was accepted.
+    [[nodiscard]] bool found_something() const { return findings.size() > counts.accepted; }
 };
 
 [[nodiscard]] Report audit_workbook(const Subject& subject);
+
+/// What a signature of this report stands for, to be kept until then.
+[[nodiscard]] SignedState signed_state(const Report& report);
+
+/// All of it for other programs.
+[[nodiscard]] std::string json_text(const Report& report);
 
 /// A table by RFC 4180. What a spreadsheet would take for a formula begins with an apostrophe.
 [[nodiscard]] std::string csv_text(const Report& report);

@@ -1,77 +1,99 @@
 #include <algorithm>
-#include <initializer_list>
 
 #include "addin/audit/report/report.hpp"
 #include "units/one_line.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::audit {
 
 namespace {
 
-bool is_number(const std::string& text) {
-    return text.find_first_not_of("0123456789.-+eE") == std::string::npos &&
-           text.find_first_of("0123456789") != std::string::npos;
-}
-
-/// A program that opens the table must not compute what stands in it, even one that takes semicolons, tabs or
-/// the ends of lines in it for the ends of fields.
-std::string harmless(const std::string& text) {
-    constexpr std::string_view separators = ";\t\n\r|";
-    std::string made;
-    for (std::size_t at = 0; at <= text.size();) {
-        const std::size_t end = std::min(text.find_first_of(separators, at), text.size());
-        const std::string piece = text.substr(at, end - at);
-        const std::size_t first = std::min(piece.find_first_not_of(" \""), piece.size());
-        const bool starts_formula =
-            first < piece.size() && std::string_view("=+-@").find(piece[first]) != std::string_view::npos;
-        const bool is_argument = is_number(piece.substr(0, piece.find_last_not_of(") ") + 1));
-        if (starts_formula && !is_argument) made += '\'';
-        made += piece;
-        if (end < text.size()) made += text[end];
-        at = end + 1;
-    }
-    return made;
-}
-
-/// Lines of a table stay lines of their field; what commands a terminal is shown as its number.
-std::string shown_in_table(const std::string& text) {
-    std::string made;
-    for (std::size_t at = 0; at <= text.size();) {
-        const std::size_t end = std::min(text.find('\n', at), text.size());
-        made += (at > 0 ? "\n" : "") + on_one_line(std::string_view(text).substr(at, end - at));
-        at = end + 1;
-    }
-    return made;
-}
-
-std::string quoted(const std::string& text) {
-    std::string made = "\"";
-    for (const char c : text) {
-        if (c == '"') made += '"';
-        made += c;
-    }
-    return made + '"';
-}
-
-class Csv {
-public:
-    void row(std::initializer_list<std::string> fields) {
-        bool first = true;
-        for (const std::string& field : fields) {
-            if (!first) text_ += ',';
-            first = false;
-            text_ += quoted(harmless(shown_in_table(field)));
-        }
-        text_ += "\r\n";
-    }
-    [[nodiscard]] std::string take() { return std::move(text_); }
-
-private:
-    std::string text_;
-};
-
 std::string capital(std::string text) {
     if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+/// Columns that are as wide as what stands in them, the last one open.
+class TextTable {
+public:
+    void row(std::vector<std::string> fields) {
+        for (std::string& field : fields) field = on_one_line(field);
+        rows_.push_back(std::move(fields));
+    }
+    [[nodiscard]] std::string text() const {
+        std::vector<std::size_t> widths;
+        for (const auto& row : rows_)
+            for (std::size_t i = 0; i < row.size(); ++i) {
+                if (i >= widths.size()) widths.push_back(0);
+                widths[i] = std::max(widths[i], std::min(row[i].size(), widest));
+            }
+        std::string text;
+        for (const auto& row : rows_) {
+            std::string line = " ";
+            for (std::size_t i = 0; i < row.size(); ++i) {
+                line += ' ' + row[i];
+                if (i + 1 < row.size() && row[i].size() < widths[i])
+                    line.append(widths[i] - row[i].size(), ' ');
+            }
+            text += line.substr(0, line.find_last_not_of(' ') + 1) + '\n';
+        }
+        return text;
+    }
+
+private:
+    static constexpr std::size_t widest = 48;
+    std::vector<std::vector<std::string>> rows_;
+};
+
+std::string inputs_text(const Report& report) {
+    if (report.inputs.empty()) return {};
+    TextTable table;
+    table.row({"cells", "input", "symbol", "value", "template", "usual", "state", "remark"});
+    for (const RegisterLine& input : report.inputs) {
+        std::string remark = input.remark;
+        if (input.when_signed)
+            remark += (remark.empty() ? "" : "; ") + (input.when_signed->empty()
+                                                          ? "new since it was signed"
+                                                          : "when signed " + *input.when_signed);
+        table.row({input.cells, input.label, input.symbol, input.value_and_unit(),
+                   input.in_template.value_or(""), input.usual, std::string(text_of(input.state)), remark});
+    }
+    return "\nregister of inputs\n" + table.text();
+}
+
+std::string checks_text(const Report& report) {
+    if (report.checks.empty()) return {};
+    const auto number = [](const std::optional<double>& value) {
+        return value ? rounded_text(*value) : std::string();
+    };
+    TextTable table;
+    table.row({"cells", "check", "verdict", "demand", "capacity", "unit", "ratio", "rests on"});
+    for (const CheckLine& check : report.checks)
+        table.row({check.cells, check.label, std::string(text_of(check.verdict)), number(check.demand),
+                   number(check.capacity), check.unit, number(check.ratio),
+                   std::string(text_of(check.rests))});
+    return "\nchecks\n" + table.text();
+}
+
+std::string revision_text(const Report& report) {
+    if (!report.revision) return {};
+    std::string text =
+        "\nsince " + on_one_line(report.earlier_name) + "\n  " + report.revision->summary() + '\n';
+    std::optional<Change> last;
+    TextTable table;
+    const auto finish = [&] {
+        text += table.text();
+        table = {};
+    };
+    for (const RevisionLine& line : report.revision->lines) {
+        if (line.change != last) {
+            finish();
+            text += "  " + std::string(title_of(line.change)) + '\n';
+            last = line.change;
+        }
+        table.row({"", line.cells, line.label, line.was + " -> " + line.is, line.says});
+    }
+    finish();
     return text;
 }
 
@@ -79,39 +101,6 @@ constexpr UnitVerdict verdicts[] = {UnitVerdict::consistent, UnitVerdict::incons
                                     UnitVerdict::cannot_tell, UnitVerdict::not_given};
 
 }  // namespace
-
-std::string csv_text(const Report& report) {
-    Csv csv;
-    csv.row({"part", "answer", "title", "cells", "label", "says", "formula", "value", "unit", "equation",
-             "source", "inputs"});
-    const auto line = [&](const std::string& part, const std::string& title, const std::string& says) {
-        csv.row({part, "", title, "", "", says, "", "", "", "", "", ""});
-    };
-    const ReportCounts& counts = report.counts;
-    line("summary", "verdict", report.verdict);
-    line("summary", "formulas", std::to_string(counts.formulas));
-    line("summary", "distinct formulas", std::to_string(counts.distinct));
-    line("summary", "formulas with UC functions", std::to_string(counts.with_own));
-    line("summary", "errors", std::to_string(counts.errors));
-    line("summary", "warnings", std::to_string(counts.warnings));
-    line("summary", "notes", std::to_string(counts.notes));
-    for (const UnitVerdict verdict : verdicts)
-        line("summary", "units " + text_of(verdict), std::to_string(counts.units_that_are(verdict)));
-    for (const std::string& what : report.not_checked) line("not checked", "", what);
-    for (const ReportFinding& finding : report.findings)
-        csv.row({"finding", std::string(text_of(finding.severity)), finding.title, finding.cells,
-                 finding.label, finding.says, "", "", "", "", "", ""});
-    for (const std::string& drift : report.drift) line("template", "", drift);
-    for (const ReportSignature& signature : report.signatures)
-        line("signature", signature.checker + ", " + signature.date, signature.state);
-    if (!report.fingerprint.whole.empty()) line("fingerprint", "whole workbook", report.fingerprint.whole);
-    for (const auto& [sheet, digest] : report.fingerprint.sheets) line("fingerprint", sheet, digest);
-    for (const SheetMap& sheet : report.map)
-        for (const MapLine& one : sheet.lines)
-            csv.row({"formula", text_of(one.verdict), sheet.name, one.cells, one.label, one.reason,
-                     one.formula, one.value, one.unit, one.equation, one.source, one.inputs});
-    return csv.take();
-}
 
 std::string console_text(const Report& report) {
     const ReportCounts& counts = report.counts;
@@ -128,7 +117,13 @@ std::string console_text(const Report& report) {
         if (!finding.cells.empty()) text += " in " + on_one_line(finding.cells);
         if (!finding.label.empty()) text += " (" + on_one_line(finding.label) + ")";
         text += "\n  " + on_one_line(capital(finding.says)) + '\n';
+        if (finding.accepted)
+            text += "  accepted by " +
+                    on_one_line(finding.accepted->name + " " + finding.accepted->date + ": " +
+                                finding.accepted->reason) +
+                    '\n';
     }
+    text += inputs_text(report) + checks_text(report) + revision_text(report);
     if (!report.drift.empty()) text += "\ntemplate\n";
     for (const std::string& drift : report.drift) text += "  " + on_one_line(drift) + '\n';
     for (const ReportSignature& signature : report.signatures)
