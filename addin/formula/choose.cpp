@@ -213,8 +213,15 @@ Node Evaluator::followed(const Node& node, std::vector<Branch>& branches) const 
         branches.push_back({node, choice->node, choice->says});
         return followed(choice->node, branches);
     }
-    Node copy = node;
-    for (Node& part : copy.children) part = followed(part, branches);
+    Node copy;  // without its parts, each of which would be copied once more for every level above it
+    copy.kind = node.kind;
+    copy.text = node.text;
+    copy.number = node.number;
+    copy.reference = node.reference;
+    copy.begin = node.begin;
+    copy.end = node.end;
+    copy.children.reserve(node.children.size());
+    for (const Node& part : node.children) copy.children.push_back(followed(part, branches));
     return copy;
 }
 

@@ -20,8 +20,11 @@ std::optional<std::size_t> rows_of_table(const Evaluator& values, const Node& fo
     const Node taken = values.followed(formula, branches);
     const Function* function = taken.kind == NodeKind::call ? find_function(taken.text) : nullptr;
     if (function == nullptr || function->outcome.type.shape != Shape::table) return std::nullopt;
-    const std::vector<FormulaValue> given = values.arguments(taken, *function);
-    const Answer answer = function->call(cells_of(given));
+    return rows_given(*function, values.arguments(taken, *function));
+}
+
+std::size_t rows_given(const Function& function, const std::vector<FormulaValue>& values) {
+    const Answer answer = function.call(cells_of(values));
     const auto& rows = std::get<ResultRows>(answer);
     std::size_t filled = rows.size();
     while (filled > 1 && std::all_of(rows[filled - 1].begin(), rows[filled - 1].end(), shows_nothing))

@@ -216,6 +216,7 @@ std::vector<FormulaValue> Evaluator::arguments(const Node& call, const Function&
         values[i] = refused_behind([&] { return function.parameters[i].name + ": "; },
                                    [&] { return value_of(call.children[i]); });
     }
+    before_call();
     return values;
 }
 

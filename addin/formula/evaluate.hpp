@@ -96,6 +96,8 @@ protected:
     [[nodiscard]] virtual bool ignores_case() const { return false; }
     /// An error is passed over, as IFERROR does: whatever was noted about its cell is void.
     virtual void forget_blame() const {}
+    /// A function of ours is about to be computed.
+    virtual void before_call() const {}
 
 private:
     [[nodiscard]] bool holds(const Node& condition) const;

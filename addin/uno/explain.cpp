@@ -104,7 +104,7 @@ Explanation explain_call(const SheetValues& sheet, const Node& call) {
         for (const std::string& remark : format_remarks(sheet, call, function)) says += ". Look at " + remark;
         throw refused.saying(says);
     }
-    if (function.outcome.type.shape == Shape::table) explanation.rows = rows_of_table(sheet, call);
+    if (function.outcome.type.shape == Shape::table) explanation.rows = rows_given(function, values);
     explanation.places = places_of(call);
     explanation.text = good_text(function, explanation.derivation, explanation.places);
     for (const std::string& remark : format_remarks(sheet, call, function))
@@ -242,7 +242,8 @@ struct Explained {
 };
 
 Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
-                       const Reference<css::beans::XPropertySet>& document, const OneCell& range) {
+                       const Reference<css::beans::XPropertySet>& document, const OneCell& range,
+                       Effort& effort) {
     const std::string name = cell_name(range);
     const Reference<css::table::XCell> cell = range->getCellByPosition(0, 0);
     Explanation explanation;
@@ -258,8 +259,9 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
     }
     const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
     OneCell blamed;
-    const SheetValues sheet(context, document, on_sheet->getSpreadsheet(), blamed);
+    const SheetValues sheet(context, document, on_sheet->getSpreadsheet(), blamed, effort);
     try {
+        effort.spend(Effort::of_formula);
         std::string formula = to_string(cell->getFormula());
         const bool is_array = formula.starts_with("{=");
         if (is_array) formula = formula.substr(1, formula.size() - 2);
@@ -306,24 +308,26 @@ Address key_of(const OneCell& cell) {
 Explanation explain(const Reference<css::uno::XComponentContext>& context,
                     const Reference<css::beans::XPropertySet>& document,
                     const Reference<css::table::XCellRange>& range) {
-    const auto [asked, blamed] = explain_cell(context, document, range);
+    Effort effort;
+    const auto [asked, blamed] = explain_cell(context, document, range, effort);
     if (!blamed.is()) return asked;
 
     // From cell to cell to the one where the error begins, or to one that was passed already.
     std::set<Address> passed = {key_of(range), key_of(blamed)};
     OneCell root = blamed;
-    Explained at_root = explain_cell(context, document, root);
+    Explained at_root = explain_cell(context, document, root, effort);
     constexpr std::size_t most_cells = 200;  // each cell of a long column of errors would follow all others
-    while (at_root.blamed.is() && passed.size() < most_cells &&
+    while (at_root.blamed.is() && !effort.is_spent() && passed.size() < most_cells &&
            passed.insert(key_of(at_root.blamed)).second) {
         root = at_root.blamed;
-        at_root = explain_cell(context, document, root);
+        at_root = explain_cell(context, document, root, effort);
     }
-    const bool goes_on = at_root.blamed.is() && !passed.contains(key_of(at_root.blamed));
+    const bool goes_on =
+        effort.is_spent() || (at_root.blamed.is() && !passed.contains(key_of(at_root.blamed)));
     Explanation explanation = asked;
     std::string& text = explanation.text;
     if (goes_on) {
-        text += " and so on, " + std::to_string(most_cells) + " cells so far; UC.WHY(" +
+        text += " and so on, " + std::to_string(passed.size()) + " cells so far; UC.WHY(" +
                 name_seen_from(range, root) + ") follows it from there";
         return explanation;
     }

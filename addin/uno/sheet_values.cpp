@@ -68,21 +68,24 @@ std::string sheet_prefix_of(const Reference<css::table::XCellRange>& range) {
 SheetValues::SheetValues(const Reference<css::uno::XComponentContext>& context,
                          const Reference<css::beans::XPropertySet>& document,
                          const Reference<css::sheet::XSpreadsheet>& own_sheet,
-                         Reference<css::table::XCellRange>& blamed)
+                         Reference<css::table::XCellRange>& blamed, Effort& effort)
     : context_(context),
       document_(document),
       sheets_(document, UNO_QUERY),
       own_sheet_(own_sheet),
-      blamed_(blamed) {}
+      blamed_(blamed),
+      effort_(effort) {}
 
 void SheetValues::count_cells(const Reference<css::table::XCellRange>& range) const {
-    constexpr std::int64_t most_cells = 500000;
     const css::table::CellRangeAddress at =
         Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY)->getRangeAddress();
-    followed_->cells += (std::int64_t{at.EndRow} - at.StartRow + 1) * (at.EndColumn - at.StartColumn + 1);
-    if (followed_->cells > most_cells)
-        refuse_value("the formula takes more than " + std::to_string(most_cells) +
-                     " cells, which are too many to be read once more for an explanation");
+    const std::int64_t cells =
+        (std::int64_t{at.EndRow} - at.StartRow + 1) * (at.EndColumn - at.StartColumn + 1);
+    effort_.spend(Effort::of_range + Effort::of_cell * cells);
+}
+
+void SheetValues::before_call() const {
+    effort_.spend(Effort::of_function);
 }
 
 void SheetValues::refuse_errors(const Reference<css::table::XCellRange>& range,
@@ -179,13 +182,13 @@ std::optional<CellReference> SheetValues::cells_of_name(const Node& node) const 
 }
 
 std::u16string SheetValues::joined_text(double number) const {
-    const Reference<css::sheet::XFunctionAccess> access = function_access();
+    effort_.spend(Effort::of_foreign_call);
     Sequence<Any> parts(2);
     parts.getArray()[0] <<= number;
     parts.getArray()[1] <<= rtl::OUString();
     Any joined;
     try {
-        joined = access->callFunction("CONCATENATE", parts);
+        joined = function_access()->callFunction("CONCATENATE", parts);
     } catch (const css::uno::Exception&) {
         return Evaluator::joined_text(number);
     }
@@ -204,30 +207,49 @@ FormulaValue SheetValues::value_of_name(const Node& node) const {
     if (range_of(node).is()) return value_of_reference(node);
     const Reference<css::sheet::XNamedRange> defined = named(node.text);
     if (!defined.is()) refuse_value("the name '" + node.text + "' is not defined in this workbook");
-    if (const auto known = followed_->names.find(node.text); known != followed_->names.end())
-        return known->second;
-    std::vector<std::string>& around = followed_->around;
-    if (std::find(around.begin(), around.end(), node.text) != around.end())
-        refuse_value("the name '" + node.text + "' goes round in a circle");
-    constexpr std::size_t deepest = 200;
-    if (around.size() >= deepest)
-        refuse_value("the name '" + node.text + "' rests on names that rest on names, more than " +
-                     std::to_string(deepest) + " deep: give one of them a cell of its own");
-    around.push_back(node.text);
-    const std::shared_ptr<void> leaves(nullptr, [&around](void*) { around.pop_back(); });
-    FormulaValue value = value_of(parse_formula(to_string(defined->getContent())));
-    followed_->names.emplace(node.text, value);
-    return value;
+    effort_.spend(Effort::of_name);
+    auto known = followed_->names.find(node.text);
+    if (known == followed_->names.end())
+        known = followed_->names.emplace(node.text, outcome_of_name(node.text, defined)).first;
+    if (const Refused* refused = std::get_if<Refused>(&known->second.outcome)) {
+        blamed_ = known->second.blamed;
+        throw Refused(*refused);
+    }
+    return std::get<FormulaValue>(known->second.outcome);
 }
 
-Reference<css::sheet::XFunctionAccess> SheetValues::function_access() const {
-    return {context_->getServiceManager()->createInstanceWithContext("com.sun.star.sheet.FunctionAccess",
-                                                                     context_),
-            UNO_QUERY};
+SheetValues::KnownName SheetValues::outcome_of_name(const std::string& name,
+                                                    const Reference<css::sheet::XNamedRange>& defined) const {
+    std::vector<std::string>& around = followed_->around;
+    if (std::find(around.begin(), around.end(), name) != around.end())
+        refuse_value("the name '" + name + "' goes round in a circle");
+    constexpr std::size_t deepest = 200;
+    if (around.size() >= deepest)
+        throw Refused(Cause::value,
+                      "the name '" + name + "' rests on names that rest on names, more than " +
+                          std::to_string(deepest) + " deep: give one of them a cell of its own",
+                      Refusal::not_followed);
+    around.push_back(name);
+    const std::shared_ptr<void> leaves(nullptr, [&around](void*) { around.pop_back(); });
+    try {
+        return {value_of(parse_formula(to_string(defined->getContent()))), {}};
+    } catch (const Refused& refused) {
+        // Remembered too: IFERROR would ask again, and so on for each name that rests on it.
+        if (refused.refusal() == Refusal::not_followed) throw;
+        return {refused, blamed_};
+    }
+}
+
+const Reference<css::sheet::XFunctionAccess>& SheetValues::function_access() const {
+    if (!followed_->calc.is())
+        followed_->calc.set(context_->getServiceManager()->createInstanceWithContext(
+                                "com.sun.star.sheet.FunctionAccess", context_),
+                            UNO_QUERY);
+    return followed_->calc;
 }
 
 FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {
-    const Reference<css::sheet::XFunctionAccess> access = function_access();
+    effort_.spend(Effort::of_foreign_call);
     Sequence<Any> values(static_cast<sal_Int32>(node.children.size()));
     for (std::size_t i = 0; i < node.children.size(); ++i) {
         Any& slot = values.getArray()[i];
@@ -245,7 +267,7 @@ FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {
     }
     Any result;
     try {
-        result = access->callFunction(to_oustring(node.text), values);
+        result = function_access()->callFunction(to_oustring(node.text), values);
     } catch (const css::uno::Exception&) {
         throw Refused(Cause::value,
                       node.text +

@@ -10,14 +10,15 @@
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
-#include <cstdint>
 #include <map>
 #include <memory>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "addin/formula/evaluate.hpp"
+#include "addin/uno/effort.hpp"
 
 namespace css = com::sun::star;
 
@@ -30,10 +31,11 @@ namespace undercroft::addin {
 class SheetValues final : public Evaluator {
 public:
     /// \param blamed becomes the cell for whose error a value was refused; a sentence has no room for it
+    /// \param effort is spent on whatever is read
     SheetValues(const css::uno::Reference<css::uno::XComponentContext>& context,
                 const css::uno::Reference<css::beans::XPropertySet>& document,
                 const css::uno::Reference<css::sheet::XSpreadsheet>& own_sheet,
-                css::uno::Reference<css::table::XCellRange>& blamed);
+                css::uno::Reference<css::table::XCellRange>& blamed, Effort& effort);
 
     /// The cells that a reference or a defined name stands for; empty when it stands for none.
     [[nodiscard]] css::uno::Reference<css::table::XCellRange> range_of(const Node& node) const;
@@ -48,19 +50,27 @@ protected:
     [[nodiscard]] std::u16string joined_text(double number) const override;
     [[nodiscard]] bool ignores_case() const override;
     void forget_blame() const override { blamed_.clear(); }
+    void before_call() const override;
 
 private:
-    [[nodiscard]] css::uno::Reference<css::sheet::XFunctionAccess> function_access() const;
+    [[nodiscard]] const css::uno::Reference<css::sheet::XFunctionAccess>& function_access() const;
     /// One cell, which Calc hands over by its value, and not a range of one.
     [[nodiscard]] bool stands_for_cell(const Node& node) const;
-    /// What was looked at for one explanation: names are read once, and no explanation holds up the sheet.
+    /// What a name came to: a value, or a refusal and the cell that it blames.
+    struct KnownName {
+        std::variant<FormulaValue, Refused> outcome;
+        css::uno::Reference<css::table::XCellRange> blamed;
+    };
+    /// What was looked at in one formula.
     struct Followed {
-        std::map<std::string, FormulaValue> names;
-        std::vector<std::string> around;  ///< names whose expressions stand around what is read
-        std::int64_t cells = 0;
+        std::map<std::string, KnownName> names;  ///< each is read once
+        std::vector<std::string> around;         ///< names whose expressions stand around what is read
+        css::uno::Reference<css::sheet::XFunctionAccess> calc;
     };
 
-    /// Counts the cells of a range that is read. \throws Refused(value) when they are too many.
+    [[nodiscard]] KnownName outcome_of_name(
+        const std::string& name, const css::uno::Reference<css::sheet::XNamedRange>& defined) const;
+    /// Spends on the cells of a range that is read.
     void count_cells(const css::uno::Reference<css::table::XCellRange>& range) const;
     /// Says which cell of a range holds an error. \throws Refused(value) when one does.
     void refuse_errors(const css::uno::Reference<css::table::XCellRange>& range,
@@ -76,6 +86,7 @@ private:
     css::uno::Reference<css::sheet::XSpreadsheetDocument> sheets_;
     css::uno::Reference<css::sheet::XSpreadsheet> own_sheet_;
     css::uno::Reference<css::table::XCellRange>& blamed_;
+    Effort& effort_;
     std::unique_ptr<Followed> followed_ = std::make_unique<Followed>();
 };
 

@@ -68,7 +68,9 @@ Extent extent_of(const Reference<css::uno::XComponentContext>& context,
     if (cell->getType() != css::table::CellContentType_FORMULA) return extent_of_rows(sheet, at);
 
     CellRange blamed;
-    const SheetValues values(context, document, sheet, blamed);
+    constexpr std::int64_t most = 10 * Effort::for_one_cell;  // the cell's own value rests on it
+    Effort effort(most);
+    const SheetValues values(context, document, sheet, blamed, effort);
     const std::optional<std::size_t> rows = rows_of_table(values, parse_formula(formula));
     if (!rows) return extent_of_rows(sheet, at);
     const CellRangeAddress array = array_at(sheet, first, is_array);

@@ -77,6 +77,8 @@ fs::path Outputs::beside(const fs::path& place) {
         office_.keeper().folder().filename().string() + "-" + std::to_string(files_.size());
     const fs::path file = folder_of(place) / (".undercroft-" + id + "-" + place.filename().string());
     office_.keeper().clear_up(file);
+    // The office's own, while it writes; one that is killed leaves it.
+    office_.keeper().clear_up(folder_of(place) / (".~lock." + file.filename().string() + "#"));
     files_.emplace_back(file, place);
     return file;
 }

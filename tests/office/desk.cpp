@@ -1,5 +1,6 @@
 #include "tests/office/desk.hpp"
 
+#include <time.h>  // NOLINT(modernize-deprecated-headers): clock_getcpuclockid() is of POSIX
 #include <unistd.h>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/configuration/theDefaultProvider.hpp>
@@ -10,6 +11,7 @@
 
 #include <fstream>
 #include <memory>
+#include <stdexcept>
 
 namespace undercroft::tests {
 
@@ -73,6 +75,14 @@ double memory_of(const sheets::Office& office) {
         pages += resident;
     }
     return pages * static_cast<double>(sysconf(_SC_PAGESIZE)) / (1024.0 * 1024.0);
+}
+
+double processor_time_of(const sheets::Office& office) {
+    clockid_t clock = 0;
+    timespec spent{};
+    if (clock_getcpuclockid(office.process(), &clock) != 0 || clock_gettime(clock, &spent) != 0)
+        throw std::runtime_error("the office's processor time cannot be read");
+    return static_cast<double>(spent.tv_sec) + 1e-9 * static_cast<double>(spent.tv_nsec);
 }
 
 Desk& Desk::put_array(const std::string& range, const std::string& formula) {

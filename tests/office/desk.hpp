@@ -26,6 +26,9 @@ void set_locale(const sheets::Office& office, const std::string& locale);
 /// Resident memory of the processes of an office, in MiB.
 [[nodiscard]] double memory_of(const sheets::Office& office);
 
+/// Processor time that an office has spent, in seconds: what others do on the machine does not count.
+[[nodiscard]] double processor_time_of(const sheets::Office& office);
+
 /// A blank sheet.
 class Desk {
 public:
