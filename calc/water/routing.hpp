@@ -17,9 +17,10 @@ namespace undercroft::calc {
 ///   the mean inflow, or more would flow out than is there, is halved until it does not (dt at most
 ///   2 dS/dQ); its parts are rows too.
 /// - Without `step`, the spacing of inflow is halved until one more halving changes the greatest outflow
-///   and the greatest volume by less than 0.1 %.
+///   and the greatest volume by less than 0.1 %, and the greatest depth is that of exact routing to 0.2 %.
 /// - After its last row inflow falls to 0 by the next step.
-/// - A rating that does not start from 0 takes effect over the switching rise: an empty bed lets nothing out.
+/// - A rating that does not start from 0 takes effect over the switching rise, at most a thousandth of the
+///   greatest depth: an empty bed lets nothing out.
 /// - The rows run on until the bed is empty (0.1 % of the greatest volume above its dead storage is left), or
 ///   to 10 times the time of inflow.
 /// \throws Refused(domain) when inflow has fewer than two rows, times that do not rise or a flow below 0,
@@ -29,6 +30,11 @@ namespace undercroft::calc {
 [[nodiscard]] RoutedTable route_pool(const Hydrograph& inflow, const StorageTable& storage,
                                      const RatingTable& rating, std::optional<Time> step,
                                      Length initial_depth);
+
+/// Refuses routed rows whose greatest depth is not that of flood_marks to 0.2 %: their step is too long.
+/// \throws Refused(domain) with the error and both depths.
+void require_peak_kept(const RoutedTable& rows, const Hydrograph& inflow, const StorageTable& storage,
+                       const RatingTable& rating, Length initial_depth);
 
 /// The greatest depth of that routing. \throws Refused as route_pool.
 [[nodiscard]] Length greatest_routed_depth(const Hydrograph& inflow, const StorageTable& storage,

@@ -118,7 +118,7 @@ public:
     }
 
     /// What there is against what is wanted, or why the check is open, before the note.
-    void put_sentence(const rows::Comparison& comparison) {
+    void put_sentence(const rows::Comparison& comparison, const std::string& other_words = {}) {
         const Wording words = wording_of(comparison.sense);
         keep(Helper::least_text, words.holds);
         keep(Helper::most_text, words.fails);
@@ -133,25 +133,44 @@ public:
         const std::string difference = "ABS(" + there + "-" + wanted + ")";
         const std::string verdict = "[." + cell_text(at_, value_column) + "]";
         const std::string passes = verdict + "=1";
-        const std::string note = cell(Helper::kept_note);
         put(Helper::state, "OpenCount",
             "IF(AND(ISNUMBER(" + there + ");ISNUMBER(" + wanted + ");NOT(ISERROR(" + verdict + ")));" +
                 shown(there) + "&IF(" + passes + ";" + cell(Helper::least_text) + ";" +
                 cell(Helper::most_text) + ")&" + shown(wanted) + "&IF(" + passes + ";\"\";" +
-                cell(Helper::usual_words) + "&" + shown(difference) + ");IF(ISTEXT(" + verdict + ");" +
-                verdict + ";\"\"))");
+                cell(Helper::usual_words) + "&" + shown(difference) + ");" +
+                (other_words.empty() ? otherwise(other_words) : cell(Helper::check_words) + "&\"\"") + ")");
+        if (!other_words.empty()) put(Helper::check_words, "OpenCount", otherwise(other_words));
+        put_note();
+    }
+
+    /// The same where there are no two numbers: words, or why the check is open.
+    void put_words(const std::string& words) {
+        put(Helper::state, "OpenCount", otherwise(words));
+        put_note();
+    }
+
+private:
+    [[nodiscard]] std::string otherwise(const std::string& words) const {
+        const std::string verdict = "[." + cell_text(at_, value_column) + "]";
+        const std::string open = "IF(ISTEXT(" + verdict + ");" + verdict + ";";
+        if (words.empty()) return open + "\"\")";
+        return "IF(ISERROR(" + verdict + ");\"\";" + open + "IFERROR(" + words + ";\"\")))";
+    }
+
+    void put_note() {
+        const std::string note = cell(Helper::kept_note);
         writer_
             .put_formula(at_, note_column, "Note",
                          cell(Helper::state) + "&IF(LEN(" + note + ")>0;\"; \"&" + note + ";\"\")")
             .columns = writer_.note_columns();
     }
 
-private:
     CellWriter& writer_;
     int at_;
 };
 
-void fill_comparison(CellWriter& writer, const Row& row, const rows::Comparison& comparison, int at) {
+/// The two symbols of a comparison. \return the place of its limit.
+const Place& put_symbols(CellWriter& writer, const Row& row, const rows::Comparison& comparison, int at) {
     const Place& left = writer.place_of(row.line, comparison.left);
     const Place& right = writer.place_of(row.line, comparison.right);
     if (!left.is_pair || !right.is_pair) writer.mistake(row.line, "a check compares two numbers with units");
@@ -159,15 +178,41 @@ void fill_comparison(CellWriter& writer, const Row& row, const rows::Comparison&
     if (!left.symbol.empty() && !right.symbol.empty())
         writer.put_text(at, symbol_column, "Symbol",
                         left.symbol + " " + wording_of(comparison.sense).symbol + " " + right.symbol);
-    put_verdict(writer, at, value_column, verdict_of(writer, comparison, right)).columns = 2;
-    CheckRow numbers(writer, at);
-    numbers.put_numbers(comparison, comparison.right.ends_with("_level"));
-    if (!row.note.empty()) numbers.keep(Helper::kept_note, row.note);
-    numbers.put_sentence(comparison);
+    return right;
+}
+
+/// As high as the note asks for with what is said before it.
+void leave_room(CellWriter& writer, const Row& row, int at) {
     const std::string room_for_values(38, '0');  // "123.4 m3 < 234.5 m3: short by 111.1 m3"
     writer.set_height(at, std::max(lines_of_text(row.description, symbol_column - description_column),
                                    lines_of_text(room_for_values + "; " + row.note, writer.note_columns(),
                                                  small_character_cm)));
+}
+
+void fill_comparison(CellWriter& writer, const Row& row, const rows::Comparison& comparison, int at) {
+    const Place& limit = put_symbols(writer, row, comparison, at);
+    put_verdict(writer, at, value_column, verdict_of(writer, comparison, limit)).columns = 2;
+    CheckRow numbers(writer, at);
+    numbers.put_numbers(comparison, comparison.right.ends_with("_level"));
+    if (!row.note.empty()) numbers.keep(Helper::kept_note, row.note);
+    numbers.put_sentence(comparison);
+    leave_room(writer, row, at);
+}
+
+void fill_ruling(CellWriter& writer, const Row& row, const rows::Ruling& ruling, int at) {
+    put_verdict(writer, at, value_column, writer.stored(row.line, ruling.formula)).columns = 2;
+    if (!ruling.numbers && ruling.words.empty()) return;
+    CheckRow numbers(writer, at);
+    if (!row.note.empty()) numbers.keep(Helper::kept_note, row.note);
+    const std::string words = ruling.words.empty() ? "" : writer.stored(row.line, ruling.words);
+    if (ruling.numbers) {
+        (void)put_symbols(writer, row, *ruling.numbers, at);
+        numbers.put_numbers(*ruling.numbers, ruling.numbers->right.ends_with("_level"));
+        numbers.put_sentence(*ruling.numbers, words);
+    } else {
+        numbers.put_words(words);
+    }
+    leave_room(writer, row, at);
 }
 
 }  // namespace
@@ -176,9 +221,7 @@ void fill_check(CellWriter& writer, const Row& row, const rows::Check& check, in
     writer.put_common(row, at, true);
     std::visit(
         Overloaded{[&](const rows::Comparison& comparison) { fill_comparison(writer, row, comparison, at); },
-                   [&](const std::string& formula) {
-                       put_verdict(writer, at, value_column, writer.stored(row.line, formula)).columns = 2;
-                   }},
+                   [&](const rows::Ruling& ruling) { fill_ruling(writer, row, ruling, at); }},
         check.demand.in(writer.system()));
 }
 

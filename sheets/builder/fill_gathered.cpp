@@ -162,7 +162,8 @@ CheckNumbers numbers_of(const CellWriter& writer, const Sheet& other, const Row&
     CheckNumbers numbers;
     numbers.verdict = writer.cell_reference(other.name, place.row, value_column);
     const rows::Demand& demand = row.as<rows::Check>()->demand.in(writer.system());
-    if (!std::holds_alternative<rows::Comparison>(demand)) return numbers;
+    if (const auto* ruling = std::get_if<rows::Ruling>(&demand); ruling != nullptr && !ruling->numbers)
+        return numbers;
     numbers.demand = cell(Helper::demand);
     numbers.capacity = cell(Helper::capacity);
     numbers.unit = "TRIM(" + cell(Helper::check_unit) + ")";

@@ -28,7 +28,7 @@ std::string rows_of(const SheetGrid& grid, int first_column, int last_column) {
 constexpr const char* heads[] = {
     "Fails",    "Open",  "To give", "Impossible", "Not listed",   "Unusual",
     "Assumed",  "State", "Demand",  "Capacity",   "Unit of both", "Demand/capacity",
-    "Decimals", "Least", "Most",    "Usual from", "Usual to"};
+    "Decimals", "Words", "Least",   "Most",       "Usual from",   "Usual to"};
 
 /// Whether each check fails or is open, by row.
 void count_checks(CellWriter& writer) {

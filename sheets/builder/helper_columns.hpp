@@ -27,6 +27,7 @@ enum class Helper {
     check_unit,
     ratio,
     decimals,
+    check_words,  ///< its sentence where it has no two numbers
     // Of an entry, in the unit that stands beside it.
     least,
     most,

@@ -59,8 +59,7 @@ std::string take_end(std::string& text, const std::string& word) {
     return end;
 }
 
-rows::Demand demand_in(const Fields& fields, std::string text) {
-    if (text.starts_with("=")) return text.substr(1);
+rows::Comparison comparison_in(const Fields& fields, std::string text) {
     using Sense = rows::Comparison::Sense;
     rows::Comparison made;
     const std::string otherwise = take_end(text, "else");
@@ -79,6 +78,16 @@ rows::Demand demand_in(const Fields& fields, std::string text) {
         return made;
     }
     fields.mistake("a check is A >= B, A <= B, A > B, A < B or = FORMULA");
+}
+
+rows::Demand demand_in(const Fields& fields, std::string text) {
+    if (!text.starts_with("=")) return comparison_in(fields, text);
+    rows::Ruling made;
+    made.words = take_end(text, "says");
+    const std::string numbers = take_end(text, "shows");
+    if (!numbers.empty()) made.numbers = comparison_in(fields, numbers);
+    made.formula = text.substr(1);
+    return made;
 }
 
 RowKind check(const Fields& fields) {
@@ -106,7 +115,8 @@ constexpr Form forms[] = {
      true},
     {"result KEY | DESCRIPTION | SYMBOL | UNIT | FORMULA | NOTE", 5, 6, true, true, result},
     {"words KEY | DESCRIPTION | SYMBOL | FORMULA | NOTE", 4, 5, true, true, words},
-    {"check KEY | DESCRIPTION | A >= B or A <= B or = FORMULA | NOTE", 3, 4, false, true, check},
+    {"check KEY | DESCRIPTION | A >= B or A <= B or = FORMULA shows A >= B says WORDS | NOTE", 3, 4, false,
+     true, check},
     {"table KEY | TITLE | ROWS | COLUMN; COLUMN | FORMULA | NOTE", 5, 6, false, true, read_table},
     {"grid KEY | TITLE | COLUMN, unit U; COLUMN | NOTE", 3, 4, false, true, read_grid},
     {"list KEY | TITLE | COLUMN, span 2; COLUMN := FORMULA | NOTE", 3, 4, false, true, read_list},

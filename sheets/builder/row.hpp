@@ -73,8 +73,14 @@ struct Comparison {
     bool waits = false;     ///< where it does not hold it is open, not failed
 };
 
-/// A comparison, or a formula that gives 1, 0 or a text such as "open".
-using Demand = std::variant<Comparison, std::string>;
+/// A formula that gives 1, 0 or a text such as "open", where two keys alone do not decide.
+struct Ruling {
+    std::string formula;
+    std::optional<Comparison> numbers = {};  ///< shown beside the verdict, as far as both are numbers
+    std::string words = {};                  ///< a formula: the sentence where they are not
+};
+
+using Demand = std::variant<Comparison, Ruling>;
 
 /// Passes or fails.
 struct Check {

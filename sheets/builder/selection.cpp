@@ -29,12 +29,12 @@ public:
     void operator()(const rows::Words& words) { add(words.formula); }
     void operator()(const rows::Table& table) { add(table.formula); }
     void operator()(const rows::Check& check) {
-        std::visit(Overloaded{[this](const std::string& formula) { add(formula); },
-                              [this](const rows::Comparison& comparison) {
-                                  keys_.push_back(comparison.left);
-                                  keys_.push_back(comparison.right);
-                                  if (!comparison.condition.empty()) keys_.push_back(comparison.condition);
-                              }},
+        std::visit(Overloaded{[this](const rows::Ruling& ruling) {
+                                  add(ruling.formula);
+                                  add(ruling.words);
+                                  if (ruling.numbers) add(*ruling.numbers);
+                              },
+                              [this](const rows::Comparison& comparison) { add(comparison); }},
                    check.demand.in(system_));
     }
     void operator()(const rows::List& list) {
@@ -54,6 +54,11 @@ public:
 
 private:
     void add(const DualText& formula) { add(formula.in(system_)); }
+    void add(const rows::Comparison& comparison) {
+        keys_.push_back(comparison.left);
+        keys_.push_back(comparison.right);
+        if (!comparison.condition.empty()) keys_.push_back(comparison.condition);
+    }
     void add(const std::string& formula) {
         for (std::string& key : keys_in(formula)) keys_.push_back(std::move(key));
     }

@@ -11,13 +11,17 @@ TEST_CASE("storage must rise from each row to the next, not only over all") {
                refuses_domain("volume"));
 }
 
-TEST_CASE("where the rating falls in its last span a long step gives what a short one gives") {
+TEST_CASE("where the rating falls in its last span a long step gives what a short one gives, or is refused") {
     const FormulaDesk desk;
     const std::string pool = "{0;0|1;10|2;20}; {0;0|1;50|2;10}";  // m and m3; m and L/s
     const std::string rain = "{0;0|5;90|10;0}";                   // min and L/s
     const double fine = desk.number("UC.ROUTE.DEPTH(" + rain + "; " + pool + "; \"1 s\")");
     CHECK(fine > 1);  // the falling span is reached
-    CHECK(desk.number("UC.ROUTE.DEPTH(" + rain + "; " + pool + "; \"5 min\")") == Approx(fine).epsilon(0.05));
+    CHECK(desk.number("UC.ROUTE.DEPTH(" + rain + "; " + pool + "; \"0.5 min\")") ==
+          Approx(fine).epsilon(2e-3));
+    CHECK(desk.number("UC.ROUTE.DEPTH(" + rain + "; " + pool + ")") == Approx(fine).epsilon(2e-3));
+    CHECK_THAT(refusal_of("UC.ROUTE.DEPTH(" + rain + "; " + pool + "; \"5 min\")"),
+               refuses_domain("the step is too long: the greatest depth would be 1.23923 m"));
 }
 
 TEST_CASE("loads are the more of those by volume and by mass, rounded up") {

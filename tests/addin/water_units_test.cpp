@@ -106,7 +106,7 @@ TEST_CASE("a table of ours goes into the next function as it is, with its units"
     const auto routed = [&](const std::string& storage_units, const std::string& rating_units) {
         return "INDEX(UC.ROUTE.POOL(UC.HYDROGRAPH.RATIONAL(0.8; 2000; 60; 20; 10; 5); UC.STAGE.STORAGE(10; " +
                bed + "; " + storage_units + "); UC.OUTLET.RATING(" + outlets + "; \"1 m\"; 20; " +
-               rating_units + "); 5); 7; 5)";
+               rating_units + "); 1); 7; 5)";
     };
     const double in_si = desk.number(routed("", ""));
     CHECK(in_si > 0);

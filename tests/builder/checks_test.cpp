@@ -91,6 +91,40 @@ TEST_CASE("a check by formula keeps its note") {
     CHECK_FALSE(sheet.cells.contains(place_of(helper(6, Helper::demand))));
 }
 
+TEST_CASE(
+    "a check by formula shows its numbers as far as there are two, and says words where there are none") {
+    const char* keys = "result a_b | A | a | mm | UC.A(1; @)\nresult l_l | L | a_min | m | UC.L(1; @)\n";
+    const std::string text =
+        std::string(keys) +
+        "check c_c | C | = IF(ISTEXT(l_l.value); 0; UC.ATLEAST(a_b; l_l)) shows a_b >= l_l "
+        "says \"None is: \"&c_c.value | Note";
+    const SheetGrid sheet = sheet_of(text);
+    CHECK(formula_at(sheet, "G7") == " IF(ISTEXT([.G6]); 0; UNDERCROFT.UC.ATLEAST(a_b; l_l))");
+    CHECK(text_at(sheet, "F7") == "a ≥ a_min");
+    CHECK(helper_formula(sheet, 7, Helper::capacity) ==
+          "IFERROR(UNDERCROFT.UC.CONVERT(a_b;[.H6]&\"\");\"-\")");
+    CHECK(helper_formula(sheet, 7, Helper::demand) == "IFERROR(UNDERCROFT.UC.CONVERT(l_l;[.H6]&\"\");\"-\")");
+    const std::string words =
+        "IF(ISERROR([.G7]);\"\";IF(ISTEXT([.G7]);[.G7];IFERROR(\"None is: \"&[.G7];\"\")))";
+    CHECK(helper_formula(sheet, 7, Helper::check_words) == words);
+    CHECK_THAT(helper_formula(sheet, 7, Helper::state), Contains(helper_cell(7, Helper::check_words)));
+    CHECK_THAT(helper_formula(sheet, 7, Helper::state), Contains("FIXED("));
+    CHECK_THAT(formula_at(sheet, "I7"), Contains(helper_cell(7, Helper::state)));
+
+    const SheetGrid in_words =
+        sheet_of("words g_g | G | | UC.G(1)\ncheck c_c | C | = UC.FITS(g_g) says \"No number: \"&g_g | Note");
+    CHECK(formula_at(in_words, "G6") == " UNDERCROFT.UC.FITS(g_g)");
+    CHECK(helper_formula(in_words, 6, Helper::state) ==
+          "IF(ISERROR([.G6]);\"\";IF(ISTEXT([.G6]);[.G6];IFERROR(\"No number: \"&g_g;\"\")))");
+    CHECK_FALSE(in_words.cells.contains(place_of(helper(6, Helper::demand))));
+    CHECK(mistake_of({"sheet Pit | P\n" + std::string(keys) + "check c_c | C | = 1 shows a_b\n"}) ==
+          "line 4: a check is A >= B, A <= B, A > B, A < B or = FORMULA");
+    CHECK(mistake_of({"sheet Pit | P\n" + std::string(keys) + "check c_c | C | = 1 shows a_b >= no_key\n"}) ==
+          "sheet Pit, line 4: 'no_key' is no key of this workbook");
+    CHECK(mistake_of({"sheet Pit | P\n" + std::string(keys) + "check c_c | C | = 1 says no_key\n"}) ==
+          "sheet Pit, line 4: 'no_key' is no key of this workbook, in: no_key");
+}
+
 TEST_CASE("a check leaves room for the values that it compares") {
     const auto height = [](const std::string& check) {
         return sheet_of("input a_b | A | | 1 m\ninput l_l | L | | 1 m\n" + check).row_heights_cm.at(6);

@@ -140,8 +140,8 @@ TEST_CASE("a check compares two keys, or has a formula") {
     CHECK(std::get<rows::Comparison>(late).waits);
 
     const auto formula = kind_of<rows::Check>("check gap_wide | Wide | = IF(a_b>=1; 1; 0)").demand.si;
-    REQUIRE(std::holds_alternative<std::string>(formula));
-    CHECK(std::get<std::string>(formula) == " IF(a_b>=1; 1; 0)");
+    REQUIRE(std::holds_alternative<rows::Ruling>(formula));
+    CHECK(std::get<rows::Ruling>(formula).formula == " IF(a_b>=1; 1; 0)");
 
     CHECK(mistake_in("check gap_wide | Wide | row_gap = least_gap") ==
           "line 2: a check is A >= B, A <= B, A > B, A < B or = FORMULA");

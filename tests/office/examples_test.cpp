@@ -95,7 +95,7 @@ struct Peak {
     double depth = 0, time = 0, outflow = 0;
 };
 Peak routed(double peak_inflow, const Curve& held, const Curve& flow, double top) {
-    constexpr double step = 600;
+    constexpr double step = 120;
     const auto inflow = [&](double t) {
         const double minutes = t / 60;
         if (minutes < 10) return peak_inflow * minutes / 10;

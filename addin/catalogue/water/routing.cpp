@@ -7,12 +7,22 @@ namespace undercroft::addin {
 
 namespace {
 
+calc::RoutedTable routed(const calc::Hydrograph& inflow, const calc::StorageTable& storage,
+                         const calc::RatingTable& rating, std::optional<Time> step, Length initial_depth) {
+    calc::require_whole_inflow(inflow);
+    calc::RoutedTable rows = calc::route_pool(inflow, storage, rating, step, initial_depth);
+    calc::require_peak_kept(rows, inflow, storage, rating, initial_depth);
+    return rows;
+}
+
 /// What goes through a pool, said once for the functions that route it.
 Entry& takes_routing(Entry& entry) {
     entry.equation("(I1 + I2) + (2 S1/dt - Q1) = 2 S2/dt + Q2")
         .source("Chow, Maidment and Mays, Applied Hydrology (1988), sec. 8.2: storage indication")
         .caution(
-            "A step in which the outflow would swing past the mean inflow is halved. Beyond the top of the "
+            "A step in which the outflow would swing past the mean inflow is halved; one so long that the "
+            "greatest depth is more than 0.2 % away from that of exact routing is refused. Beyond the top of "
+            "the "
             "storage table nothing is extrapolated: the sentence says when and by what the bed overflows")
         .takes("inflow", "t, I",
                "Two columns: time and flow, such as UC.HYDROGRAPH.STORM gives; to the end, where it is below "
@@ -30,8 +40,7 @@ Function table_entry() {
     auto table = function("UC.ROUTE.POOL",
                           [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
                              std::optional<Time> step, Length initial_depth) {
-                              calc::require_whole_inflow(inflow);
-                              return calc::route_pool(inflow, storage, rating, step, initial_depth);
+                              return routed(inflow, storage, rating, step, initial_depth);
                           });
     table
         .says(
@@ -80,7 +89,7 @@ Function table_entry() {
             "\"min;ft3/s;ft;ft3;ft3/s\"); 85; 5)",
             "269.6774", "5e-5", Origin::mathematics, pond)
         .examples(
-            "INDEX(UC.ROUTE.POOL({\"h\";\"m3/s\"|0;100|5;100|6;0}; {\"m\";\"m3\"|0;0|1;1440000}; "
+            "INDEX(UC.ROUTE.POOL({\"h\";\"m3/s\"|0;100|10;100|11;0}; {\"m\";\"m3\"|0;0|1;1440000}; "
             "{\"m\";\"m3/s\"|0;0|1;200}; \"1 h\"; 0; \"h;m3/s;m;m3;m3/s\"); {}; 5)",
             "1e-12 rel", Origin::mathematics,
             "linear reservoir of K = 2 h under a constant inflow of 100 m3/s, hour by hour",
@@ -88,12 +97,14 @@ Function table_entry() {
 }
 
 Function depth_entry() {
-    auto depth = function(
-        "UC.ROUTE.DEPTH", [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
+    auto depth = function("UC.ROUTE.DEPTH",
+                          [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
                              std::optional<Time> step, Length initial_depth) {
-            calc::require_whole_inflow(inflow);
-            return calc::greatest_routed_depth(inflow, storage, rating, step, initial_depth);
-        });
+                              Length greatest = initial_depth;
+                              for (const auto& row : routed(inflow, storage, rating, step, initial_depth))
+                                  greatest = std::max(greatest, std::get<Length>(row));
+                              return greatest;
+                          });
     depth.says("Greatest depth of the bed in that routing, for trying one duration of rain after the other")
         .also_called("maximum water level, peak depth, top water level, freeboard")
         .related({"UC.ROUTE.POOL", "UC.DRAIN.TIME"})

@@ -491,6 +491,70 @@ TEST_CASE("a million steps are routed, and one row more than a sheet has is refu
                          refuses_domain("more rows than a sheet"));
 }
 
+TEST_CASE(
+    "a step is taken where it keeps the peak depth to 0.2 %, and refused where it does not (GSL "
+    "Runge-Kutta)") {
+    // Beds and storms of any kind; the greatest depth by dS/dt = I - Q.
+    Random random;
+    int taken = 0;
+    int refused = 0;
+    for (int i = 0; i < 40; ++i) {
+        StorageTable storage = {{{m(0), m3(0)}}};
+        RatingTable rating = {{m(0), m3_per_s(random.whole(0, 3) == 0 ? 0.004 : 0)}};
+        for (double d = 0.25; d <= 2.5; d += 0.25) {
+            storage.rows.emplace_back(m(d), std::get<1>(storage.rows.back()) + m3(random.between(20, 100)));
+            rating.emplace_back(m(d), std::get<1>(rating.back()) + m3_per_s(random.between(0.001, 0.02)));
+        }
+        const double peak = random.between(0.03, 0.12);
+        const double rise = random.between(10, 40);
+        const Hydrograph inflow = {
+            {minutes(0), m3_per_s(0)}, {minutes(rise), m3_per_s(peak)}, {minutes(2.5 * rise), m3_per_s(0)}};
+        const Pool pool(storage, rating);
+        const auto at_volume = [&](double volume, const auto& column) {
+            std::size_t k = 0;
+            while (k + 2 < pool.stored.size() && volume > pool.stored[k + 1].value()) ++k;
+            const double way =
+                (volume - pool.stored[k].value()) / (pool.stored[k + 1] - pool.stored[k]).value();
+            return column[k].value() + way * (column[k + 1] - column[k]).value();
+        };
+        const auto gain = [&](double t, double volume) {
+            const double in = t < 60 * rise ? peak * t / (60 * rise)
+                                            : std::max(0.0, peak * (2.5 * rise - t / 60) / (1.5 * rise));
+            const double out = at_volume(volume, pool.outflow);
+            return volume <= 0 && in < out ? 0 : in - out;
+        };
+        Ode exact(gain, 0, 0, 1e-9);
+        double most = 0;
+        for (double t = 0; t <= 150 * rise; t += 1.5 * rise)
+            most = std::max(most, at_volume(std::max(0.0, exact.at(t)), pool.depth));
+        if (most > 2.4 || most < 0.05) continue;
+        for (const std::optional<Time> step : {std::optional<Time>{},
+                                               {minutes(0.5)},
+                                               {minutes(2)},
+                                               {minutes(7)},
+                                               {minutes(20)},
+                                               {minutes(45)}}) {
+            CAPTURE(i, step ? step->value() : 0.0, most);
+            const RoutedTable rows = route_pool(inflow, storage, rating, step, m(0));
+            Length deepest = m(0);
+            for (const auto& [time, in, depth, stored, out] : rows) deepest = std::max(deepest, depth);
+            const double error = std::abs(deepest.value() / most - 1);
+            bool is_taken = true;
+            try {
+                require_peak_kept(rows, inflow, storage, rating, m(0));
+            } catch (const Refused& reason) {
+                is_taken = false;
+                CHECK_THAT(std::string(reason.what()), Catch::Contains("the step is too long"));
+            }
+            ++(is_taken ? taken : refused);
+            CHECK((is_taken ? error < 2.05e-3 : error > 1.95e-3));
+            if (!step) REQUIRE(is_taken);
+        }
+    }
+    CHECK(taken > 60);
+    CHECK(refused > 20);
+}
+
 TEST_CASE("tables that make no pool are refused") {
     const StorageTable storage = {{{m(0), m3(0)}, {m(1), m3(60)}}};
     const RatingTable rating = {{m(0), m3_per_s(0)}, {m(1), m3_per_s(0.1)}};
