@@ -37,8 +37,9 @@ namespace undercroft::calc {
 
 /// How far from the pit's edge groundwater is lowered: R0 = C s sqrt(k), C = 3000 (s/m)^0.5.
 ///
-/// Sichardt, as in UFC 3-220-05, ch. 4; an empirical rule. The radius from the centre of the pit is R0 + r.
-/// \throws Refused(domain) for a permeability not above 0, a drawdown below 0.
+/// Sichardt, as in Broward County, Florida, Environmental Engineering and Permitting Division, Exhibit III;
+/// an empirical rule. The radius from the centre of the pit is R0 + r. \throws Refused(domain) for a
+/// permeability not above 0, a drawdown below 0.
 [[nodiscard]] Length influence_distance(Speed permeability, Length drawdown);
 
 /// Time to pump standing water out while more flows in: t = V / (Qp - Qi). Common practice.

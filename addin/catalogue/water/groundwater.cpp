@@ -126,7 +126,10 @@ Function influence_entry() {
         .also_called("radius of influence, Sichardt, drawdown cone")
         .related({"UC.PIT.SEEPAGE", "UC.PIT.RADIUS"})
         .equation("R_0 = 3000 s sqrt(k), m and m/s; from the centre R = R_0 + r")
-        .source("Sichardt, as in UFC 3-220-05, Dewatering and Groundwater Control, ch. 4 (from memory)")
+        .source(
+            "Sichardt (in Powers, 1992), as in Broward County, Florida, Environmental Engineering and "
+            "Permitting "
+            "Division, Exhibit III, Radius of influence; added to the radius of the pit there")
         .caution(dewatering_caution)
         .takes("permeability", "k", "Permeability of the aquifer")
         .within(usual::permeability)

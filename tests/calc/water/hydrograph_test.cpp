@@ -172,6 +172,59 @@ TEST_CASE("no step changes the peak of a storm") {
         }
 }
 
+TEST_CASE("the peak of any storm is right to 0.2 % at every step (GSL integrates the unit hydrograph)") {
+    // Runoff in bursts of tc/200 by TR-55's equation, each passing by the integral of Table 16-1; the peak of
+    // their sum every tc/100.
+    const Curve<double, double>& table = dimensionless_unit_hydrograph();
+    gsl_interp* straight = gsl_interp_alloc(gsl_interp_linear, table.x.size());
+    gsl_interp_init(straight, table.x.data(), table.y.data(), table.x.size());
+    std::vector<double> passed(626);  // within k bursts: Tp = 0.625 tc, so that all is over in 3.125 tc
+    for (std::size_t k = 0; k < passed.size(); ++k)
+        passed[k] = gsl_interp_eval_integ(straight, table.x.data(), table.y.data(), 0,
+                                          std::min(5.0, static_cast<double>(k) / 125), nullptr);
+    gsl_interp_free(straight);
+    Random random;
+    for (int i = 0; i < 40; ++i) {
+        const double tc = random.between(10, 120);  // min
+        const double cn = i % 4 == 0 ? 100 : random.between(60, 98);
+        Table<Time, Length> storm = {{minutes(0), m(0)}};
+        for (int rows = random.whole(1, 9); rows > 0; --rows)
+            storm.emplace_back(std::get<0>(storm.back()) + random.between(0.02, 1.5) * minutes(tc),
+                               std::get<1>(storm.back()) + m(random.whole(0, 3) * random.between(0, 0.04)));
+        const auto rain_at = [&](double minute) {
+            std::size_t k = 0;
+            while (k + 2 < storm.size() && minutes(minute) > std::get<0>(storm[k + 1])) ++k;
+            const auto& [t1, p1] = storm[k];
+            const auto& [t2, p2] = storm[k + 1];
+            const double way = std::clamp<double>((minutes(minute) - t1) / (t2 - t1), 0, 1);
+            return (p1 + way * (p2 - p1)).value();
+        };
+        const double kept = 0.0254 * (1000 / cn - 10);
+        const auto runoff_at = [&](double minute) {
+            const double over = std::max(0.0, rain_at(minute) - 0.2 * kept);
+            return over == 0 ? 0 : over * over / (over + kept);
+        };
+        std::vector<double> bursts;
+        const double end = std::get<0>(storm.back()) / minutes(1);
+        for (double t = 0; t < end; t += tc / 200) bursts.push_back(runoff_at(t + tc / 200) - runoff_at(t));
+        double most = 0;
+        for (std::size_t now = 0; now < bursts.size() + passed.size(); now += 2) {
+            double flow = 0;
+            for (std::size_t j = now > 625 ? now - 625 : 0; j < std::min(now, bursts.size()); ++j)
+                flow += bursts[j] * (passed[now - j] - passed[now - j - 1]);
+            most = std::max(most, flow);
+        }
+        if (most == 0) continue;
+        const double peak = most / passed.back() * hectare.value() / (60 * tc / 200);
+        for (const double step : {0.1714, 0.15, 0.1, 0.053, 0.02, 0.007}) {
+            CAPTURE(i, tc, cn, step, storm.size());
+            REQUIRE_THAT(
+                peak_of(storm_hydrograph(storm, hectare, share(cn), minutes(tc), step * minutes(tc))),
+                is_near(m3_per_s(peak), 2e-3));
+        }
+    }
+}
+
 TEST_CASE("a storm's flow is the sum of its bursts, each with its ordinate (GSL linear interpolation)") {
     // Type II, 4.3 in, CN 61, tc 1 h: bursts of 15 s, Tp = 0.625 h.
     const Curve<double, double>& table = dimensionless_unit_hydrograph();

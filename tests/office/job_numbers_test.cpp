@@ -1,0 +1,172 @@
+// Numbers of the filled demo jobs by hand: what is in the pores, what is dug, kept, bought and ordered, and
+// the storm against water outside.
+#include <cmath>
+#include <filesystem>
+
+#include "tests/office/desk.hpp"
+
+namespace undercroft::tests {
+
+namespace {
+
+constexpr double g = 9.80665;
+constexpr double pi = 3.14159265358979323846;
+
+sheets::Document opened(const std::string& job) {
+    return the_office().open_copy(std::string(JOBS_FOLDER) + "/" + job + "/whole-job.ods");
+}
+
+/// A pit or bed of base L x W whose walls lean 1H:1V.
+double leaning(double length, double width, double height) {
+    return length * width * height + (length + width) * height * height + 4.0 / 3 * std::pow(height, 3);
+}
+
+/// Of the same pit up to any height; above the ground it goes straight up.
+double filled_to(double length, double width, double depth, double height) {
+    const double top = (length + 2 * depth) * (width + 2 * depth);
+    return leaning(length, width, std::min(height, depth)) + top * std::max(0.0, height - depth);
+}
+
+}  // namespace
+
+TEST_CASE("what the plastic takes and what lies on the slopes, by hand", "[people]") {
+    const sheets::Document job = opened("car-park");
+    const auto value = [&](const char* key) { return job.named(key)->getValue(); };
+    CHECK(value("plastic_taken") == Approx(0.38 * value("bed_units") * 28 / 950).epsilon(1e-12));
+    const double length = value("bed_length");
+    const double width = value("bed_width");
+    constexpr double height = 0.34 + 0.71 + 0.16;
+    CHECK(value("batter_stone") ==
+          Approx(0.38 * (leaning(length, width, height) - length * width * height)).epsilon(1e-12));
+    // Storage in the prism, in the chambers, and less the plastic: all of it up to the top of the stone.
+    const double chambers = pi / 4 * 1.04 * 0.71 * value("chamber_length");
+    CHECK(value("storage_full") ==
+          Approx(0.38 * (leaning(length, width, height) - chambers) + chambers).epsilon(1e-12));
+    job.named("least_freeboard")->setValue(0);
+    job.named("overflow_list_level")->setValue(height);
+    job.recalculate();
+    CHECK(value("storage_provided") == Approx(value("storage_full") - value("plastic_taken")).epsilon(1e-12));
+}
+
+TEST_CASE("what is dug is kept or carted, and what is bought is weighed, by hand", "[people]") {
+    const sheets::Document job = opened("car-park");
+    const auto value = [&](const char* key, int row = 0) { return job.named(key, 0, row)->getValue(); };
+    const double length = value("bed_length");
+    const double width = value("bed_width");
+    const double depth = 101.35 - (101.40 - (0.34 + 0.71 + 0.16 + 0.30 + 0.74 + 0.26));
+    const auto to = [&](double height) { return filled_to(length, width, depth, height); };
+    const double dug = to(depth);
+    const double needed = to(1.21 + 0.30 + 0.74) - to(1.21);
+    const double kept = std::min(0.55 * dug, needed / 0.9);  // US Army FM 5-434, Table 1-1: loam 1.25 and 0.9
+    const double import = std::max(0.0, needed - 0.9 * kept);
+    CHECK(value("spoil_reused") == Approx(kept).epsilon(1e-9));
+    CHECK(value("fill_import") == Approx(import).margin(1e-6));
+    CHECK(value("spoil_away") == Approx(1.25 * (dug - kept)).epsilon(1e-9));
+    CHECK(value("spoil_loads") ==
+          std::ceil(std::max(1.25 * (dug - kept) / 12, 1.25 * (dug - kept) * 1.3 / 20)));
+    const double initial = std::min(import, to(1.51) - to(1.21));
+    CHECK(value("initial_mass") == Approx(initial * 0.95 * 1.95 * 1.08).margin(1e-6));
+    CHECK(value("general_mass") == Approx((import - initial) * 0.95 * 1.95 * 1.08).margin(1e-6));
+    // Stone by its tested bulk density; one waste for the order, the deliveries and the record.
+    const double moist = 1 + value("stone_moisture") / 100;
+    CHECK(value("bedding_mass") == Approx(to(0.34) * 1.61 * moist).epsilon(1e-9));
+    for (const double waste : {5., 13.}) {
+        job.named("stone_waste")->setValue(waste);
+        job.recalculate();
+        const double order = 20 * std::ceil(to(0.34) * 1.61 * moist * (1 + waste / 100) / 20);
+        CAPTURE(waste);
+        CHECK(value("bedding_order") == Approx(order));
+        CHECK(value("order_list_order", 2) == Approx(order));
+        CHECK(value("delivery_book_ordered") == Approx(order));
+        CHECK(value("delivery_list_loads") == Approx(order / 20));
+    }
+    // A riser from the crown to the cover, and as many whole pieces as a length of pipe gives.
+    const double riser = 101.40 - (101.35 - depth + 0.34 + 0.71) - 0.15 + 0.10;
+    CHECK(value("riser_each") == Approx(riser).epsilon(1e-9));
+    CHECK(value("riser_lengths") == std::ceil(value("bed_ports") / std::floor(6 / riser)));
+    CHECK(value("order_list_order", 10) == value("riser_lengths"));
+    // No liner where there is none.
+    CHECK(value("order_list_order", 7) == 0);
+    CHECK(value("order_list_order", 8) == 0);
+    CHECK(value("rolls_second") == 0);
+}
+
+TEST_CASE("a lined bed's liner, its boots and its second fabric are ordered", "[people]") {
+    const sheets::Document job = opened("meadow-retention");
+    const auto value = [&](const char* key, int row = 0) { return job.named(key, 0, row)->getValue(); };
+    const double length = value("bed_length");
+    const double width = value("bed_width");
+    constexpr double height = 1.21;
+    const double slant = height * std::sqrt(2);
+    const double faces = length * width + 2 * slant * (length + width + 2 * height);
+    const double laps = value("liner_net") - faces;
+    CHECK(laps > 0);  // 0.1 m along the base and the rim
+    CHECK(laps < 0.1 * 4 * (length + width + 4 * height) + 4 * 0.1 * slant + 1);
+    CHECK(value("order_list_order", 7) == std::ceil(1.05 * value("liner_net")));
+    CHECK(value("order_list_order", 8) == 3);
+    CHECK(value("liner_weight") == Approx(value("liner_net") * 0.0015 * 940).epsilon(1e-9));
+    CHECK(value("fabric_second") > faces);
+    CHECK(value("order_list_order", 6) == value("rolls_first") + value("rolls_second"));
+    CHECK(value("rolls_second") >= std::ceil(faces / (100 * 4.5)));
+    // Seams along the base and up the corners are more than those within the faces.
+    CHECK(value("liner_seams") > 2 * (length + width) + 4 * height);
+}
+
+TEST_CASE("water outside the outlets keeps the bed as full as itself, and slows them", "[people]") {
+    const sheets::Document job = opened("car-park");
+    const auto value = [&](const char* key) { return job.named(key)->getValue(); };
+    const double free = value("peak_depth");
+    CHECK(value("drain_floor") == 0);
+    job.named("tailwater_depth")->setValue(0.6);
+    job.recalculate();
+    CHECK(value("drain_floor") == Approx(0.6));
+    CHECK(value("peak_depth") > free);
+    // A drowned orifice by the difference of the levels, and the weir of the overflow: L/s.
+    const double depth = value("peak_depth");
+    const double orifice = 0.6 * pi / 4 * 0.112 * 0.112 * std::sqrt(2 * g * (depth - 0.6));
+    const double weir = 1.84 * 1.2 * std::pow(std::max(0.0, depth - 1.05), 1.5);
+    CHECK(value("peak_drain") == Approx(1000 * (orifice + weir)).epsilon(2e-3));
+    CHECK(sheets::shown(job.named("storage_enough")) == "FAIL");
+    // What stands below is kept, and not free for the storm: 0.34 m of stone, then stone and chambers.
+    const double length = value("bed_length");
+    const double width = value("bed_width");
+    constexpr double a = 1.04 / 2;
+    const double t = std::asin(0.26 / 0.71);
+    const double chambers = 0.71 * a * (t + std::sin(t) * std::cos(t)) * value("chamber_length");
+    CHECK(value("storage_kept") ==
+          Approx(0.38 * (leaning(length, width, 0.6) - chambers) + chambers).epsilon(1e-9));
+}
+
+TEST_CASE("a nested storm of a day fills the bed deeper, and each table holds it", "[people]") {
+    const sheets::Document job = opened("car-park");
+    const auto value = [&](const char* key) { return job.named(key)->getValue(); };
+    const double block = value("peak_depth");
+    job.named("storm_shape")->setFormula("alternating");
+    job.recalculate();
+    CHECK(value("storm_duration") == Approx(1440));
+    CHECK(value("peak_depth") > 1.05 * block);
+    CHECK(sheets::shown(job.named("storm_inside")) == "not counted");
+    CHECK(sheets::shown(job.named("nested_long")) == "PASS");
+    for (const char* key : {"peak_drain", "blocked_depth", "empty_time", "route_step"})
+        CHECK(job.named(key)->getError() == 0);
+    // The inflow that is routed row by row comes to the depth of the search; all rain of the day comes in.
+    double deepest = 0;
+    double inflow = 0;
+    double time_before = 0;
+    double flow_before = 0;
+    for (int row = 1; row <= 1200; ++row) {
+        const auto cell = job.named("routed_table_depth", 0, row);
+        if (cell->getError() != 0 || sheets::shown(cell).empty()) break;
+        deepest = std::max(deepest, cell->getValue());
+        const double time = job.named("routed_table_time", 0, row)->getValue();
+        const double flow = job.named("routed_table_inflow", 0, row)->getValue();
+        if (row > 1) inflow += (flow + flow_before) / 2 * (time - time_before) * 0.06;
+        time_before = time;
+        flow_before = flow;
+    }
+    CHECK(deepest == Approx(value("peak_depth")).epsilon(1e-6));
+    const double reduced = 2150 * 0.95 + 5400 * 0.88 + 1300 * 0.25;
+    CHECK(inflow == Approx(reduced * 0.0041 * 24).epsilon(1e-6));  // 4.1 mm/h for a day
+}
+
+}  // namespace undercroft::tests
