@@ -98,6 +98,11 @@ void AuditPage::title(const std::string& text) {
     dress({0, 0, shown_columns - 1, -1, true, look::ink, title_size});
 }
 
+void AuditPage::verdict(const std::string& text, sal_Int32 colour) {
+    add({{0, text}}, section_height);
+    dress({0, 0, shown_columns - 1, colour, true, look::ink, section_size});
+}
+
 void AuditPage::section(const std::string& text, bool on_new_page) {
     if (on_new_page || !has_room(2 * row_height + section_height + rows_kept_together * row_height))
         start_page();

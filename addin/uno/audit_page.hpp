@@ -79,6 +79,8 @@ public:
 
     void line(const std::vector<Placed>& texts);
     void title(const std::string& text);
+    /// In one sentence, on its colour.
+    void verdict(const std::string& text, sal_Int32 colour);
     /// \param on_new_page whether it begins one
     void section(const std::string& text, bool on_new_page = false);
     /// The heads of a table, which are said again at the top of each page on which it goes on.

@@ -90,12 +90,10 @@ private:
     }
 
     void verdict() {
-        page_.line({{0, report_.verdict}});
         const audit::ReportCounts& counts = report_.counts;
-        const sal_Int32 colour = counts.errors > 0                    ? look::bad
-                                 : counts.warnings + counts.notes > 0 ? look::fair
-                                                                      : look::good;
-        page_.dress({0, 0, shown_columns - 1, colour, true, look::ink, 10});
+        page_.verdict(report_.verdict, counts.errors > 0                    ? look::bad
+                                       : counts.warnings + counts.notes > 0 ? look::fair
+                                                                            : look::good);
         small_print(
             "The audit reads formulas, units and values. It does not judge the design: a licensed engineer "
             "does, under local codes.");

@@ -143,7 +143,7 @@ private:
         line.demand = demand.number;
         line.capacity = capacity.number;
         const UnitText* unit = demand.unit != nullptr ? demand.unit : capacity.unit;
-        if (unit != nullptr) line.unit = unit->text;
+        if (unit != nullptr && unit->text != "1") line.unit = unit->text;
         if (demand.unit != nullptr && capacity.unit != nullptr && line.capacity) {
             const Unit& to = *demand.unit->unit;
             const Unit& from = *capacity.unit->unit;
