@@ -149,7 +149,7 @@ for locale in C C.UTF-8 de_DE.UTF-8 tr_TR.UTF-8 fr_FR.UTF-8 ar_EG.UTF-8; do
   try "in $locale, a name with an umlaut, five findings" 1 'fingerprint' env LOCPATH="$scratch/locales" LC_ALL="$locale" LANG="$locale" LANGUAGE="${locale%%_*}" \
     $audit 'Größe ı.fods' --csv "$scratch/out/Maß.csv" --out "$scratch/out/Maß.ods"
   [ -s "$scratch/out/Maß.ods" ] || say_wrong "$case: not written"
-  cat "$scratch/said" "$scratch/out/Maß.csv" > "$scratch/said-$locale"
+  cat "$scratch/said" "$scratch/out/Maß.csv" > "$scratch/said-$locale" 2> /dev/null || true
   cmp -s "$scratch/said-C" "$scratch/said-$locale" || say_wrong "$locale: another answer than C"
   rm -f "$scratch/out"/*
 done

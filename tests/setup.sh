@@ -1,7 +1,7 @@
 # Shared by the demo and the tests: packages and the build. Sourced from the project's folder.
 
 build_packages="g++ cmake make libreoffice-calc libreoffice-dev libboost1.81-dev libpugixml-dev libcli11-dev fonts-liberation"
-test_packages="catch2 units libudunits2-dev libgsl-dev unzip parallel"
+test_packages="catch2 units libudunits2-dev libgsl-dev unzip parallel locales"
 sanitizer_packages="clang libclang-rt-dev"
 
 say() { printf '\n== %s\n' "$1"; }
