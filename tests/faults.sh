@@ -67,6 +67,11 @@ left_nothing() {
   say_wrong "$1: left behind: $left"
 }
 
+# TOOL CASE: nor is the pipe by which the tool spoke to its office, which makes it in /tmp.
+no_pipe_of() {
+  [ -z "$(find /tmp -maxdepth 1 -name "OSL_PIPE_*_undercroft-$1-*")" ] || say_wrong "$2: left behind: the pipe"
+}
+
 # The words stand in what the last command said, or do not.
 said() { grep -qF -- "$1" "$scratch/said" || { say_wrong "$case: not said: $1"; }; }
 not_said() { ! grep -qF -- "$1" "$scratch/said" || { say_wrong "$case: said: $1"; }; }
@@ -292,6 +297,7 @@ kill_after() {
   kill -s "$signal" "$tool" 2> /dev/null || true
   wait "$tool" 2> /dev/null || true
   left_nothing "$signal after $after ms: $1"
+  no_pipe_of "$tool" "$signal after $after ms: $1"
   for output in "$scratch/out"/*; do
     [ -e "$output" ] || continue
     is_whole "$output" || say_wrong "$signal after $after ms: half of $output"
@@ -316,6 +322,7 @@ for signal in TERM KILL; do
   kill -s "$signal" "$tool" 2> /dev/null || true
   wait "$tool" 2> /dev/null || true
   left_nothing "$signal while the office writes"
+  no_pipe_of "$tool" "$signal while the office writes"
 done
 
 moments=20 step=200

@@ -11,6 +11,9 @@
 
 #include <array>
 #include <fstream>
+#include <set>
+#include <sstream>
+#include <vector>
 
 namespace undercroft::sheets {
 
@@ -65,6 +68,26 @@ double memory_of(pid_t process) {
     return resident * static_cast<double>(sysconf(_SC_PAGESIZE));
 }
 
+/// The pipes that an office listens at. It makes them in /tmp, whatever it is told, and leaves them when it
+/// is killed.
+std::vector<std::string> pipes_of(pid_t process) {
+    std::set<std::string> own;
+    std::error_code none;
+    for (const auto& file : fs::directory_iterator("/proc/" + std::to_string(process) + "/fd", none)) {
+        const std::string target = fs::read_symlink(file, none).string();  // socket:[12345]
+        if (target.starts_with("socket:[")) own.insert(target.substr(8, target.size() - 9));
+    }
+    std::vector<std::string> pipes;
+    std::ifstream sockets("/proc/net/unix");
+    for (std::string line; std::getline(sockets, line);) {
+        std::istringstream words(line);
+        std::string number, users, protocol, flags, type, state, inode, path;
+        words >> number >> users >> protocol >> flags >> type >> state >> inode >> path;
+        if (own.contains(inode) && path.find("/OSL_PIPE_") != std::string::npos) pipes.push_back(path);
+    }
+    return pipes;
+}
+
 /// Ends every child there is, and theirs.
 void end_children() {
     const std::string list = "/proc/self/task/" + std::to_string(getpid()) + "/children";
@@ -87,9 +110,11 @@ public:
         tell(message::folder + folder_);
         begin();
         while (office_ > 0 && !ending_ && hear()) look();
+        note_pipes();
         if (office_ > 0) kill(-office_, SIGKILL);
         end_children();
         clear_up_.push_back(folder_);
+        clear_up_.insert(clear_up_.end(), pipes_.begin(), pipes_.end());
         std::error_code ignored;
         for (const std::string& path : clear_up_) fs::remove_all(path, ignored);
         if (ending_) tell({message::ended, static_cast<char>('0' + static_cast<int>(*ending_))});
@@ -107,6 +132,12 @@ private:
         tell(message::office + std::to_string(office_));
     }
 
+    /// Those of an office that is gone already stay as they were.
+    void note_pipes() {
+        std::vector<std::string> pipes = pipes_of(office_);
+        if (!pipes.empty()) pipes_ = std::move(pipes);
+    }
+
     /// \return false when the tool is gone.
     bool hear() {
         constexpr int between_looks = 50;  // ms
@@ -115,6 +146,7 @@ private:
         std::array<char, 4096> text{};
         const ssize_t length = recv(link_, text.data(), text.size(), 0);
         if (length <= 0) return false;
+        note_pipes();
         if (text[0] == message::watch) deadline_ = Clock::now() + start_.limits.time;
         if (text[0] == message::rest) deadline_.reset();
         if (text[0] == message::path) clear_up_.emplace_back(text.data() + 1, text.data() + length);
@@ -145,6 +177,7 @@ private:
     const Start& start_;
     std::string folder_;
     std::vector<std::string> clear_up_;
+    std::vector<std::string> pipes_;
     pid_t office_ = 0;
     std::optional<Clock::time_point> deadline_;
     std::optional<Ending> ending_;
