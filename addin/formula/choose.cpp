@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "addin/formula/evaluate.hpp"
+#include "addin/formula/read_reference.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::addin {
@@ -15,6 +16,11 @@ std::string ordinal(std::size_t number) {
     const bool teen = number % 100 / 10 == 1;
     const char* ending = teen || last == 0 || last > 3 ? "th" : last == 1 ? "st" : last == 2 ? "nd" : "rd";
     return std::to_string(number) + ending;
+}
+
+/// "1 row", "2 rows".
+std::string counted(std::int64_t number, const char* what) {
+    return std::to_string(number) + " " + what + (number == 1 || number == -1 ? "" : "s");
 }
 
 Node number_node(double number) {
@@ -83,8 +89,10 @@ bool Evaluator::holds(const Node& condition) const {
 }
 
 Chosen Evaluator::chosen_by_if(const Node& node) const {
-    if (holds(child(node, 0)))
-        return {is_missing(node, 1) ? number_node(1) : child(node, 1), "its condition holds"};
+    if (holds(child(node, 0))) {
+        const double left_out = node.children.size() < 2 ? 1 : 0;  // IF(A1) is TRUE, IF(A1;;2) is 0
+        return {is_missing(node, 1) ? number_node(left_out) : child(node, 1), "its condition holds"};
+    }
     const std::string says = "its condition does not hold";
     if (node.children.size() < 3) return {number_node(0), says};
     return {is_missing(node, 2) ? number_node(0) : child(node, 2), says};
@@ -110,8 +118,8 @@ Chosen Evaluator::chosen_by_switch(const Node& node) const {
 Chosen Evaluator::chosen_by_place(const Node& node) const {
     const auto place = whole(number_of(child(node, 0)), "place");
     if (place < 1 || place >= static_cast<std::int64_t>(node.children.size()))
-        refuse_value("CHOOSE is asked for the " + std::to_string(place) + ". of " +
-                     std::to_string(node.children.size() - 1) + " values");
+        refuse_value("CHOOSE is asked for value " + std::to_string(place) + " of " +
+                     std::to_string(node.children.size() - 1));
     return {node.children[static_cast<std::size_t>(place)],
             "the " + ordinal(static_cast<std::size_t>(place)) + " value is asked for"};
 }
@@ -128,7 +136,23 @@ std::optional<Refused> Evaluator::error_of(const Node& node, bool only_no_answer
     }
 }
 
+std::optional<CellReference> Evaluator::cells_or_nothing(const Node& node) const {
+    try {
+        return referred(node);
+    } catch (const Refused&) {
+        return std::nullopt;  // IFERROR passes over it
+    }
+}
+
 Chosen Evaluator::chosen_by_error(const Node& node) const {
+    const NodeKind kind = child(node, 0).kind;
+    const bool may_be_range = kind == NodeKind::reference || kind == NodeKind::name;
+    const auto cells = may_be_range ? cells_or_nothing(child(node, 0)) : std::nullopt;
+    if (cells && cells->is_range)
+        throw Refused(Cause::value,
+                      "of the range " + cells->text() + " " + node.text +
+                          " takes what stands in the formula's own row or column, which is not followed here",
+                      Refusal::not_followed);
     const auto refused = error_of(child(node, 0), node.text == "IFNA");
     if (!refused) return {child(node, 0), "its first part is no error"};
     return {is_missing(node, 1) ? number_node(0) : child(node, 1),
@@ -137,9 +161,26 @@ Chosen Evaluator::chosen_by_error(const Node& node) const {
 
 std::optional<CellReference> Evaluator::referred(const Node& node) const {
     if (node.kind == NodeKind::reference) return node.reference;
-    if (node.kind == NodeKind::name) return cells_of_name(node);
+    if (node.kind == NodeKind::name) return cells_by_name(node);
     const std::optional<Chosen> choice = chosen(node);
     return choice ? referred(choice->node) : std::nullopt;
+}
+
+std::optional<Chosen> Evaluator::chosen_by_ends(const Node& node) const {
+    const std::optional<CellReference> first = referred(node.children[0]);
+    const std::optional<CellReference> last = referred(node.children[1]);
+    if (!first || !last || !first->document.empty() || !last->document.empty()) return std::nullopt;
+    if (first->sheet != last->sheet || !first->last_sheet.empty() || !last->last_sheet.empty())
+        return std::nullopt;
+    const CellReference a = in_order(*first);
+    const CellReference b = in_order(*last);
+    CellReference all = a;
+    all.first.row = std::min(a.first.row, b.first.row);
+    all.first.column = std::min(a.first.column, b.first.column);
+    all.last.row = std::max(a.last.row, b.last.row);
+    all.last.column = std::max(a.last.column, b.last.column);
+    all.is_range = true;
+    return Chosen{reference_node(std::move(all)), "from " + first->text() + " to " + last->text()};
 }
 
 double Evaluator::number_or(const Node& node, std::size_t argument, double otherwise) const {
@@ -155,13 +196,12 @@ std::optional<Chosen> Evaluator::chosen_by_index(const Node& node) const {
     auto row = whole(number_or(node, 1, 0), "row");
     auto column = whole(number_or(node, 2, 0), "column");
     if (rows == 1 && columns > 1 && node.children.size() == 2) std::swap(row, column);
-    if (row < 0 || row > rows || column < 0 || column > columns)
-        refuse_domain("INDEX asks for row " + std::to_string(row) + ", column " + std::to_string(column) +
-                      " of " + cells->text() + ", which has " + std::to_string(rows) + " rows and " +
-                      std::to_string(columns) + " columns");
     const std::string where = (row == 0 ? "" : "row " + std::to_string(row)) +
                               (row == 0 || column == 0 ? "" : ", ") +
                               (column == 0 ? "" : "column " + std::to_string(column));
+    if (row < 0 || row > rows || column < 0 || column > columns)
+        refuse_domain("INDEX asks for " + where + " of " + cells->text() + ", which has " +
+                      counted(rows, "row") + " and " + counted(columns, "column"));
     return Chosen{reference_node(part_of(*cells, std::max<std::int64_t>(row - 1, 0),
                                          std::max<std::int64_t>(column - 1, 0), row == 0 ? rows : 1,
                                          column == 0 ? columns : 1)),
@@ -177,25 +217,43 @@ std::optional<Chosen> Evaluator::chosen_by_offset(const Node& node) const {
     const double high = cells->last.row - cells->first.row + 1;
     const double wide = cells->last.column - cells->first.column + 1;
     return refused_behind(std::string("OFFSET: "), [&] {
-        return Chosen{
-            reference_node(part_of(*cells, row, column, whole(number_or(node, 3, high), "height"),
-                                   whole(number_or(node, 4, wide), "width"))),
-            std::to_string(row) + " rows and " + std::to_string(column) + " columns from " + cells->text()};
+        return Chosen{reference_node(part_of(*cells, row, column, whole(number_or(node, 3, high), "height"),
+                                             whole(number_or(node, 4, wide), "width"))),
+                      counted(row, "row") + " and " + counted(column, "column") + " from " + cells->text()};
     });
 }
 
 std::optional<Chosen> Evaluator::chosen_by_text(const Node& node) const {
-    const FormulaValue text = value_of(child(node, 0));
-    if (text.text() == nullptr || number_or(node, 1, 1) == 0) return std::nullopt;
-    Node named = parse_formula(to_utf8(*text.text()));
-    if (named.kind != NodeKind::reference && named.kind != NodeKind::name)
-        refuse_value("INDIRECT: \"" + to_utf8(*text.text()) + "\" is no reference");
+    const FormulaValue value = value_of(child(node, 0));
+    if (value.text() == nullptr) return std::nullopt;
+    const std::string text = to_utf8(*value.text());
+    const auto refuse = [&text](const char* why) {
+        refuse_value("INDIRECT: \"" + text + "\" is no reference" + why);
+    };
+    Chosen choice{{}, "its text is \"" + text + '"'};
+    if (number_or(node, 1, 1) == 0) {
+        std::optional<CellReference> cells = numbered_reference(text, own_cell());
+        if (!cells) refuse(" by numbers of row and column");
+        choice.node = reference_node(std::move(*cells));
+        return choice;
+    }
+    try {
+        choice.node = parse_formula(text);
+    } catch (const Refused&) {
+        refuse("");
+    }
+    Node& named = choice.node;
+    named.begin = named.end = 0;  // it does not stand in the formula
+    if (named.kind == NodeKind::name && !cells_of_name(named)) refuse(", nor a name that stands for cells");
+    if (named.kind != NodeKind::reference && named.kind != NodeKind::name) refuse("");
     for (CellAddress* corner : {&named.reference.first, &named.reference.last})
         corner->column_fixed = corner->row_fixed = true;  // wherever the formula stands
-    return Chosen{std::move(named), "its text is \"" + to_utf8(*text.text()) + '"'};
+    return choice;
 }
 
 std::optional<Chosen> Evaluator::chosen(const Node& node) const {
+    if (node.kind == NodeKind::operation && node.text == ":" && node.children.size() == 2)
+        return chosen_by_ends(node);
     if (node.kind != NodeKind::call) return std::nullopt;
     if (node.text == "IF") return chosen_by_if(node);
     if (node.text == "IFS") return chosen_by_ifs(node);

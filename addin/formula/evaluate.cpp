@@ -1,5 +1,6 @@
 #include "addin/formula/evaluate.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "addin/catalogue/catalogue.hpp"
@@ -127,6 +128,13 @@ FormulaValue Evaluator::value_of(const Node& node) const {
 double Evaluator::number_of(const Node& node) const {
     const FormulaValue value = value_of(node);
     if (const double* number = value.number()) return *number;
+    if (const std::u16string* text =
+            value.text()) {  // of texts Calc takes whole numbers, whatever the locale
+        const std::string digits = to_utf8(*text);
+        const bool is_whole =
+            !digits.empty() && digits.size() < 16 && std::all_of(digits.begin(), digits.end(), is_digit);
+        if (is_whole) return std::stod(digits);
+    }
     refuse_value("a number is wanted in the expression, but there is " + shown_as_given(value.cell()));
 }
 
@@ -158,6 +166,11 @@ FormulaValue Evaluator::value_of_operation(const Node& node) const {
                           (order > 0 && symbol == ">=");
         return FormulaValue(held ? 1.0 : 0.0);
     }
+    if (symbol == ":") {
+        if (const std::optional<Chosen> cells = chosen(node)) return value_of(cells->node);
+        refuse_here("the range " + symbol);
+    }
+    if (symbol == "~" || symbol == "!") refuse_here("the operator " + symbol + " between ranges");
     const double left = number_of(node.children[0]);
     const double right = number_of(node.children[1]);
     if (symbol == "+") return FormulaValue(left + right);

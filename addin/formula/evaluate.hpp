@@ -76,24 +76,32 @@ public:
     /// The values of a call's arguments, one for each parameter of the function.
     [[nodiscard]] std::vector<FormulaValue> arguments(const Node& call, const Function& function) const;
 
-    /// What IF, IFS, SWITCH, CHOOSE, IFERROR, IFNA, INDEX, OFFSET or INDIRECT takes: a part of the formula,
-    /// or cells. Nothing for another part, and where only Calc can tell. \throws Refused where none is taken,
-    /// or the condition is refused.
+    /// What IF, IFS, SWITCH, CHOOSE, IFERROR, IFNA, INDEX, OFFSET, INDIRECT or `A1:INDEX(...)` takes: a part
+    /// of the formula, or cells. Nothing for another part, and where only Calc can tell. \throws Refused
+    /// where none is taken, or the condition is refused.
     [[nodiscard]] std::optional<Chosen> chosen(const Node& node) const;
 
     /// The formula with all that is not taken left out, and each choice on the way.
     [[nodiscard]] Node followed(const Node& node, std::vector<Branch>& branches) const;
 
 protected:
+    /// The cells that a part of a formula stands for, where it stands for cells.
+    [[nodiscard]] std::optional<CellReference> referred(const Node& node) const;
     [[nodiscard]] virtual FormulaValue value_of_reference(const Node& node) const;
     [[nodiscard]] virtual FormulaValue value_of_name(const Node& node) const;
     [[nodiscard]] virtual FormulaValue value_of_foreign_call(const Node& node) const;
-    /// The cells that a name stands for, where it stands for cells.
+    /// The cells that a name stands for, where it stands for cells and not for a formula.
     [[nodiscard]] virtual std::optional<CellReference> cells_of_name(const Node& node) const;
+    /// The cells that the formula of a name leads to, as OFFSET in it does.
+    [[nodiscard]] virtual std::optional<CellReference> cells_by_name(const Node& node) const {
+        return cells_of_name(node);
+    }
     /// A number as the text that Calc joins to another one; its decimal sign is that of the locale.
     [[nodiscard]] virtual std::u16string joined_text(double number) const;
     /// Whether texts that differ in case only are equal; a setting of the document.
     [[nodiscard]] virtual bool ignores_case() const { return false; }
+    /// Where the formula stands, where that is known.
+    [[nodiscard]] virtual std::optional<CellAddress> own_cell() const { return std::nullopt; }
     /// An error is passed over, as IFERROR does: whatever was noted about its cell is void.
     virtual void forget_blame() const {}
     /// A function of ours is about to be computed.
@@ -105,7 +113,7 @@ private:
     /// Below, equal or above: -1, 0 or 1.
     [[nodiscard]] int compare(const FormulaValue& left, const FormulaValue& right) const;
     [[nodiscard]] std::optional<Refused> error_of(const Node& node, bool only_no_answer) const;
-    [[nodiscard]] std::optional<CellReference> referred(const Node& node) const;
+    [[nodiscard]] std::optional<CellReference> cells_or_nothing(const Node& node) const;
     [[nodiscard]] Chosen chosen_by_if(const Node& node) const;
     [[nodiscard]] Chosen chosen_by_ifs(const Node& node) const;
     [[nodiscard]] Chosen chosen_by_switch(const Node& node) const;
@@ -114,6 +122,7 @@ private:
     [[nodiscard]] std::optional<Chosen> chosen_by_index(const Node& node) const;
     [[nodiscard]] std::optional<Chosen> chosen_by_offset(const Node& node) const;
     [[nodiscard]] std::optional<Chosen> chosen_by_text(const Node& node) const;
+    [[nodiscard]] std::optional<Chosen> chosen_by_ends(const Node& node) const;
     [[nodiscard]] FormulaValue value_of_choice(const Node& node) const;
     [[nodiscard]] FormulaValue value_in_grid(const Node& node) const;
     [[nodiscard]] FormulaValue value_of_operation(const Node& node) const;

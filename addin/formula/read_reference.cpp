@@ -154,7 +154,63 @@ bool take_lost_corner(Cursor& cursor) {
     return lost_column || lost_row;
 }
 
+/// `R2`, `R[-1]` or `R`, or the same of a column: its place from 0, where `own` is that of the formula.
+std::optional<std::int32_t> take_numbered(Cursor& cursor, char letter, std::optional<std::int32_t> own,
+                                          std::int32_t most) {
+    if (!cursor.take(letter) && !cursor.take(static_cast<char>(letter + ('a' - 'A')))) return std::nullopt;
+    const bool from_own = cursor.take('[');
+    const bool back = from_own && cursor.take('-');
+    const bool has_number = is_digit(cursor.peek());
+    std::int32_t number = take_row(cursor);
+    if (from_own && !(has_number && cursor.take(']'))) return std::nullopt;
+    if (from_own || !has_number) {
+        if (!own) return std::nullopt;
+        number = *own + (back ? -number : number) + 1;
+    }
+    return number >= 1 && number <= most ? std::optional(number - 1) : std::nullopt;
+}
+
+std::optional<CellAddress> take_numbered_cell(Cursor& cursor, const std::optional<CellAddress>& from) {
+    const auto row = take_numbered(cursor, 'R', from ? std::optional(from->row) : std::nullopt, most_rows);
+    const auto column =
+        row ? take_numbered(cursor, 'C', from ? std::optional(from->column) : std::nullopt, most_columns)
+            : std::nullopt;
+    return column ? std::optional(CellAddress{*column, *row, true, true}) : std::nullopt;
+}
+
+/// `Other!`, `'Site data'!`; empty where none stands.
+std::string take_sheet_with_mark(Cursor& cursor) {
+    const std::size_t start = cursor.at;
+    std::optional<std::string> name;
+    if (cursor.peek() == '\'') {
+        name = take_quoted(cursor);
+    } else {
+        while (is_sheet_letter(cursor.peek())) ++cursor.at;
+        name = std::string(cursor.since(start));
+    }
+    if (name && cursor.take('!')) return *name;
+    cursor.at = start;
+    return {};
+}
+
 }  // namespace
+
+std::optional<CellReference> numbered_reference(std::string_view text,
+                                                const std::optional<CellAddress>& from) {
+    Cursor cursor{text};
+    CellReference reference;
+    reference.sheet = take_sheet_with_mark(cursor);
+    const std::optional<CellAddress> first = take_numbered_cell(cursor, from);
+    if (!first) return std::nullopt;
+    reference.first = reference.last = *first;
+    if (cursor.take(':')) {
+        const std::optional<CellAddress> last = take_numbered_cell(cursor, from);
+        if (!last) return std::nullopt;
+        reference.last = *last;
+        reference.is_range = true;
+    }
+    return cursor.is_at_end() ? std::optional(reference) : std::nullopt;
+}
 
 std::optional<CellReference> take_reference(Cursor& cursor) {
     const std::size_t start = cursor.at;

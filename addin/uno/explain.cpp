@@ -8,6 +8,8 @@
 #include <com/sun/star/table/CellContentType.hpp>
 #include <com/sun/star/table/XCell.hpp>
 
+#include <algorithm>
+#include <cmath>
 #include <set>
 #include <tuple>
 
@@ -110,6 +112,10 @@ Explanation explain_call(const SheetValues& sheet, const Node& call) {
     for (const std::string& remark : format_remarks(sheet, call, function))
         explanation.text += "\nLook at " + remark + ".";
     explanation.good = true;
+    if (!function.outcome.is_table()) {
+        const Answer answer = function.call(cells_of(values));
+        if (const double* number = std::get_if<double>(&answer)) explanation.number = *number;
+    }
     return explanation;
 }
 
@@ -160,11 +166,13 @@ std::string branches_text(const std::string& formula, const std::vector<Branch>&
     for (const Branch& choice : branches) {
         const Node& taken = choice.taken;
         std::string what = taken.kind == NodeKind::reference ? taken.reference.text()
+                           : taken.kind == NodeKind::name    ? taken.text
                            : taken.end > taken.begin         ? std::string(text_of_node(formula, taken))
                            : taken.kind == NodeKind::number  ? rounded_text(taken.number)
                                                              : taken.text;
         if (taken.kind == NodeKind::missing) what = "nothing";
-        text += choice.call.text + ": " + choice.says + "; " + what + " is taken.\n";
+        const bool is_range = choice.call.kind == NodeKind::operation;  // A1:INDEX(...)
+        text += (is_range ? "range" : choice.call.text) + ": " + choice.says + "; " + what + " is taken.\n";
     }
     return text;
 }
@@ -236,6 +244,21 @@ Explanation not_as_shown(const std::string& name, const Explanation& computed, i
     return explanation;
 }
 
+bool is_near(double a, double b) {
+    constexpr double digits = 1e-9;
+    return std::abs(a - b) <= digits * std::max(std::abs(a), std::abs(b));
+}
+
+/// Of a formula that gives another number here than its cell shows: whatever way Calc went is not known.
+Explanation another_number(const std::string& name, const Explanation& computed, double shown_number) {
+    Explanation explanation;
+    explanation.text = name + " shows " + rounded_text(shown_number) +
+                       ", and its formula followed here gives " + computed.derivation.result +
+                       ": Calc takes other cells than are found here, or the sheet is to be computed anew "
+                       "(Ctrl+Shift+F9); how it came about cannot be derived";
+    return explanation;
+}
+
 struct Explained {
     Explanation explanation;
     OneCell blamed;  ///< the cell that it rests on and that holds an error, if that is the reason
@@ -259,7 +282,9 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
     }
     const Reference<css::sheet::XSheetCellRange> on_sheet(range, UNO_QUERY);
     OneCell blamed;
-    const SheetValues sheet(context, document, on_sheet->getSpreadsheet(), blamed, effort);
+    const css::table::CellRangeAddress at = address_of(range);
+    const SheetValues sheet(context, document, on_sheet->getSpreadsheet(), blamed, effort,
+                            CellAddress{at.StartColumn, at.StartRow});
     try {
         effort.spend(Effort::of_formula);
         std::string formula = to_string(cell->getFormula());
@@ -277,6 +302,8 @@ Explained explain_cell(const Reference<css::uno::XComponentContext>& context,
             explanation.reason = "it lies outside the table that " + explanation.function->name + " gives";
         else if (cell->getError() != 0)
             explanation = not_as_shown(name, explanation, cell->getError());
+        else if (!is_array && explanation.number && !is_near(*explanation.number, cell->getValue()))
+            explanation = another_number(name, explanation, cell->getValue());
         return {explanation, {}};
     } catch (const Refused& refused) {
         if (cell->getError() == 0) {  // a branch that is not taken, or what only Calc can follow

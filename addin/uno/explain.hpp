@@ -25,6 +25,7 @@ struct Explanation {
     std::vector<std::string>
         places;  ///< where each argument was read; empty for one that stands in the formula
     bool good = false;
+    std::optional<double> number;     ///< what the one call of ours that is the formula gives
     std::optional<std::size_t> rows;  ///< of values, where it gives a table
 };
 

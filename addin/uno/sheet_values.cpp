@@ -47,6 +47,10 @@ FormulaValue value_of_cell(const Reference<css::table::XCellRange>& range) {
     return value_of_item(item_of(rows[0][0]));
 }
 
+std::string name_of_sheet(const Reference<css::uno::XInterface>& sheet) {
+    return to_string(Reference<css::container::XNamed>(sheet, UNO_QUERY)->getName());
+}
+
 FormulaValue value_of_range(const Reference<css::table::XCellRange>& range) {
     const AnyRows rows = Reference<css::sheet::XCellRangeData>(range, UNO_QUERY)->getDataArray();
     std::vector<std::vector<OwnedGrid::Item>> cells;
@@ -68,13 +72,15 @@ std::string sheet_prefix_of(const Reference<css::table::XCellRange>& range) {
 SheetValues::SheetValues(const Reference<css::uno::XComponentContext>& context,
                          const Reference<css::beans::XPropertySet>& document,
                          const Reference<css::sheet::XSpreadsheet>& own_sheet,
-                         Reference<css::table::XCellRange>& blamed, Effort& effort)
+                         Reference<css::table::XCellRange>& blamed, Effort& effort,
+                         const std::optional<CellAddress>& own_cell)
     : context_(context),
       document_(document),
       sheets_(document, UNO_QUERY),
       own_sheet_(own_sheet),
       blamed_(blamed),
-      effort_(effort) {}
+      effort_(effort),
+      own_cell_(own_cell) {}
 
 void SheetValues::count_cells(const Reference<css::table::XCellRange>& range) const {
     const css::table::CellRangeAddress at =
@@ -170,9 +176,6 @@ std::optional<CellReference> SheetValues::cells_of_name(const Node& node) const 
     const css::table::CellRangeAddress at =
         Reference<css::sheet::XCellRangeAddressable>(range, UNO_QUERY)->getRangeAddress();
     CellReference cells;
-    const auto name_of_sheet = [](const Reference<css::uno::XInterface>& sheet) {
-        return to_string(Reference<css::container::XNamed>(sheet, UNO_QUERY)->getName());
-    };
     cells.sheet = name_of_sheet(Reference<css::sheet::XSheetCellRange>(range, UNO_QUERY)->getSpreadsheet());
     if (own_sheet_.is() && cells.sheet == name_of_sheet(own_sheet_)) cells.sheet.clear();
     cells.first = {at.StartColumn, at.StartRow};
@@ -201,6 +204,27 @@ bool SheetValues::ignores_case() const {
     bool ignores = false;
     if (document_.is()) document_->getPropertyValue("IgnoreCase") >>= ignores;
     return ignores;
+}
+
+std::optional<CellReference> SheetValues::cells_by_name(const Node& node) const {
+    if (auto cells = cells_of_name(node)) return cells;
+    const Reference<css::sheet::XNamedRange> defined = named(node.text);
+    std::vector<std::string>& around = followed_->around;
+    constexpr std::size_t deepest = 200;
+    // Names that go in a circle, or too deep, are refused with the reason where their value is asked for.
+    if (!defined.is() || around.size() >= deepest ||
+        std::find(around.begin(), around.end(), node.text) != around.end())
+        return std::nullopt;
+    if (const auto known = followed_->cells_of_names.find(node.text);
+        known != followed_->cells_of_names.end())
+        return known->second;
+    effort_.spend(Effort::of_name);
+    around.push_back(node.text);
+    const std::shared_ptr<void> leaves(nullptr, [&around](void*) { around.pop_back(); });
+    std::optional<CellReference> cells = referred(parse_formula(to_string(defined->getContent())));
+    if (cells && own_sheet_.is() && cells->sheet == name_of_sheet(own_sheet_)) cells->sheet.clear();
+    followed_->cells_of_names.emplace(node.text, cells);
+    return cells;
 }
 
 FormulaValue SheetValues::value_of_name(const Node& node) const {
@@ -274,6 +298,12 @@ FormulaValue SheetValues::value_of_foreign_call(const Node& node) const {
                           " gives an error, or cannot be computed here: move the argument to a cell "
                           "of its own",
                       Refusal::not_followed);
+    }
+    if (!result.hasValue()) {  // an error, and not which
+        constexpr std::string_view looking[] = {"HLOOKUP", "LOOKUP", "MATCH", "VLOOKUP"};
+        if (std::find(std::begin(looking), std::end(looking), node.text) != std::end(looking))
+            throw Refused(Cause::no_answer, node.text + " finds nothing, or gives another error");
+        throw Refused(Cause::value, node.text + " gives an error", Refusal::not_followed);
     }
     if (result.getValueTypeClass() == css::uno::TypeClass_SEQUENCE)
         return Evaluator::value_of_foreign_call(node);

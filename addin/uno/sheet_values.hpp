@@ -35,7 +35,8 @@ public:
     SheetValues(const css::uno::Reference<css::uno::XComponentContext>& context,
                 const css::uno::Reference<css::beans::XPropertySet>& document,
                 const css::uno::Reference<css::sheet::XSpreadsheet>& own_sheet,
-                css::uno::Reference<css::table::XCellRange>& blamed, Effort& effort);
+                css::uno::Reference<css::table::XCellRange>& blamed, Effort& effort,
+                const std::optional<CellAddress>& own_cell = std::nullopt);
 
     /// The cells that a reference or a defined name stands for; empty when it stands for none.
     [[nodiscard]] css::uno::Reference<css::table::XCellRange> range_of(const Node& node) const;
@@ -47,6 +48,8 @@ protected:
     [[nodiscard]] FormulaValue value_of_name(const Node& node) const override;
     [[nodiscard]] FormulaValue value_of_foreign_call(const Node& node) const override;
     [[nodiscard]] std::optional<CellReference> cells_of_name(const Node& node) const override;
+    [[nodiscard]] std::optional<CellReference> cells_by_name(const Node& node) const override;
+    [[nodiscard]] std::optional<CellAddress> own_cell() const override { return own_cell_; }
     [[nodiscard]] std::u16string joined_text(double number) const override;
     [[nodiscard]] bool ignores_case() const override;
     void forget_blame() const override { blamed_.clear(); }
@@ -64,7 +67,8 @@ private:
     /// What was looked at in one formula.
     struct Followed {
         std::map<std::string, KnownName> names;  ///< each is read once
-        std::vector<std::string> around;         ///< names whose expressions stand around what is read
+        std::map<std::string, std::optional<CellReference>> cells_of_names;
+        std::vector<std::string> around;  ///< names whose expressions stand around what is read
         css::uno::Reference<css::sheet::XFunctionAccess> calc;
     };
 
@@ -87,6 +91,7 @@ private:
     css::uno::Reference<css::sheet::XSpreadsheet> own_sheet_;
     css::uno::Reference<css::table::XCellRange>& blamed_;
     Effort& effort_;
+    std::optional<CellAddress> own_cell_;
     std::unique_ptr<Followed> followed_ = std::make_unique<Followed>();
 };
 

@@ -309,4 +309,108 @@ TEST_CASE("a value in another file shows the way") {
                Catch::Contains("is in another file") && Catch::Contains("into a cell of this workbook"));
 }
 
+namespace {
+
+/// Depths and their units in A1:B4, the same ten times as large on the sheet Other, and names for some.
+void fill_with_depths(Desk& desk) {
+    desk.document().model()->getSheets()->insertNewByName("Other", 1);
+    for (int row = 1; row <= 4; ++row) {
+        const std::string at = std::to_string(row);
+        desk.put("A" + at, row).put("B" + at, "m");
+        desk.document().cell("Other", "A" + at)->setValue(10 * row);
+        desk.document().cell("Other", "B" + at)->setFormula("m");
+    }
+    desk.put("E1", 2).put("E2", "A3:B3").put("E4", 0.0);
+    name_range(desk, "depths", "$Sheet1.$A$1:$B$3");
+    name_range(desk, "one", "$Sheet1.$A$2:$B$2");
+    name_range(desk, "moving", "OFFSET($Sheet1.$A$1;1;0;1;2)");
+}
+
+}  // namespace
+
+TEST_CASE("what is chosen in odd ways is followed as Calc does") {
+    Desk desk;
+    fill_with_depths(desk);
+    const auto takes = [&desk](const std::string& argument, const std::string& cells) {
+        desk.put("G1", "=UC.LIFTS(" + argument + ";\"0.5 m\")");
+        const std::string why = desk.why("G1");
+        INFO(argument << " -> " << why);
+        CHECK(desk.error("G1") == 0);
+        CHECK_THAT(
+            why, Catch::Contains("; " + cells + " is taken. | N = ") &&
+                     Catch::Contains("(thickness, in " + cells + ")") &&
+                     Catch::Contains("N = " + std::to_string(static_cast<int>(desk.number("G1"))) + " each"));
+    };
+    takes("INDEX(A2:B2;0)", "A2:B2");
+    takes("INDEX(A2:B2;0;0)", "A2:B2");
+    takes("INDEX(A2:B2;1)", "A2");
+    takes("INDEX(A1:B3;2.9;1)", "A2");
+    takes("INDEX(IF(E1=2;A1:B3;A2:B4);2;0)", "A2:B2");
+    takes("INDEX(OFFSET(A1;0;0;3;2);2;0)", "A2:B2");
+    takes("INDEX(INDIRECT(\"A1:B3\");3;0)", "A3:B3");
+    takes("INDEX(A1:B3;MATCH(2;A1:A3;0);0)", "A2:B2");
+    takes("INDEX(moving;1;1)", "A2");
+    takes("INDEX($Other.A1:B3;2;0)", "Other.A2:B2");
+    takes("OFFSET(A1:B1;E1;0;1;2)", "A3:B3");
+    takes("OFFSET(A3:B3;-1;)", "A2:B2");
+    takes("OFFSET(A1;1.9;0;1;2)", "A2:B2");
+    takes("OFFSET(one;1;0)", "A3:B3");
+    takes("OFFSET(moving;1;0)", "A3:B3");
+    takes("OFFSET(INDEX(A1:B3;2;0);1;0)", "A3:B3");
+    takes("INDIRECT(\"ONE\")", "ONE");
+    takes("INDIRECT(E2)", "A3:B3");
+    takes("INDIRECT(\"R2C1:R2C2\";0)", "A2:B2");
+    takes("INDIRECT(\"R[1]C[-6]\";FALSE())", "A2");
+    takes("INDIRECT(\"Other!R2C1:R2C2\";0)", "Other.A2:B2");
+    takes("INDIRECT(\"$Other.$A$2:$B$2\")", "Other.A2:B2");
+    takes("INDIRECT(ADDRESS(2;1))", "A2");
+    takes("CHOOSE(2.7;A1:B1;A2:B2)", "A2:B2");
+    takes("CHOOSE(\"2\";A1:B1;A2:B2)", "A2:B2");
+    takes("CHOOSE(2;1/0;A2:B2)", "A2:B2");
+    takes("IF(E1=2;IF(E1>1;A2:B2;A1:B1);A3:B3)", "A2:B2");
+    takes("IF(TRUE();OFFSET(A1;CHOOSE(2;0;1);0;1;2);INDIRECT(\"zz\"))", "A2:B2");
+    takes("IFNA(VLOOKUP(9;A1:B3;1;0);A2:B2)", "A2:B2");
+    takes("IFERROR(INDEX(A1:B3;9;0);A2:B2)", "A2:B2");
+    takes("A2:INDEX(A1:B3;2;2)", "A2:B2");
+}
+
+TEST_CASE("a choice that Calc refuses is refused, and the reason says what was asked for") {
+    Desk desk;
+    fill_with_depths(desk);
+    const auto says = [&desk](const std::string& argument, const std::string& reason) {
+        desk.put("G1", "=UC.LIFTS(" + argument + ";\"0.5 m\")");
+        INFO(argument);
+        CHECK(desk.error("G1") != 0);
+        CHECK_THAT(desk.why("G1"), Catch::Contains(reason));
+    };
+    says("INDEX(A1:A3;4)", "INDEX asks for row 4 of A1:A3, which has 3 rows and 1 column");
+    says("INDEX(A1:B3;2;3)", "INDEX asks for row 2, column 3 of A1:B3");
+    says("INDEX(A1:B3;0;1)", "a range of 3 x 1 cells is no quantity");
+    says("CHOOSE(3;A1:B1;A2:B2)", "CHOOSE is asked for value 3 of 2");
+    says("CHOOSE(0;A1:B1)", "CHOOSE is asked for value 0 of 1");
+    says("CHOOSE(1;;A2:B2)", "thickness: is left out");
+    says("OFFSET(A1:B1;-1;0)", "OFFSET: it leaves the sheet");
+    says("OFFSET(A1;1;0;0;2)", "OFFSET: a range of no rows or no columns is asked for");
+    says("INDIRECT(\"nothing here\")", "INDIRECT: \"nothing here\" is no reference");
+    says("INDIRECT(\"moving\")", "\"moving\" is no reference, nor a name that stands for cells");
+    says("INDIRECT(\"A2\";0)", "INDIRECT: \"A2\" is no reference by numbers of row and column");
+    says("IF(E1=2;;A2:B2)", "thickness: 0 is not possible");
+    says("IF(E4;A2:B2)", "thickness: 0 is not possible");
+}
+
+TEST_CASE("where Calc goes a way that is not followed, no other number is explained") {
+    Desk desk;
+    fill_with_depths(desk);
+    for (const char* argument : {"IFERROR(A2:B2;5)", "INDEX((A1:B3~A2:B4);2;0;2)"}) {
+        desk.put("G1", std::string("=UC.LIFTS(") + argument + ";\"0.5 m\")");
+        INFO(argument);
+        CHECK(desk.error("G1") == 0);
+        CHECK_THAT(desk.why("G1"),
+                   Catch::StartsWith("G1 shows no error; how it came about cannot be derived"));
+    }
+    desk.put("G2", "=UC.CONVERT(UC.QUANTITY(RAND()+1;\"m\");\"mm\")");  // each time another number
+    CHECK_THAT(desk.why("G2"),
+               Catch::StartsWith("G2 shows ") && Catch::Contains(", and its formula followed here gives "));
+}
+
 }  // namespace undercroft::tests
