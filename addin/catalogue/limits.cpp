@@ -98,4 +98,12 @@ void Limits::refuse_impossible(double coherent) const {
         Refusal::impossible);
 }
 
+void Limits::refuse_percent_cell(double share) const {
+    const std::string held = rounded_text(100 * share);
+    refuse("is far below what is usual, " + usual + ": a cell that shows " + rounded_text(10000 * share) +
+               " % holds " + held + ": give it alone, without % beside it; if " + held +
+               " % is meant, write it as one text",
+           Refusal::unusual);
+}
+
 }  // namespace undercroft::addin

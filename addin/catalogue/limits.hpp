@@ -70,8 +70,20 @@ struct Limits {
         const bool fits = (coherent >= least && coherent <= most) || (or_none && coherent == 0);
         if (!fits) refuse_impossible(coherent);
     }
+    /// Of a number beside `%`: a cell that Calc shows as 0.5 % holds 0.005, and beside `%` would be read as
+    /// 0.005 %. Far below what is usual, where a hundred times as much is usual, that was done.
+    /// \throws Refused(domain)
+    void check_percent_pair(double coherent) const {
+        constexpr double far_below = 0.25;
+        const double number = bare_of(coherent);
+        if (number > 0 && number < far_below * usual_least && 100 * number >= usual_least &&
+            100 * number <= usual_most)
+            refuse_percent_cell(coherent);
+    }
 
 private:
+    [[nodiscard]] double bare_of(double share) const { return in_percent ? 100 * share : share; }
+    [[noreturn]] void refuse_percent_cell(double share) const;
     [[noreturn]] void refuse_bare(double number) const;
     [[noreturn]] void refuse_impossible(double coherent) const;
     [[nodiscard]] double coherent_of(double bare) const;

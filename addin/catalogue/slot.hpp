@@ -45,6 +45,16 @@ struct Slot;
 
 [[nodiscard]] Reading reading_of(const Quantity& quantity);
 
+/// A number and its unit, each in a cell of its own.
+[[nodiscard]] inline bool is_pair(const Cell& given) {
+    const Grid* const* grid = std::get_if<const Grid*>(&given);
+    return grid != nullptr && (*grid)->columns() == 2;
+}
+/// A cell of a table, whose unit stands above it.
+[[nodiscard]] inline bool is_pair(const Scalar&) {
+    return false;
+}
+
 /// A quantity in a dimension, on these terms; `given` is said of it in a refusal.
 template <class Given>
 [[nodiscard]] double read_in(const Dimension& dimension, const Quantity& quantity, const Given& given,
@@ -52,6 +62,7 @@ template <class Given>
     try {
         terms.meet(quantity, dimension);
         const double coherent = in_dimension(quantity, dimension).value;
+        if (quantity.form == Quantity::Form::percent && is_pair(given)) terms.meet_percent_pair(coherent);
         terms.meet_possible(quantity, coherent);
         return coherent;
     } catch (const Refused& refused) {

@@ -26,6 +26,10 @@ struct Terms {
     void meet_possible(const Quantity& quantity, double coherent) const {
         if (limits != nullptr && quantity.form != Quantity::Form::bare) limits->check(coherent);
     }
+    /// Of a pair whose unit is `%`. \throws Refused where its cell is plainly one that Calc shows in percent.
+    void meet_percent_pair(double coherent) const {
+        if (limits != nullptr) limits->check_percent_pair(coherent);
+    }
     [[nodiscard]] Terms of_column(std::size_t column) const {
         const bool stated = limits != nullptr && column < limits->columns.size();
         return {stated ? &limits->columns[column] : nullptr, mixture, argument};

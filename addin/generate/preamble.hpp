@@ -29,7 +29,9 @@ inline constexpr Advice advice[] = {
     {"Percent",
      "A cell that shows 38% holds 0.38 and is a share: give it alone, without `%` in the cell beside it. Or "
      "type "
-     "38, and `%` beside it."},
+     "38, and `%` beside it. A number beside `%` that is far too small, where a hundred times as much is "
+     "usual, is "
+     "refused: as one text, `\"0.005 %\"`, it is taken."},
     {"Times, dates and slopes",
      "Type 5 and `min`, not 0:05, which Calc makes a time of day. Type a slope as a text, `1.5H:1V`; 1:2 "
      "becomes "

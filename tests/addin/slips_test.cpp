@@ -165,4 +165,26 @@ TEST_CASE("0 without a unit stands for a blank cell: refused where that is no de
     CHECK(desk.number("UC.BED.VOLUME(\"0 m\"; 30; 12; 1; 0.2; 0.2; 0.4; \"ellipse\"; 1.2; 0.75; 100)") == 0);
 }
 
+TEST_CASE("a cell that shows a percentage is not read beside % as a hundredth of it", "[slips]") {
+    const Slip slips[] = {
+        {"UC.STONE.MASS(100; {0.38;\"%\"}; 2650; \"t\")",
+         "porosity: 0.38 % is far below what is usual, 0.2 to 0.55: a cell that shows 38 % holds 0.38: give "
+         "it "
+         "alone, without % beside it; if 0.38 % is meant, write it as one text"},
+        {"UC.PIPE.FLOW(0.3; {0.005;\"%\"}; 0.013)", "slope: 0.005 % is far below what is usual"},
+        {"UC.RUNOFF.PEAK({0.85;\"%\"}; 50; 1200)", "a cell that shows 85 % holds 0.85"},
+        {"UC.ORDER(\"103 t\"; {0.05;\"%\"}; \"20 t\"; \"t\")", "a cell that shows 5 % holds 0.05"},
+    };
+    for (const Slip& slip : slips) {
+        INFO(slip.formula);
+        CHECK_THAT(refusal_of(slip.formula), refuses_domain(slip.says));
+    }
+    const FormulaDesk desk;
+    // Flat, but built; and as a text it cannot be a cell's format.
+    CHECK(desk.number("UC.PIPE.FLOW(0.3; {0.05;\"%\"}; 0.013)") ==
+          Approx(desk.number("UC.PIPE.FLOW(0.3; \"0.05 %\"; 0.013)")));
+    CHECK(desk.number("UC.PIPE.FLOW(0.3; \"0.005 %\"; 0.013)") > 0);
+    CHECK(desk.number("UC.ORDER(\"103 t\"; {0.5;\"%\"}; \"20 t\"; \"t\")") == 120);
+}
+
 }  // namespace undercroft::tests
