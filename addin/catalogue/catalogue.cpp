@@ -16,37 +16,19 @@ namespace undercroft::addin {
 
 namespace {
 
-/// An entry that names no related function is related to those of its topic.
-void relate(std::vector<Function>& topic) {
-    for (Function& function : topic) {
-        if (!function.guidance.related.empty()) continue;
-        for (const Function& other : topic)
-            if (other.name != function.name) function.guidance.related.push_back(other.name);
-    }
-}
-
 /// The functions of several topics under one title.
 Group group(const char* title, std::initializer_list<std::vector<Function>> topics) {
     Group made{title, {}};
-    for (std::vector<Function> topic : topics) {
-        relate(topic);
+    for (const std::vector<Function>& topic : topics)
         made.functions.insert(made.functions.end(), topic.begin(), topic.end());
-    }
-    relate(made.functions);  // what is alone in its topic
     return made;
-}
-
-/// A group of one topic.
-Group related(Group group) {
-    relate(group.functions);
-    return group;
 }
 
 }  // namespace
 
 const std::vector<Group>& catalogue() {
     static const std::vector<Group> groups = {
-        related(arithmetic_functions()),
+        arithmetic_functions(),
         group("Chamber, row and bed", {arch_functions(), bed_functions()}),
         group("Storage", {storage_functions(), unit_storage_functions(), required_storage_functions()}),
         group("Rain and runoff", {rain_functions(), published_rain_functions(), storm_functions(),
@@ -79,7 +61,7 @@ const std::vector<Group>& catalogue() {
               {wrap_functions(), sheet_goods_functions(), cut_list_functions(), pipe_length_functions(),
                order_functions(), fabric_functions(), fabric_filter_functions(), lifting_functions()}),
         group("Drawing", {drawing_functions()}),
-        related(checker_functions()),
+        checker_functions(),
     };
     return groups;
 }

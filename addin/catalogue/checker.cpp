@@ -38,6 +38,8 @@ Function cell_reader(const char* name, const char* says, const char* also_called
     made.identifier = identifier_of(name);
     made.says = says;
     made.guidance.also_called = also_called;
+    for (const char* other : {"UC.WHY", "UC.STEPS", "UC.WHOLE", "UC.SOURCE"})
+        if (made.name != other) made.guidance.related.emplace_back(other);
     made.equation = "-";
     made.source = "the catalogue of functions";
     made.role = Role::explains;
@@ -84,6 +86,7 @@ Group checker_functions() {
             function("UC.SOURCE", &source_of)
                 .role(Role::explains)
                 .says("Where the equation of a function comes from")
+                .related({"UC.WHY", "UC.CATALOGUE", "UC.STEPS"})
                 .also_called("reference, citation, standard, where the equation comes from")
                 .equation("-")
                 .source("the catalogue of functions")
@@ -94,6 +97,7 @@ Group checker_functions() {
             function("UC.CATALOGUE", &catalogue_table)
                 .role(Role::tells_version)
                 .says("All functions: name, equation, source, arguments")
+                .related({"UC.SOURCE", "UC.WHY", "UC.VERSION"})
                 .also_called("list of functions, index, overview, help")
                 .equation("-")
                 .source("the catalogue of functions")
@@ -101,6 +105,7 @@ Group checker_functions() {
             function("UC.VERSION", &version)
                 .role(Role::tells_version)
                 .says("Version of the functions that computed this sheet")
+                .related({"UC.CATALOGUE"})
                 .also_called("release, which version, add-in version")
                 .equation("-")
                 .source("the catalogue of functions")

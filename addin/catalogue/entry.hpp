@@ -73,7 +73,7 @@ public:
     Entry& examples(const char* formula, const char* tolerance, Origin origin, const char* source,
                     std::initializer_list<std::vector<const char*>> rows);
 
-    /// Functions that are used with it or instead of it; left out, those of its topic.
+    /// What an engineer looks for next: what feeds an argument, what takes its result, what is used instead.
     Entry& related(std::initializer_list<const char*> names);
     /// Other words of the trade for it, parted by commas: the reference is searched by them.
     Entry& also_called(const char* words) { return made_.guidance.also_called = words, *this; }

@@ -111,6 +111,7 @@ Function product_of_many_entry() {
         .says(
             "Product of any number of quantities, one below the other; a number without a unit is a pure "
             "number, rows without a number are passed over")
+        .related({"UC.PRODUCT", "UC.QUOTIENT", "UC.SUM"})
         .also_called("multiply a column, product of a list, factors multiplied")
         .equation("p = q1 q2 q3 ...")
         .source("common practice")

@@ -96,6 +96,7 @@ template <>
 struct Slot<ThingTable> {
     static ThingTable read(const Cell& cell, const Terms&) {
         const Grid* const* given = std::get_if<const Grid*>(&cell);
+        if (std::holds_alternative<std::monostate>(cell)) refuse_blank("is left out; a table is wanted");
         if (given == nullptr || (*given)->rows() < 2 || (*given)->columns() < 2)
             refuse_value(shown_as_given(cell) +
                          " is no table: headings in the first row, names in the first column are wanted");
@@ -133,6 +134,7 @@ std::size_t only_one(std::size_t first, std::size_t end, const Fits& fits, const
     constexpr std::size_t most_told = 8;
     for (std::size_t i = first; i < end && there.size() < most_told; ++i)
         if (const std::string text = told(i); !text.empty()) there.push_back(text);
+    if (there.empty()) no_answer(what + " is not in the table, which has none");
     no_answer(what + " is not in the table; there are " + joined(there) +
               (end - first > most_told ? " and more" : ""));
 }
@@ -171,6 +173,7 @@ Function pick_entry() {
             "One figure of a table of things, such as a supplier's list, with its unit: the row by the name "
             "in "
             "the first column, the column by its heading")
+        .related({"UC.LOOKUP", "UC.QUANTITY", "UC.BED.UNITS"})
         .also_called("look up in a supplier's table, data sheet, property of an item, catalogue figure")
         .equation("x = table(key, column)")
         .source("common practice")

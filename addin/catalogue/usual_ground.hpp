@@ -236,8 +236,9 @@ inline constexpr Range permittivity{"0.02 1/s", "3 1/s", "0.000001 1/s", "1000 1
                                     "common practice: woven to thin non-woven"};
 inline constexpr Range fabric_head = Range{"0.01 m", "1 m", "0.01 mm", "100 m"}.or_zero();
 /// Of a soil beside a fabric, gravel to clay.
-inline constexpr Range soil_permeability{"1 mm/h", "100 mm/h", "0.0000001 mm/h", "1e8 mm/h",
-                                         "common practice: loam to fine sand; clay and gravel with their unit"};
+inline constexpr Range soil_permeability{
+    "1 mm/h", "100 mm/h", "0.0000001 mm/h", "1e8 mm/h",
+    "common practice: loam to fine sand; clay and gravel with their unit"};
 /// D60 over D10.
 inline constexpr Range uniformity{"1", "50", "1", "100000", "common practice: one size to well graded"};
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "addin/catalogue/function.hpp"
+#include "addin/generate/refusals.hpp"
 
 namespace undercroft::addin {
 
@@ -17,13 +18,6 @@ struct ShownResult {
     std::string result;   ///< `p = 69.97 kPa`; of a table, what it is
     TextRows table;       ///< its first rows
     std::size_t rows = 0;
-};
-
-struct ShownRefusal {
-    std::string cause;  ///< in a few words: "another dimension"
-    std::string error;  ///< as the cell shows it
-    std::string formula;
-    std::string reason;
 };
 
 /// Cells to paste at A1, and the formula that reads them.

@@ -112,10 +112,11 @@ std::string pasted(const PastedCells& shown) {
 
 std::string refusals(const std::vector<ShownRefusal>& shown) {
     if (shown.empty()) return {};
-    std::string rows = row({"cause", "shows", "formula", "reason"}, "th");
+    std::string rows = row({"cause", "shows", "of", "formula", "reason"}, "th");
     for (const ShownRefusal& refusal : shown)
-        rows += row({xml_escaped(refusal.cause), xml_escaped(refusal.error), code(refusal.formula),
-                     xml_escaped(refusal.reason)});
+        rows +=
+            row({xml_escaped(refusal.cause), xml_escaped(refusal.error),
+                 xml_escaped(joined(refusal.arguments)), code(refusal.formula), xml_escaped(refusal.reason)});
     return "<h4>What is refused</h4>\n" + table(rows);
 }
 

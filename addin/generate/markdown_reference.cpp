@@ -96,9 +96,10 @@ std::string pasted(const PastedCells& cells) {
 
 std::string refusals(const std::vector<ShownRefusal>& shown) {
     if (shown.empty()) return {};
-    std::string text = head({"refused: cause", "shows", "formula", "reason"});
+    std::string text = head({"refused: cause", "shows", "of", "formula", "reason"});
     for (const ShownRefusal& refusal : shown)
-        text += row({refusal.cause, refusal.error, code(refusal.formula), refusal.reason});
+        text += row(
+            {refusal.cause, refusal.error, joined(refusal.arguments), code(refusal.formula), refusal.reason});
     return text + "\n";
 }
 

@@ -178,22 +178,26 @@ private:
     std::optional<std::size_t> column_;
 };
 
-/// Walks every place of every function that the catalogue computes.
+/// Walks every place of a function, in a call with these arguments.
+template <class Visit>
+void for_each_number_in(const addin::Function& function, const Arguments& good, const Visit& visit) {
+    std::vector<Taken> base;
+    for (std::size_t i = 0; i < function.parameters.size(); ++i)
+        base.push_back(taken_apart(good[i], function.parameters[i]));
+    for (std::size_t i = 0; i < function.parameters.size(); ++i) {
+        const addin::ValueType& type = function.parameters[i].type;
+        if (is_number(type)) visit(NumberPlace(function, base, i, std::nullopt));
+        for (std::size_t c = 0; c < columns_of(type).size(); ++c)
+            if (is_number(columns_of(type)[c])) visit(NumberPlace(function, base, i, c));
+    }
+}
+
+/// The same of every function that the catalogue computes, in its first worked example.
 template <class Visit>
 void for_each_number(const Visit& visit) {
-    for (const addin::Function& function : addin::all_functions()) {
-        if (function.reads_cell()) continue;
-        const Arguments& good = good_arguments().at(function.name).front();
-        std::vector<Taken> base;
-        for (std::size_t i = 0; i < function.parameters.size(); ++i)
-            base.push_back(taken_apart(good[i], function.parameters[i]));
-        for (std::size_t i = 0; i < function.parameters.size(); ++i) {
-            const addin::ValueType& type = function.parameters[i].type;
-            if (is_number(type)) visit(NumberPlace(function, base, i, std::nullopt));
-            for (std::size_t c = 0; c < columns_of(type).size(); ++c)
-                if (is_number(columns_of(type)[c])) visit(NumberPlace(function, base, i, c));
-        }
-    }
+    for (const addin::Function& function : addin::all_functions())
+        if (!function.reads_cell())
+            for_each_number_in(function, good_arguments().at(function.name).front(), visit);
 }
 
 }  // namespace undercroft::tests

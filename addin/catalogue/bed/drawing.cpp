@@ -41,6 +41,7 @@ Function scale_entry() {
         .says(
             "Scale 1:X at which a drawing fits on paper: X = 1, 1.25, 1.5, 2, 2.5, 3, 4, 5 or 7.5 "
             "times a power of ten")
+        .related({"UC.DRAW.BOX", "UC.DRAW.PIT", "UC.DRAW.ARCHES", "UC.DRAW.ROWS"})
         .also_called("scale of a drawing, fit to paper, drawing, chart of outlines")
         .equation("X >= max(w/w_p, h/h_p)")
         .source("ISO 5455:1979 for 1, 2 and 5 (from memory); the others as on scale rules (common practice)")
@@ -63,6 +64,7 @@ Function pit_entry() {
     auto pit = function("UC.DRAW.PIT", &calc::drawn_pit);
     pit.says(
            "Outline of a pit in cross-section, or of the stone when closed along its top: points for a chart")
+        .related({"UC.DRAW.SCALE", "UC.DRAW.LEVEL", "UC.DRAW.ARCHES", "UC.PIT.VOLUME"})
         .also_called("section of a pit, outline to scale, drawing, chart of outlines")
         .equation("(-W/2 - z d, d), (-W/2, 0), (W/2, 0), (W/2 + z d, d)")
         .source(section_source)
@@ -81,6 +83,7 @@ Function pit_entry() {
 Function level_entry() {
     auto level = function("UC.DRAW.LEVEL", &calc::drawn_level);
     level.says("A level across the pit at a height above its base: two points for a chart")
+        .related({"UC.DRAW.PIT", "UC.DRAW.SCALE", "UC.ROUTE.DEPTH"})
         .also_called("water line, layer line, drawing, chart of outlines")
         .equation("x = -+(W/2 + z h + o), y = h")
         .source(section_source)
@@ -103,6 +106,7 @@ Function arches_entry() {
         return calc::drawn_arches({rows, width, row_gap}, {shape, span, rise}, base_height, scale);
     });
     arches.says("The arches of all rows in cross-section: points for a chart, a blank row between arches")
+        .related({"UC.DRAW.SCALE", "UC.DRAW.PIT", "UC.BED.WIDTH", "UC.ARCH.WIDTH"})
         .also_called("section of chambers, outline, drawing, chart of outlines")
         .equation("half width w(y)/2 at each height, as UC.ARCH.WIDTH")
         .source(section_source);
@@ -123,6 +127,7 @@ Function arches_entry() {
 Function box_entry() {
     auto box = function("UC.DRAW.BOX", &calc::drawn_box);
     box.says("A rectangle around the middle of the plan: points for a chart")
+        .related({"UC.DRAW.SCALE", "UC.DRAW.ROWS", "UC.BED.LENGTH", "UC.BED.WIDTH"})
         .also_called("plan outline, rectangle, drawing, chart of outlines")
         .equation("x = -+L/2, y = -+W/2")
         .source(plan_source)
@@ -140,6 +145,7 @@ Function rows_entry() {
                              return calc::drawn_rows({row_count, width, row_gap}, row_length, scale);
                          });
     rows.says("The rows in plan, each a rectangle: points for a chart, a blank row between them")
+        .related({"UC.DRAW.SCALE", "UC.DRAW.BOX", "UC.DRAW.ENDS", "UC.DRAW.PORTS", "UC.BED.ROWS"})
         .also_called("plan of rows, drawing, chart of outlines")
         .equation("rectangles of l by B_f, g apart")
         .source(plan_source);
@@ -154,6 +160,7 @@ Function ends_entry() {
         return calc::drawn_ends({row_count, width, row_gap}, row_length, end_unit, scale);
     });
     ends.says("The joints behind the end units of each row in plan: points for a chart")
+        .related({"UC.DRAW.ROWS", "UC.DRAW.PORTS", "UC.ROW.LENGTH"})
         .also_called("end caps in plan, drawing, chart of outlines")
         .equation("x = -+(l/2 - E)")
         .source(plan_source);
@@ -170,6 +177,7 @@ Function ports_entry() {
                                                        middle_unit, joint_overlap, scale);
                           });
     ports.says("The inspection ports in plan: points for a chart, a blank row between them")
+        .related({"UC.DRAW.ROWS", "UC.DRAW.ENDS", "UC.BED.PORTS", "UC.SETOUT.PORTS"})
         .also_called("ports in plan, drawing, chart of outlines")
         .equation("middles of the units that UC.BED.PORTS counts")
         .source(plan_source);

@@ -102,6 +102,7 @@ Function volume_entry() {
         .says(
             "Water held by a bed of units below a depth above its base at the low end, by their suppliers' "
             "tables")
+        .related({"UC.BED.UNITDEPTH", "UC.STAGE.UNITS", "UC.BED.VOLUME", "UC.STORAGE.REQUIRED"})
         .also_called(
             "volume of crates, supplier's stage-storage table, storage of a sloping bed, tank modules")
         .equation(held_equation)
@@ -140,6 +141,7 @@ Function depth_entry() {
     depth
         .says(
             "Depth of water above the base of a bed of units for a volume held: the inverse of UC.BED.UNITS")
+        .related({"UC.BED.UNITS", "UC.STAGE.UNITS", "UC.BED.DEPTH"})
         .also_called("depth from volume, water level in crates, stage for a storage")
         .equation("d where V(d) = V; root by TOMS 748 (Boost.Math)")
         .source(held_source)
@@ -175,6 +177,7 @@ Function table_entry() {
             "Stage-storage table of a bed of units by their suppliers' tables, in equal steps from the base "
             "to the "
             "top of the stone, with rows added at the base and crown of the units")
+        .related({"UC.ROUTE.POOL", "UC.DRAIN.TIME", "UC.LOOKUP", "UC.BED.UNITS", "UC.STAGE.STORAGE"})
         .also_called(
             "stage-storage of crates, supplier's volume table, depth-volume curve, elevation-storage")
         .equation(held_equation)

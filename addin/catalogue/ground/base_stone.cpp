@@ -42,6 +42,8 @@ Function needed_entry() {
             "Least base stone under rows of chambers, spreads of neighbouring feet and the weight of the "
             "stone "
             "counted; refused where no thickness does")
+        .related({"UC.FOOT.PRESSURE", "UC.FOOT.SUBGRADE", "UC.FOOT.STRIP", "UC.BEARING.PRESUMPTIVE",
+                  "UC.BASE.THICKNESS"})
         .also_called("foundation stone depth, bedding thickness, base course, load spread under feet")
         .equation(
             "least b with q max(1, (B_f + w_c)/(2 b_f + b + w_c)) + gamma (h + b) <= p_a, w_c = min(b, g)")
@@ -77,6 +79,8 @@ Function subgrade_entry() {
         .says(
             "Pressure on the subgrade under rows of chambers: that of their feet through the base stone, "
             "and the weight of the stone")
+        .related({"UC.FOOT.PRESSURE", "UC.BASE.NEEDED", "UC.BEARING.CAPACITY", "UC.BEARING.UNDRAINED",
+                  "UC.ATMOST"})
         .also_called("bearing pressure on the formation, contact pressure, load spread, stress on subgrade")
         .equation("p = q max(1, (B_f + w_c)/(2 b_f + b + w_c)) + gamma (h + b), w_c = min(b, g)")
         .source(pitch)
@@ -100,6 +104,7 @@ Function strip_entry() {
         .says(
             "Width of the strip that bears on the ground under base stone: one foot's, or of two once their "
             "spreads have met")
+        .related({"UC.FOOT.PRESSURE", "UC.FOOT.SUBGRADE", "UC.BEARING.CAPACITY", "UC.SETTLEMENT.ELASTIC"})
         .also_called("strip footing width, effective width, load spread, bearing width")
         .equation("B = b_f + b for b < g, else 2 b_f + g + b")
         .source(pitch)

@@ -75,6 +75,7 @@ Function factor_entry() {
         .says(
             "Factor of safety against flotation of a bed between battered walls, weight and water of one and "
             "the same soil")
+        .related({"UC.UPLIFT.RATIO", "UC.UPLIFT.FORCE", "UC.UPLIFT.WEIGHT", "UC.UPLIFT.FILL", "UC.ATLEAST"})
         .also_called("flotation, buoyancy, factor of safety against uplift, hydrostatic uplift, ballast")
         .equation("F = (sum V gamma - C gamma_1)/(gamma_w V_w)")
         .source(bed_source)
@@ -107,6 +108,7 @@ Function weight_entry() {
         return calc::bed_weight(bed(length, width, batter, layers, zero, chambers, zero), soil);
     });
     weight.says("Weight of a bed and of what lies on it, its chambers empty")
+        .related({"UC.UPLIFT.FORCE", "UC.UPLIFT.RATIO", "UC.UPLIFT.BED"})
         .also_called("resisting weight, dead load, ballast, overburden")
         .equation("G = sum V gamma - C gamma_1")
         .source(bed_source)
@@ -131,6 +133,7 @@ Function water_entry() {
         });
     uplift
         .says("Uplift on a bed and on what lies on it: the weight of the water that the same soil displaces")
+        .related({"UC.UPLIFT.WEIGHT", "UC.UPLIFT.RATIO", "UC.UPLIFT.BED"})
         .also_called("buoyant force, buoyancy, hydrostatic uplift, Archimedes, displaced water")
         .equation("U = gamma_w V_w")
         .source(bed_source)
@@ -150,6 +153,7 @@ Function water_entry() {
 Function ratio_entry() {
     return function("UC.UPLIFT.RATIO", &calc::uplift_ratio)
         .says("Uplift by partial factors: demand over resistance, at most 1")
+        .related({"UC.UPLIFT.WEIGHT", "UC.UPLIFT.FORCE", "UC.UPLIFT.FILL", "UC.ATLEAST"})
         .also_called("flotation check, limit state of uplift, partial factors, UPL, utilisation")
         .equation("r = g_dst U/(g_stb G)")
         .source("EN 1997-1:2004, 2.4.7.4 and Tables A.15, A.16 (in reproductions)")

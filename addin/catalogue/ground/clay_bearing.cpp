@@ -53,6 +53,8 @@ Function undrained_entry() {
             "Ultimate bearing pressure, gross, of saturated clay by its undrained strength; without a factor "
             "of "
             "safety")
+        .related(
+            {"UC.BEARING.LAYERED", "UC.BASE.REPLACED", "UC.SETTLEMENT.CONSOLIDATION", "UC.FOOT.SUBGRADE"})
         .also_called("bearing capacity of clay, undrained shear strength, cu, Su, total stress, phi of 0")
         .equation("q_u = (2 + pi)(1 + 0.2 B/L) d s_u + gamma D; d = 1, or 1 + 0.2 D/B to 1.5")
         .source(manual)
@@ -81,6 +83,7 @@ Function layered_entry() {
             "Ultimate bearing pressure, gross, of a base on a layer of stone or sand over clay, through "
             "which the "
             "load spreads 2V:1H; without a factor of safety")
+        .related({"UC.BEARING.UNDRAINED", "UC.BASE.REPLACED", "UC.FOOT.SUBGRADE"})
         .also_called(
             "two-layer bearing capacity, punching, crust over soft clay, projected area, load spread")
         .equation(
@@ -111,6 +114,7 @@ Function replaced_entry() {
             "Depth of soft clay under base stone to be dug out and replaced by stone; 0 where the clay bears "
             "the "
             "load, refused where no depth to 20 m does")
+        .related({"UC.BEARING.UNDRAINED", "UC.BEARING.LAYERED", "UC.BASE.THICKNESS"})
         .also_called("soft spot, undercut, dig out and replace, soil replacement, over-excavation")
         .equation(
             "least d with q B L/((B + d)(L + d)) + dg d <= (2 + pi)(1 + 0.2 (B + d)/(L + d)) s_u/F; of a "

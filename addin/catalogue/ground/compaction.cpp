@@ -47,6 +47,7 @@ std::vector<Function> compaction_functions() {
             .gives("R", "Relative compaction"),
         function("UC.DENSITY.ZEROAIR", &calc::zero_air_density)
             .says("Dry density of soil without air voids at a moisture, which no test of its fill can exceed")
+            .related({"UC.COMPACTION.DRY", "UC.COMPACTION.DEGREE", "UC.POROSITY.BUILT"})
             .also_called("zero air voids line, saturation line, Proctor curve, maximum possible density")
             .equation("rho_z = (1 - a) rho_w G/(1 + w G), G = rho_s/rho_w")
             .source("Das, Principles of Geotechnical Engineering, weight-volume relationships")

@@ -53,6 +53,7 @@ Function diagram_entry() {
             "Pressure of earth and water down a wall of layered ground, at the top and foot of each layer "
             "and at "
             "the water; two rows where it jumps")
+        .related({"UC.EARTH.LAYERED", "UC.EARTH.COEFFICIENT", "UC.EARTH.THRUST"})
         .also_called(
             "lateral pressure diagram, active pressure, sheet pile loading, Rankine, hydrostatic pressure")
         .equation("p = K (q + sum t gamma') + gamma_w h_w, gamma' = gamma - gamma_w below the water")
@@ -81,6 +82,7 @@ Function thrust_entry() {
             return calc::diagram_thrust(diagram_of(layers, surcharge, water_depth, water_unit_weight));
         });
     thrust.says("Thrust of layered ground and groundwater on a length of wall: the area of UC.EARTH.DIAGRAM")
+        .related({"UC.EARTH.DIAGRAM", "UC.EARTH.COEFFICIENT", "UC.EARTH.THRUST", "UC.SIDEFILL.WIDTH"})
         .also_called("lateral thrust, active force, retaining wall load, shoring load, Rankine")
         .equation("P = sum (p_1 + p_2)/2 t")
         .source(diagram_source)

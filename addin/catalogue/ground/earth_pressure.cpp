@@ -130,6 +130,7 @@ Function passive_entry() {
             "Coefficient of passive earth pressure on a vertical wall with friction, level ground: its "
             "horizontal "
             "part, which does not overstate the resistance")
+        .related({"UC.EARTH.COEFFICIENT", "UC.EARTH.THRUST", "UC.SIDEFILL.WIDTH"})
         .also_called("passive resistance, Kp, Coulomb, log spiral, toe resistance")
         .equation(
             "K_ph = cos delta/(1 - sin phi) (cos delta + sqrt(sin^2 phi - sin^2 delta)) exp((asin(sin "

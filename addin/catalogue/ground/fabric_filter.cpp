@@ -36,6 +36,7 @@ Function retention_entry() {
             "Largest opening O95 of a fabric that holds back the soil beside it, for sands, silts and clays, "
             "steady "
             "flow or flow to and fro")
+        .related({"UC.FABRIC.OPENING", "UC.FABRIC.AOS", "UC.GRADING.SIZE", "UC.GRADING.UNIFORMITY"})
         .also_called("soil retention, apparent opening size, AOS, O95, filter criterion, geotextile filter")
         .equation(
             "O95 = B d85, at most 0.60 mm, of fine soils 0.30 mm; B as UC.FABRIC.FACTOR, of fine soils 1 "
@@ -68,6 +69,7 @@ Function opening_entry() {
         .says(
             "Largest opening of a fabric for drainage by what passes 0.075 mm alone, for soils too fine for "
             "a D85")
+        .related({"UC.FABRIC.RETENTION", "UC.FABRIC.OPENING", "UC.GRADING.PASSING"})
         .also_called("apparent opening size, O95, AASHTO M 288, subsurface drainage fabric, filter fabric")
         .equation("0.43 mm below 15 %, 0.25 mm to 50 %, 0.22 mm above")
         .source(drainage)
@@ -82,6 +84,7 @@ Function opening_entry() {
 Function least_entry() {
     return function("UC.FABRIC.PERMITTIVITY", &calc::drainage_permittivity)
         .says("Least permittivity of a fabric for drainage by what passes 0.075 mm")
+        .related({"UC.FABRIC.PSI", "UC.FABRIC.FLOW", "UC.FABRIC.PERMEABILITY", "UC.GRADING.PASSING"})
         .also_called("psi, AASHTO M 288, filter fabric flow, cross-plane flow")
         .equation("0.5 1/s below 15 %, 0.2 1/s to 50 %, 0.1 1/s above")
         .source(drainage)
@@ -96,6 +99,7 @@ Function least_entry() {
 Function permittivity_entry() {
     return function("UC.FABRIC.PSI", &calc::fabric_permittivity)
         .says("Permittivity of a fabric from its permeability and thickness")
+        .related({"UC.FABRIC.PERMITTIVITY", "UC.FABRIC.FLOW", "UC.FABRIC.PERMEABILITY"})
         .also_called("permittivity, permeability over thickness, cross-plane permeability, kn")
         .equation("psi = k/t")
         .source("ASTM D4491")
@@ -113,6 +117,7 @@ Function permittivity_entry() {
 Function flow_entry() {
     return function("UC.FABRIC.FLOW", &calc::fabric_flow)
         .says("Flow through a fabric")
+        .related({"UC.FABRIC.PSI", "UC.FABRIC.PERMITTIVITY", "UC.SOAK.FLOW"})
         .also_called("flow rate of a geotextile, permittivity flow, cross-plane flow, filter capacity")
         .equation("Q = psi h A")
         .source("ASTM D4491; Darcy")
@@ -133,6 +138,7 @@ Function flow_entry() {
 Function permeability_entry() {
     return function("UC.FABRIC.PERMEABILITY", &calc::fabric_permeability_needed)
         .says("Least permeability of a fabric beside a soil")
+        .related({"UC.FABRIC.PSI", "UC.FABRIC.PERMITTIVITY", "UC.PERMEABILITY.FALLING"})
         .also_called(
             "permeability criterion, geotextile filter, kg over ks, clogging, cross-plane permeability")
         .equation("k_f = k_s, or 10 k_s where clogging would be critical")

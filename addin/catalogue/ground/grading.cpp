@@ -58,6 +58,7 @@ Function passing_entry() {
         return calc::grading_passing(grading, size);
     });
     passing.says("Percentage of a grading that passes a size: the inverse of UC.GRADING.SIZE")
+        .related({"UC.GRADING.SIZE", "UC.GRADING.FITS", "UC.SOIL.GROUP", "UC.FABRIC.AOS"})
         .also_called("sieve analysis, percent finer, particle size distribution, gradation, PSD")
         .equation("p straight against log d between two sieves")
         .source("common practice (grading plotted on a logarithmic axis of size)")

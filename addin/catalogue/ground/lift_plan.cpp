@@ -36,6 +36,7 @@ Function plan_entry() {
             "Fill over chambers lift by lift: the cover at the top of each, and what fill and plant standing "
             "on "
             "it press onto the crowns")
+        .related({"UC.LOAD.PLANT", "UC.PLANT.COVER", "UC.LIFTS", "UC.LAYERS.LIFTS"})
         .also_called(
             "compaction in layers, placing backfill, lift thickness, construction loads, cover at each stage")
         .equation(
@@ -74,6 +75,7 @@ Function cover_entry() {
             "Least cover from which on plant may stand over chambers, its pressure and that of the fill "
             "counted; "
             "refused where none to 10 m does")
+        .related({"UC.LOAD.PLANT", "UC.LIFTS.PLAN", "UC.COVER.DEPTH", "UC.BEARING.CBR"})
         .also_called(
             "construction traffic, minimum cover for plant, roller over chambers, haul road, equipment loads")
         .equation("least H with I sigma(H) + gamma H <= p_a, sigma as UC.LOAD.PLANT")

@@ -28,6 +28,8 @@ Function net_entry() {
             "Net pressure on a formation: what bed and fill press less what the dug ground weighed there; "
             "below 0 "
             "nothing settles")
+        .related({"UC.SETTLEMENT.ELASTIC", "UC.SETTLEMENT.CONSOLIDATION", "UC.SETTLEMENT.SAND",
+                  "UC.FOOT.SUBGRADE"})
         .also_called("net bearing pressure, unloading by excavation, compensated foundation, heave")
         .equation("q_n = q - gamma D")
         .source("elementary statics")
@@ -52,6 +54,7 @@ Function elastic_entry() {
             "Immediate settlement of a loaded rectangle on deep elastic ground: at the centre or a corner of "
             "a "
             "flexible one, or of a rigid one")
+        .related({"UC.SETTLEMENT.NET", "UC.SETTLEMENT.SAND", "UC.SETTLEMENT.CONSOLIDATION", "UC.ATMOST"})
         .also_called(
             "immediate settlement, Boussinesq settlement, Young's modulus, initial settlement, rigidity")
         .equation(
@@ -93,6 +96,7 @@ Function consolidation_entry() {
             "Settlement of a layer of clay by consolidation in the long run, under a stress that is added in "
             "its "
             "middle")
+        .related({"UC.SETTLEMENT.DEGREE", "UC.SETTLEMENT.NET", "UC.LOAD.RECTANGLE"})
         .also_called(
             "primary consolidation, compression index Cc, oedometer, overconsolidated clay, recompression")
         .equation("s = H/(1 + e_0) (C_r log(min(s_1, s_p)/s_0) + C_c log(s_1/max(s_0, s_p))), s_1 = s_0 + ds")
@@ -128,6 +132,7 @@ Function consolidation_entry() {
 Function degree_entry() {
     return function("UC.SETTLEMENT.DEGREE", &calc::consolidation_degree)
         .says("Share of the consolidation that is over at a time")
+        .related({"UC.SETTLEMENT.CONSOLIDATION"})
         .also_called("degree of consolidation, Terzaghi, time factor, cv, drainage path")
         .equation("U = 1 - sum 8/(pi^2 n^2) exp(-n^2 pi^2 T/4) over odd n, T = c_v t/d^2")
         .source("Terzaghi, one-dimensional consolidation")
@@ -151,6 +156,7 @@ Function sand_entry() {
                         return calc::sand_settlement(pressure, width, is_strip, layers);
                     })
         .says("Settlement of sand under a square or a long strip by Hough, layer by layer")
+        .related({"UC.SETTLEMENT.NET", "UC.SETTLEMENT.ELASTIC", "UC.SETTLEMENT.CONSOLIDATION"})
         .also_called("settlement of granular soil, Hough, bearing index, SPT, blow count")
         .equation("s = sum H/C' log((s_0 + ds)/s_0); ds = q (B/(B + z))^2, of a strip q B/(B + z)")
         .source("Hough (1959); FHWA GEC No. 6 (FHWA-SA-02-054), Appendix B, Example 1")

@@ -50,6 +50,7 @@ std::vector<Function> stone_functions() {
             .gives("M", "Mass of stone"),
         function("UC.STONE.ORDER", &calc::stone_order_mass)
             .says("Mass of stone to order for a volume as laid, by its tested bulk density")
+            .related({"UC.STONE.MASS", "UC.STONE.POROSITY", "UC.ORDER", "UC.COST", "UC.FILL.MASS"})
             .also_called("tonnes of stone, aggregate order, loose bulk density, crushed stone quantity")
             .equation("M = V rho_b (1 + w)(1 + waste)")
             .source("mass balance; bulk density by ASTM C29/C29M")
@@ -71,6 +72,7 @@ std::vector<Function> stone_functions() {
         function("UC.POROSITY.BUILT", &calc::porosity_as_built)
             .says("Porosity of stone as built, from the mass that was laid and the volume that it fills as "
                   "surveyed")
+            .related({"UC.STONE.POROSITY", "UC.BED.VOLUME", "UC.DENSITY.ZEROAIR"})
             .also_called("void ratio as built, voids in stone, in-place porosity, air voids of aggregate")
             .equation("n = 1 - M/((1 + w) V rho_s)")
             .source("mass balance; ASTM C29/C29M, voids in aggregates")

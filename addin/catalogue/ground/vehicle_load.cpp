@@ -25,6 +25,7 @@ Function vehicle_entry() {
             "Live load of a bridge code's vehicle on the top of a buried structure, with its own tyres, "
             "wheels "
             "and axles, spread through at least 2 ft of fill")
+        .related({"UC.LOAD.WHEEL", "UC.LOAD.PRESENCE", "UC.LOAD.FILL", "UC.COVER.DEPTH"})
         .also_called(
             "design truck, design tandem, HL-93, live load distribution, highway loading, wheel load")
         .equation(
@@ -62,6 +63,7 @@ Function vehicle_entry() {
 Function presence_entry() {
     return function("UC.LOAD.PRESENCE", &calc::multiple_presence)
         .says("Multiple presence factor for the number of lanes that are loaded at once")
+        .related({"UC.LOAD.VEHICLE", "UC.LOAD.WHEEL"})
         .also_called("multiple presence, lane factor, loaded lanes, m factor")
         .equation("m = 1.20, 1.00, 0.85 for one, two, three lanes; 0.65 for more")
         .source("AASHTO LRFD Bridge Design Specifications, Table 3.6.1.1.2-1")
@@ -81,6 +83,7 @@ Function depth_entry() {
             "Cover that counts for the least cover of a buried structure: a flexible pavement does not "
             "count, "
             "a rigid one does")
+        .related({"UC.LOAD.VEHICLE", "UC.LOAD.WHEEL", "UC.COVER.LEAST", "UC.LAYERS.DEPTH"})
         .also_called("minimum cover, cover under pavement, flexible and rigid pavement, depth of fill")
         .equation("H = H_f under none or a flexible pavement, H_f + t_p under a rigid one")
         .source("AASHTO LRFD Bridge Design Specifications, 12.6.6.3 (from memory)")

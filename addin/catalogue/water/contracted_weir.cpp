@@ -14,6 +14,7 @@ Function contracted_entry() {
         .says(
             "Flow of a sharp-crested rectangular weir by Kindsvater and Carter, contracted or over the whole "
             "channel, at heads up to twice the height of its crest")
+        .related({"UC.WEIR.FLOW", "UC.WEIR.DROWNED", "UC.OUTLET.RATING"})
         .also_called(
             "rectangular notch, end contractions, suppressed weir, Kindsvater-Carter, effective head")
         .equation("Q = C_e (L + k_b)(h + k_h)^1.5, C_e = C_1 h/P + C_2 by L/B, k_h = 0.003 ft")
@@ -50,6 +51,7 @@ Function contracted_entry() {
 Function drowned_entry() {
     return function("UC.WEIR.DROWNED", &calc::drowned_weir_flow)
         .says("What is left of a weir's free flow when the water below stands above its crest")
+        .related({"UC.WEIR.FLOW", "UC.WEIR.CONTRACTED", "UC.WEIR.NOTCH", "UC.OUTFALL.RATING"})
         .also_called("submerged weir, Villemonte, tailwater above crest, backwater on a weir")
         .equation("Q = Q_f (1 - (h_2/h_1)^n)^0.385")
         .source("Villemonte, Engineering News-Record 139 (1947), as in FHWA HEC-22, 3rd ed. (2009), eq. 8-21")

@@ -27,6 +27,7 @@ Function shallow_entry() {
         "FHWA HEC-22, 3rd ed. (2009), Example 3-2: 79 m of grassed waterway at 0.6 %";
     return function("UC.TIME.SHALLOW", &calc::shallow_flow_time)
         .says("Travel time of water that has gathered and runs shallow over the ground")
+        .related({"UC.TIME.SHEET", "UC.TIME.CHANNEL", "UC.RUNOFF.PEAK", "UC.TOTAL"})
         .also_called("shallow concentrated flow, gutter flow, swale flow, upland method, travel time")
         .equation(
             "t = L/v, v = k sqrt(S); k 0.76, 1.52, 2.13, 2.74, 3.05, 4.57 m/s, unpaved 16.1345, paved "
@@ -50,6 +51,7 @@ Function shallow_entry() {
 Function channel_entry() {
     return function("UC.TIME.CHANNEL", &calc::channel_flow_time)
         .says("Travel time in an open channel, by Manning")
+        .related({"UC.TIME.SHEET", "UC.TIME.SHALLOW", "UC.PIPE.SPEED", "UC.TOTAL"})
         .also_called("open channel flow time, ditch, swale, reach travel time, Manning")
         .equation("t = L/v, v = R^(2/3) S^(1/2)/n (m, s), R = A/P")
         .source("Manning, as in USDA TR-55 (1986), eq. 3-4, whose 1.49 for 1.486 makes it 0.3 % faster")

@@ -26,6 +26,8 @@ Function governing_entry() {
             "The storm that fills a bed most, of all durations of a rain table, also between its rows, and "
             "the marks that "
             "it leaves; one row")
+        .related(
+            {"UC.ROUTE.POOL", "UC.ROUTE.DEPTH", "UC.STAGE.STORAGE", "UC.OUTLET.RATING", "UC.RAIN.REACHES"})
         .also_called("critical storm, critical duration, worst storm, design storm search")
         .equation(
             "max over t_d of S + V_s, storms of C, A, t_c by the time-area method, routed exactly: "
@@ -84,6 +86,7 @@ Function reaches_entry() {
             "TRUE when a rain table goes on beyond the duration that governs; FALSE when it ends there, and "
             "a longer rain "
             "may govern")
+        .related({"UC.ROUTE.GOVERNING", "UC.RAIN.PICK", "UC.DRAIN.TIME"})
         .also_called("critical duration at the end of the table, longer storms, table too short")
         .equation("t_d < longest duration of the table")
         .source("common practice")

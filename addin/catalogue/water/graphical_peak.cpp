@@ -41,6 +41,7 @@ Entry& takes_permitted(Entry& entry) {
 Function peak_entry() {
     auto peak = function("UC.RUNOFF.GRAPHICAL", &calc::graphical_peak);
     peak.says("Peak flow of a 24-hour storm by TR-55's graphical method")
+        .related({"UC.CURVENUMBER.COMPOSITE", "UC.RUNOFF.DEPTH", "UC.RELEASE.NRCS", "UC.TIME.SHEET"})
         .also_called("TR-55 peak discharge, graphical peak, unit peak discharge, SCS peak flow, NRCS")
         .equation(graphical_equation)
         .source(graphical)
@@ -61,6 +62,7 @@ Function composite_entry() {
     return function("UC.CURVENUMBER.COMPOSITE",
                     [](calc::Table<Area, Share> surfaces) { return calc::composite_curve_number(surfaces); })
         .says("Curve number of several surfaces together, weighted by area")
+        .related({"UC.CURVENUMBER.URBAN", "UC.RUNOFF.DEPTH", "UC.RUNOFF.GRAPHICAL", "UC.HYDROGRAPH.STORM"})
         .also_called("weighted curve number, area-weighted CN, composite CN, mixed land use")
         .equation("CN = sum(A CN)/sum(A)")
         .source("USDA TR-55 (1986), ch. 2, which rounds it to a whole number")
@@ -79,6 +81,7 @@ Function urban_entry() {
         .says(
             "Curve number of pervious ground with an impervious share (CN 98), part of which may drain over "
             "the ground")
+        .related({"UC.CURVENUMBER.COMPOSITE", "UC.RUNOFF.DEPTH", "UC.RUNOFF.GRAPHICAL"})
         .also_called(
             "impervious connected, unconnected impervious area, urban CN, composite CN with pavement")
         .equation("CN_p + P_imp (98 - CN_p)(1 - 0.5 R)")
@@ -104,6 +107,8 @@ Function rational_release_entry() {
     });
     release
         .says("Release of the undeveloped site by the rational method, or the share of it that is permitted")
+        .related({"UC.STORAGE.REQUIRED", "UC.RELEASE.NRCS", "UC.RUNOFF.PEAK", "UC.RAIN.PICK",
+                  "UC.ORIFICE.DIAMETER"})
         .also_called(
             "allowable discharge, permitted outflow, pre-development flow, consent to discharge, existing "
             "runoff")
@@ -131,6 +136,7 @@ Function nrcs_release_entry() {
         .says(
             "Release of the undeveloped site by TR-55's graphical method, or the share of it that is "
             "permitted")
+        .related({"UC.STORAGE.REQUIRED", "UC.RELEASE.RATIONAL", "UC.RUNOFF.GRAPHICAL", "UC.ORIFICE.DIAMETER"})
         .also_called("allowable discharge, pre-development peak, permitted outflow, TR-55 predeveloped")
         .equation("Q = s q_p, q_p as UC.RUNOFF.GRAPHICAL")
         .source(graphical)

@@ -26,6 +26,7 @@ Function mound_entry() {
                                     {permeability, specific_yield, saturated_depth}, time, recharge_time);
         });
     mound.says("Rise of the groundwater under and beside a rectangle that soaks away, after a time")
+        .related({"UC.SOAK.FLOW", "UC.SOAK.TIME", "UC.PIT.INFLUENCE"})
         .also_called("groundwater mounding, Hantush, water table rise, recharge mound")
         .equation(
             "h^2 - h_i^2 = (w b t/(2 S_y)) (sum of S*((l +- x)/sqrt(4 v t), (a +- y)/sqrt(4 v t))), l and a "
@@ -92,6 +93,7 @@ Entry& takes_soil(Entry& entry) {
 Function ponding_entry() {
     auto ponding = function("UC.SOAK.PONDING", &calc::ponding_time);
     ponding.says("Time from which steady rain stands on the ground")
+        .related({"UC.SOAK.RAIN", "UC.SOAK.GREENAMPT", "UC.SOAK.RATE"})
         .also_called("time to ponding, Green-Ampt, infiltration excess, surface ponding")
         .equation("t_p = K N/(i (i - K)), N = psi dtheta");
     return takes_soil(ponding)
@@ -107,6 +109,7 @@ Function rain_entry() {
     rain.says(
             "Water that has soaked in after a time of steady rain: all of it until it ponds, then by Green "
             "and Ampt")
+        .related({"UC.SOAK.PONDING", "UC.SOAK.GREENAMPT", "UC.RUNOFF.DEPTH"})
         .also_called("cumulative infiltration, Green-Ampt, infiltrated depth, losses")
         .equation("F - F_p - N ln((N + F)/(N + F_p)) = K (t - t_p), F_p = i t_p, N = psi dtheta");
     return takes_soil(rain)

@@ -24,6 +24,7 @@ Function rectangle_entry() {
     auto rectangle = function("UC.ORIFICE.RECTANGLE", &calc::rectangular_orifice_flow);
     rectangle
         .says("Flow of a vertical rectangular opening, part full, full, and with its tailwater at any level")
+        .related({"UC.ORIFICE.FLOW", "UC.ORIFICE.DROWNED", "UC.OUTLET.RATING"})
         .also_called("slot, gate opening, rectangular port, submerged orifice, low-flow opening")
         .equation(
             "(2/3) C_d B sqrt(2 g) (h_b^1.5 - h_t^1.5) above the tailwater, h_b and h_t down to the lower "
@@ -60,6 +61,7 @@ Function rectangle_entry() {
 Function drowned_entry() {
     auto drowned = function("UC.ORIFICE.DROWNED", &calc::drowned_orifice_flow);
     drowned.says("Flow of a circular opening, part full, full, and with its tailwater at any level")
+        .related({"UC.ORIFICE.FLOW", "UC.ORIFICE.RECTANGLE", "UC.OUTFALL.FLOW"})
         .also_called("submerged orifice, orifice against tailwater, flooded outlet, circular port")
         .equation(
             "the lesser of the free flow (C_d A sqrt(2 g h) above the crown, part full a weir of its own "
@@ -94,6 +96,7 @@ Function riser_entry() {
             "Flow into a vertical open pipe or a round grating: the lesser of the weir over its rim and the "
             "orifice "
             "through its opening")
+        .related({"UC.WEIR.FLOW", "UC.ORIFICE.FLOW", "UC.OUTLET.RATING", "UC.OUTFALL.FLOW"})
         .also_called("standpipe, drop inlet, overflow riser, grate inlet, outlet structure, morning glory")
         .equation("min(C_w pi D h^1.5, C_o pi/4 D^2 sqrt(2 g h)); they meet at h = C_o D sqrt(2 g)/(4 C_w)")
         .source(

@@ -82,6 +82,7 @@ Function heads_entry() {
             "Water above the invert of its inlet that a flow through an outfall pipe asks for: the larger of "
             "inlet and outlet "
             "control, and both; one row")
+        .related({"UC.OUTFALL.FLOW", "UC.OUTFALL.RATING", "UC.LOSS.FRICTION", "UC.LOSS.LOCAL"})
         .also_called("culvert, inlet control, outlet control, headwater depth, HDS-5, barrel")
         .equation(control_equation)
         .source(control_source)
@@ -110,6 +111,7 @@ Function flow_entry() {
     flow.says(
             "Greatest flow that an outfall pipe takes under a headwater; none where the tailwater stands as "
             "high")
+        .related({"UC.OUTFALL.HEADS", "UC.OUTFALL.RATING", "UC.PIPE.FLOW"})
         .also_called("culvert capacity, outlet pipe capacity, headwater, barrel flow, discharge pipe")
         .equation("Q where HW(Q) is the headwater; root by TOMS 748 (Boost.Math)")
         .source(control_source)
@@ -135,6 +137,7 @@ Function rating_entry() {
                                                            roughness, inlet, tailwater_level, entrance_loss);
                            });
     rating.says("Rating of an outfall pipe at depths of the bed, for UC.OUTLET.RATING or a routing")
+        .related({"UC.ROUTE.POOL", "UC.DRAIN.TIME", "UC.RATING.SUM", "UC.OUTLET.RATING", "UC.OUTFALL.FLOW"})
         .also_called("culvert rating curve, stage-discharge of an outlet pipe, headwater-discharge")
         .equation("Q(d) = UC.OUTFALL.FLOW of the headwater d - z")
         .source(control_source)

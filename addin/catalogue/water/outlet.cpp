@@ -140,6 +140,7 @@ Function notch_entry() {
 Function trapezoid_entry() {
     return function("UC.WEIR.TRAPEZOID", &calc::trapezoidal_weir_flow)
         .says("Flow of a sharp-crested weir whose sides flare; left out, the rest is Cipolletti's weir")
+        .related({"UC.WEIR.FLOW", "UC.WEIR.NOTCH", "UC.OUTLET.RATING"})
         .also_called("Cipolletti, trapezoidal notch, flared weir, sharp crest")
         .equation("Q = C_w (L - 0.1 N h + 0.8 z h) h^1.5")
         .source(

@@ -40,6 +40,7 @@ Entry& takes_turn(Entry& entry) {
 Function friction_entry() {
     auto friction = function("UC.LOSS.FRICTION", &calc::pipe_friction);
     friction.says("Head lost by friction in a pipe that runs full, by Manning")
+        .related({"UC.LOSS.LOCAL", "UC.LOSS.HEADER", "UC.PIPE.SPEED", "UC.OUTFALL.HEADS"})
         .also_called("friction loss, head loss, hydraulic gradient, friction slope, energy loss")
         .equation("h = L (Q n/(K D^(8/3)))^2, K = 0.3117 (m, s)")
         .source("FHWA HEC-22, 3rd ed. (2009), ch. 7, which rounds K to 0.312 and the exponent to 2.67");
@@ -57,6 +58,7 @@ Function header_entry() {
         .says(
             "Head lost by friction in a full header that gives its flow off, or gathers it, evenly along its "
             "length")
+        .related({"UC.LOSS.FRICTION", "UC.LOSS.LOCAL", "UC.BED.PORTS"})
         .also_called(
             "manifold loss, distribution header, collector, Christiansen factor, lateral flow along a pipe")
         .equation("h = 1/3 L (Q n/(K D^(8/3)))^2: the integral of (1 - x/L)^2")
@@ -73,6 +75,7 @@ Function header_entry() {
 Function local_entry() {
     auto local = function("UC.LOSS.LOCAL", &calc::minor_loss);
     local.says("Head lost at an inlet, a bend, a chamber or an outlet that runs full")
+        .related({"UC.LOSS.BEND", "UC.LOSS.CHAMBER", "UC.LOSS.FRICTION", "UC.PIPE.SPEED"})
         .also_called("minor loss, entrance loss, exit loss, fitting loss, K factor, form loss")
         .equation("h = K v^2/2g")
         .source(manual)
@@ -90,6 +93,7 @@ Function local_entry() {
 Function bend_entry() {
     auto bend = function("UC.LOSS.BEND", &calc::bend_loss);
     bend.says("Loss coefficient of a bend in a pipe")
+        .related({"UC.LOSS.LOCAL", "UC.LOSS.CHAMBER"})
         .also_called("elbow, bend loss coefficient, K of a bend, fitting")
         .equation("K = 0.0033 theta, theta in degrees")
         .source(manual);
@@ -103,6 +107,7 @@ Function bend_entry() {
 Function chamber_entry() {
     auto chamber = function("UC.LOSS.CHAMBER", &calc::chamber_loss);
     chamber.says("Loss coefficient of a manhole or an inlet through which a pipe turns")
+        .related({"UC.LOSS.LOCAL", "UC.LOSS.BEND"})
         .also_called(
             "manhole loss, junction loss, access chamber, catch basin, inspection chamber, K of a manhole")
         .equation(

@@ -18,6 +18,7 @@ Entry& takes_diameter(Entry& entry) {
 Function diameter_entry() {
     return function("UC.PIPE.DIAMETER", &calc::pipe_diameter)
         .says("Inside diameter of the pipe that carries a flow when just full, by Manning")
+        .related({"UC.PIPE.SIZE", "UC.PIPE.FLOW", "UC.PIPE.SPEED"})
         .also_called("size of a drain, pipe sizing, full-bore diameter, sewer diameter")
         .equation("D = (Q n/(K sqrt(S)))^(3/8), K = pi/4 (1/4)^(2/3) (m, s)")
         .source("FHWA HEC-22, 3rd ed. (2009), ch. 7, which rounds K to 0.312, in feet to 0.46")
@@ -41,6 +42,7 @@ Function size_entry() {
     return function("UC.PIPE.SIZE",
                     [](Length wanted, Series<Length> sizes) { return calc::next_size(wanted, sizes.values); })
         .says("The smallest of the sizes that there are that is at least the one wanted")
+        .related({"UC.PIPE.DIAMETER", "UC.PICK", "UC.PIPE.FLOW"})
         .also_called("next standard size, nominal diameter, DN, stock sizes, round up to a size")
         .equation("min of the sizes >= D")
         .source("common practice")
@@ -58,6 +60,7 @@ Function size_entry() {
 Function area_entry() {
     auto area = function("UC.PIPE.AREA", &calc::pipe_area);
     area.says("Wetted area of a circular pipe, full or at a depth")
+        .related({"UC.PIPE.SPEED", "UC.PIPE.DEPTH", "UC.PIPE.FLOW"})
         .also_called("cross-section of flow, wetted area, part-full pipe, flow area")
         .equation("A = D^2/8 (theta - sin theta), theta = 2 acos(1 - 2 y/D)")
         .source(chow);
@@ -73,6 +76,7 @@ Function area_entry() {
 Function speed_entry() {
     auto speed = function("UC.PIPE.SPEED", &calc::pipe_speed);
     speed.says("Mean speed of a flow in a circular pipe, full or at a depth")
+        .related({"UC.PIPE.AREA", "UC.PIPE.DEPTH", "UC.PIPE.CRITICAL", "UC.LOSS.LOCAL"})
         .also_called("velocity, self-cleansing velocity, part-full velocity, mean velocity")
         .equation("v = Q/A")
         .source(chow)
@@ -101,6 +105,7 @@ Function critical_entry() {
         .says(
             "Depth of critical flow in a circular pipe: where a steep pipe or a free outfall lets the water "
             "fall")
+        .related({"UC.PIPE.DEPTH", "UC.PIPE.SPEED", "UC.OUTFALL.HEADS"})
         .also_called("critical depth, Froude number of 1, free outfall, brink depth")
         .equation("Q^2 b/(g A^3) = 1, b the width of the surface; root by TOMS 748 (Boost.Math)")
         .source(chow)

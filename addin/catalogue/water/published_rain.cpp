@@ -42,6 +42,8 @@ Function pick_entry() {
             "Duration and mean intensity of one frequency from a table of rain as its agency publishes it, "
             "times a climate "
             "factor")
+        .related({"UC.RAIN.FREQUENCIES", "UC.RAIN.INTENSITY", "UC.RAIN.DEPTH", "UC.STORAGE.REQUIRED",
+                  "UC.ROUTE.GOVERNING"})
         .also_called(
             "design rainfall table, intensity-duration-frequency table, IDF, climate change allowance, "
             "uplift for climate")
@@ -79,6 +81,7 @@ Function frequencies_entry() {
     list.says(
             "The frequencies that such a table has, in the order of its columns, and how many years lie "
             "between two")
+        .related({"UC.RAIN.PICK", "UC.FREQUENCY.YEARS", "UC.FREQUENCY.FACTOR"})
         .also_called(
             "return periods of a table, recurrence intervals, annual exceedance probabilities, AEP, EY")
         .equation("T, or -1/ln(1 - p)")
@@ -93,6 +96,7 @@ Function years_entry() {
     auto years = function("UC.FREQUENCY.YEARS",
                           [](calc::Frequency frequency) { return share(calc::years_between(frequency)); });
     years.says("Mean years between two storms of a frequency")
+        .related({"UC.RAIN.FREQUENCIES", "UC.FREQUENCY.COEFFICIENT", "UC.RAIN.PICK"})
         .also_called(
             "return period, recurrence interval, average recurrence interval, ARI, annual exceedance "
             "probability, AEP, exceedances per year, EY")
@@ -109,6 +113,7 @@ Function years_entry() {
 Function factor_entry() {
     auto factor = function("UC.FREQUENCY.FACTOR", &calc::frequency_factor);
     factor.says("Factor on the runoff coefficient for rare storms, which fall on a soaked catchment")
+        .related({"UC.FREQUENCY.COEFFICIENT", "UC.FREQUENCY.YEARS", "UC.RUNOFF.COEFFICIENT"})
         .also_called(
             "frequency adjustment of the runoff coefficient, storm frequency factor, Cf, antecedent wetness")
         .equation("1.00 below 25 years, 1.10, 1.20, 1.25 at 25, 50, 100 years, straight between")
@@ -124,6 +129,7 @@ Function factor_entry() {
 Function coefficient_entry() {
     auto coefficient = function("UC.FREQUENCY.COEFFICIENT", &calc::frequency_coefficient);
     coefficient.says("Runoff coefficient with that factor, at most 1")
+        .related({"UC.FREQUENCY.FACTOR", "UC.RUNOFF.COEFFICIENT", "UC.RUNOFF.PEAK"})
         .also_called("adjusted runoff coefficient, C times Cf, coefficient for the 100-year storm")
         .equation("min(1, C C_f)")
         .source("FHWA HEC-22, 3rd ed. (2009), sec. 3.2.2; at most 1 from memory")

@@ -112,6 +112,7 @@ Function sum_entry() {
            "Two ratings together, such as that of outlets and the supplier's own table of a flow control: "
            "flows "
            "added at the depths of both")
+        .related({"UC.OUTLET.RATING", "UC.OUTFALL.RATING", "UC.ROUTE.POOL", "UC.DRAIN.TIME"})
         .also_called(
             "combined outlets, stage-discharge, vortex control with an overflow, composite rating curve")
         .equation("Q(d) = Q_1(d) + Q_2(d - z), d within the depths of the first")

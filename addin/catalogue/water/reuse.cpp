@@ -97,6 +97,7 @@ Function balance_entry() {
             "Balance of a store of rain for reuse, day by day: inflow, demand, yield, spill, what is left in "
             "the "
             "evening")
+        .related({"UC.REUSE.YIELD", "UC.REUSE.CURVE", "UC.REUSE.STORE"})
         .also_called(
             "rainwater harvesting, tank water balance, daily simulation, yield after spillage, behavioural "
             "model");
@@ -134,6 +135,7 @@ Function yield_entry() {
             "volume "
             "and in time; one "
             "row")
+        .related({"UC.REUSE.BALANCE", "UC.REUSE.CURVE", "UC.REUSE.STORE"})
         .also_called("rainwater harvesting yield, reliability, supply, tank efficiency, water saved");
     return takes_rule(takes_demand(takes_store(takes_rain(yield))))
         .gives_columns("Yield", {{"inflow", "Q"},
@@ -170,6 +172,7 @@ Function store_entry() {
                 reliability, by, rule, initial);
         });
     store.says("The smallest store that reaches a reliability; none where what falls in the day is enough")
+        .related({"UC.REUSE.YIELD", "UC.REUSE.CURVE", "UC.REUSE.BALANCE"})
         .also_called("rainwater tank size, harvesting tank, cistern, required storage, reliability");
     takes_demand(takes_rain(store))
         .takes("reliability", "R", "Yield over demand, or days met in full over all days")
@@ -202,6 +205,7 @@ Function curve_entry() {
     curve
         .says(
             "Yield, spill and both reliabilities for each of several stores: yield against store, as a curve")
+        .related({"UC.REUSE.YIELD", "UC.REUSE.STORE", "UC.LOOKUP"})
         .also_called("storage-yield curve, tank size against yield, reliability curve, harvesting");
     takes_rain(curve)
         .takes("stores", "S", "Volumes of the stores that are tried, one below the other")

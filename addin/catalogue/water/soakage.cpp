@@ -124,6 +124,7 @@ Function duration_entry() {
     duration
         .says(
             "The duration of rain that gives the depth of UC.SOAK.DEPTH, also between the rows of the table")
+        .related({"UC.SOAK.DEPTH", "UC.SOAK.TIME", "UC.RAIN.PICK"})
         .also_called("critical duration of infiltration, governing storm, design storm of a soakaway")
         .caution(
             "Where it is the longest of the table a longer rain may give more: check with UC.RAIN.REACHES, "

@@ -57,6 +57,7 @@ Function factor_entry() {
         "CIRIA C753, The SuDS Manual (2015), Table 25.2, as quoted in a public low-impact-development guide";
     return function("UC.SOAK.FACTOR", &calc::soakage_factor)
         .says("Safety factor on a tested soakage rate, by the area drained and what a failure does")
+        .related({"UC.SOAK.RATE", "UC.SOAK.DEPTH", "UC.SOAK.STORAGE", "UC.SOAK.FLOW"})
         .also_called("infiltration factor of safety, consequence of failure, design infiltration rate, CIRIA")
         .equation("up to 100 m2 1.5, 2, 10; to 1000 m2 1.5, 3, 10; above 1.5, 5, 10 for none, minor, major")
         .source(
@@ -82,6 +83,7 @@ Function walls_entry() {
         .says(
             "Walls that soak in the design of BRE Digest 365: those to half of the effective depth, without "
             "the base")
+        .related({"UC.SOAK.STORAGE", "UC.SOAK.HALFTIME", "UC.SOAK.FLOW"})
         .also_called("side wall area, percolation area, infiltration surface, as50, BRE 365")
         .equation("a_s50 = P d/2")
         .source(digest)
@@ -102,6 +104,7 @@ Function storage_entry() {
             "Storage that a soakaway needs by walls to half depth: the greatest inflow less outflow over all "
             "durations of "
             "the rain table, also between its rows")
+        .related({"UC.SOAK.DURATIONS", "UC.SOAK.WALLS", "UC.SOAK.HALFTIME", "UC.SOAK.FACTOR", "UC.RAIN.PICK"})
         .also_called("soakaway size, required storage, infiltration trench, dry well, percolation pit")
         .equation("S = max over t_d of A i t_d - a_s50 f t_d/F");
     return takes_soakaway(storage)
@@ -126,6 +129,7 @@ Function durations_entry() {
             "The same for each duration of the rain table, with a row added at the governing duration where "
             "it falls "
             "between two")
+        .related({"UC.SOAK.STORAGE", "UC.SOAK.HALFTIME", "UC.RAIN.PICK"})
         .also_called("soakaway storm durations, critical duration table, storage by duration")
         .equation("S = A i t_d - a_s50 f t_d/F");
     return takes_soakaway(durations)
@@ -151,6 +155,7 @@ Function half_time_entry() {
     half.says(
             "Time until half of what a soakaway holds is gone, by walls to half depth: at most 24 h in BRE "
             "Digest 365")
+        .related({"UC.SOAK.STORAGE", "UC.SOAK.WALLS", "UC.SOAK.TIME", "UC.ATMOST"})
         .also_called("half emptying time, drain-down, drawdown time, half drain time")
         .equation("t = 0.5 S F/(a_s50 f)")
         .source(digest)

@@ -59,6 +59,8 @@ Function spill_entry() {
             "Level-pool routing that goes on when the bed is full: what stands on the surface above it, and "
             "what spills, "
             "is told instead of an error")
+        .related(
+            {"UC.ROUTE.MARKS", "UC.ROUTE.POOL", "UC.STAGE.STORAGE", "UC.OUTLET.RATING", "UC.HYDROGRAPH.AREA"})
         .also_called(
             "flood routing, overflow, exceedance flow, flooding volume, surcharge, reservoir routing")
         .equation(
@@ -99,6 +101,7 @@ Function marks_entry() {
             "How far a flood goes in that routing: greatest depth and when, greatest volume held, peak "
             "flows, volume "
             "spilled and when; one row")
+        .related({"UC.ROUTE.SPILL", "UC.ROUTE.DEPTH", "UC.ROUTE.GOVERNING", "UC.LARGEST.AT"})
         .also_called(
             "peak water level, maximum storage, peak discharge, overflow volume, time to peak, exceedance")
         .equation("the greatest of UC.ROUTE.SPILL, found between its rows")
@@ -136,6 +139,7 @@ Function tailwater_entry() {
         return calc::route_tailwater(inflow, storage, outlets.rows, levels, step, initial_depth);
     });
     tailwater.says("The same routing against water outside that rises and falls: a river, a sewer, a tide")
+        .related({"UC.ROUTE.POOL", "UC.OUTLET.RATING", "UC.ORIFICE.DROWNED", "UC.WEIR.DROWNED"})
         .also_called("tidal outfall, tide-locked, surcharged sewer, river level, backwater, flap valve")
         .equation("dS/dt = I - Q(d, d_t(t)), the rating of each step that of the tailwater in its middle")
         .source(balance_source)

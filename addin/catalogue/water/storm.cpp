@@ -42,6 +42,7 @@ Function depth_entry() {
         return calc::rain_depth(rain, duration);
     });
     depth.says("Depth of rain of a duration, by the same interpolation as UC.RAIN.INTENSITY")
+        .related({"UC.RAIN.INTENSITY", "UC.RAIN.STORM", "UC.RAIN.PATTERN", "UC.RUNOFF.DEPTH"})
         .also_called("rainfall depth, depth-duration-frequency, DDF, precipitation depth")
         .equation("P = i(t_d) t_d, log i straight against log t_d between two rows")
         .source("common practice (intensity-duration-frequency curves are plotted on two logarithmic axes)")
@@ -64,6 +65,7 @@ Function storm_entry() {
         .says(
             "A storm with a shape: cumulative rain by time, its depth that of the rain table to the last "
             "digit")
+        .related({"UC.HYDROGRAPH.AREA", "UC.HYDROGRAPH.STORM", "UC.RAIN.PATTERN", "UC.RAIN.PICK"})
         .also_called(
             "design storm, hyetograph, temporal pattern, mass curve, alternating blocks, rainfall "
             "distribution")
@@ -89,6 +91,7 @@ Function pattern_entry() {
             return calc::storm_of_depth(depth, duration, step, course);
         });
     pattern.says("The same from a depth that is known, by a block or a pattern")
+        .related({"UC.RAIN.STORM", "UC.HYDROGRAPH.AREA", "UC.HYDROGRAPH.STORM", "UC.RAIN.DEPTH"})
         .also_called(
             "temporal pattern, dimensionless storm, rainfall profile, mass curve, 24-hour distribution")
         .equation("P(t) = P s(t)")
@@ -116,6 +119,7 @@ Function pattern_entry() {
 Function formula_entry() {
     return function("UC.RAIN.FORMULA", &calc::rain_formula)
         .says("Mean intensity of a duration by an intensity-duration formula")
+        .related({"UC.RAIN.INTENSITY", "UC.RAIN.PICK", "UC.RUNOFF.PEAK"})
         .also_called("IDF equation, intensity formula, Sherman, Talbot, Bernard, rain constants a b n")
         .equation("i = a/(t_d + b)^c, times in minutes")
         .source("common form, Chow, Maidment and Mays, Applied Hydrology (1988), sec. 14.2")
@@ -147,6 +151,7 @@ Function area_entry() {
                                               {initial, continuing});
         });
     return area.says("Runoff of a storm of any shape by the linear time-area method; its volume is exact")
+        .related({"UC.ROUTE.POOL", "UC.ROUTE.SPILL", "UC.RAIN.STORM", "UC.HYDROGRAPH.RATIONAL"})
         .also_called("time-area diagram, runoff hydrograph, isochrones, storm inflow, linear time-area")
         .equation("Q(t) = C A (E(t) - E(t - t_c))/t_c, E the rain so far less its losses")
         .source(

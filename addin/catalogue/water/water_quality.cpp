@@ -18,6 +18,7 @@ Function volume_entry() {
         "New Hampshire Env-Wq 1504.10 (read): P 1 in, R_v = 0.05 + 0.9 I, recomputed";
     return function("UC.QUALITY.VOLUME", &calc::water_quality_volume)
         .says("Volume that is kept to clean the first of the runoff")
+        .related({"UC.RUNOFF.DEPTH", "UC.BED.DEPTH", "UC.SILT.DEPTH"})
         .also_called("water quality volume, WQv, first flush, treatment volume, interception")
         .equation("V = max(P R_v A, P_0 A), R_v = a + b I")
         .source(
@@ -64,6 +65,7 @@ Entry& takes_silt(Entry& entry) {
 Function depth_entry() {
     auto depth = function("UC.SILT.DEPTH", &calc::silt_depth);
     depth.says("Depth of silt after some years")
+        .related({"UC.SILT.YEARS", "UC.QUALITY.VOLUME", "UC.BED.DEPTH"})
         .also_called("sediment depth, accumulation, sludge, forebay")
         .equation("d = y L A e/(rho a)");
     return takes_silt(depth)
@@ -80,6 +82,7 @@ Function depth_entry() {
 Function years_entry() {
     auto years = function("UC.SILT.YEARS", &calc::silt_years);
     years.says("Years until silt has grown to a depth, when it is to be cleaned")
+        .related({"UC.SILT.DEPTH", "UC.QUALITY.VOLUME"})
         .also_called("cleaning interval, maintenance interval, desilting, jetting, sediment removal")
         .equation("y = d rho a/(L A e)");
     return takes_silt(years)

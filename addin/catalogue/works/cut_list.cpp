@@ -57,6 +57,7 @@ Function list_entry() {
             "Cut list of sheet for all faces of a bed: numbered panels in the order in which they are cut, "
             "and "
             "where on which roll")
+        .related({"UC.PANELS.ROLLS", "UC.PANELS.SEAMS", "UC.PANELS.RESTS", "UC.WRAP.FACES"})
         .also_called("panel layout, cutting plan, roll layout, geomembrane panels, nesting")
         .equation("strips n = ceil((W - lap)/(W_r - lap)), the last as narrow as is left")
         .source(list_source)
@@ -87,6 +88,7 @@ Function rolls_entry() {
         return calc::rolls_of(calc::cut_list(faces, roll(roll_length, roll_width, lap, least_piece)));
     });
     rolls.says("Rolls that the cut list of UC.PANELS needs")
+        .related({"UC.PANELS", "UC.WRAP.FACES", "UC.ROLLS", "UC.ORDER"})
         .also_called("number of rolls, roll count, geotextile order, sheet order")
         .equation("N = rolls opened")
         .source(list_source)
@@ -109,6 +111,7 @@ Function seams_entry() {
             "Length of the seams within the faces of the cut list of UC.PANELS: between strips, and where "
             "pieces "
             "are joined")
+        .related({"UC.PANELS", "UC.LINER.SEAMS", "UC.WRAP.SEAMS", "UC.CREW.TIME"})
         .also_called("weld length, field seams, seam length between panels, joints")
         .equation("l = sum of (n - 1) L and of the widths of joined pieces")
         .source(list_source)
@@ -126,6 +129,7 @@ Function rests_entry() {
         return calc::rests_of(calc::cut_list(faces, of), of);
     });
     rests.says("What the cut list of UC.PANELS leaves at the end of each roll, uncut")
+        .related({"UC.PANELS", "UC.PANELS.ROLLS", "UC.WRAP.FACES"})
         .also_called("offcuts, remnants, waste of rolls, leftover lengths")
         .equation("L_r less the panels cut along the roll")
         .source(list_source)

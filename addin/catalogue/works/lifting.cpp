@@ -107,6 +107,7 @@ Function reach_entry() {
             {horizontal, vertical, travel, asymmetry, lifts_per_minute, duration, coupling, form});
     });
     reach.says("Which reach of the lifting method a lift is beyond, in words: why UC.HANDLING.LIMIT is 0")
+        .related({"UC.HANDLING.LIMIT", "UC.HANDLING.TEAM"})
         .also_called("manual handling, NIOSH lifting equation, horizontal reach, asymmetry, lifting limits")
         .equation("H to 25 in, V and D to 70 in, A to 135 deg, F to the end of Table 5")
         .source("NIOSH publication 94-110 (1994, rev. 2021), 1.3.1 to 1.3.3")
@@ -141,6 +142,7 @@ Function team_entry() {
             "Greatest mass of a unit that a team lifts and sets down with care, both ends of the lift "
             "counted; "
             "refused for more than three people")
+        .related({"UC.HANDLING.LIMIT", "UC.HANDLING.REACH", "UC.ATMOST"})
         .also_called("team lift, two-person lift, manual handling, ergonomics, recommended weight limit")
         .equation(
             "M = n k min(RWL at the start, RWL at the end); k = 1, 2/3, 1/2 for one, two, three people; RWL "

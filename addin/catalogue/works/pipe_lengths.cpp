@@ -21,6 +21,7 @@ std::vector<Function> pipe_length_functions() {
             .says("Length of the riser of a port: from the crown that it stands on to the finished surface, "
                   "less "
                   "what cover and frame take, with what it enters the socket below")
+            .related({"UC.PIPE.LENGTHS", "UC.BED.PORTS", "UC.COVER.LEAST"})
             .also_called(
                 "inspection pipe length, extension pipe, port riser, standpipe height, cover and frame")
             .equation("l = FL - crown - recess + socket")
@@ -42,6 +43,7 @@ std::vector<Function> pipe_length_functions() {
             .says("Whole stock lengths of pipe to buy for pieces of one length; pieces longer than the stock "
                   "are "
                   "joined")
+            .related({"UC.RISER.LENGTH", "UC.ORDER", "UC.BED.PORTS"})
             .also_called("stock lengths, cutting list of pipe, number of pipes, sticks of pipe")
             .equation("N = ceil(n/floor(L/l))")
             .source("common practice; the saw's cut is neglected")

@@ -13,6 +13,7 @@ Function shored_entry() {
         .says(
             "Volume of a pit with vertical walls behind shoring, and a working space on all four sides of "
             "the bed")
+        .related({"UC.PIT.VOLUME", "UC.PIT.BATTER", "UC.EARTH.THRUST"})
         .also_called("sheet piling, trench box, sheeted excavation, shoring, working space, vertical sides")
         .equation("V = (L + 2 w)(W + 2 w) d")
         .source("elementary geometry")
@@ -41,6 +42,7 @@ Function zone_entry() {
             "Volume of a layer in a battered pit between two heights: from wall to wall up to the ground, "
             "straight "
             "up above it")
+        .related({"UC.PIT.VOLUME", "UC.SPOIL.KEPT", "UC.FILL.MASS", "UC.BED.VOLUME"})
         .also_called("volume of a layer, backfill zone, haunch, bedding, fill by layer")
         .equation("V = V(h_2) - V(h_1), V as UC.PIT.VOLUME up to d, and A(d)(h - d) more above it")
         .source("elementary geometry")

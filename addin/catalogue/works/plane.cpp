@@ -34,6 +34,7 @@ Function level_entry() {
             return plane.level(x, y);
         });
     level.says("Level at a point of the plane through three levels or more")
+        .related({"UC.LEVEL.FALL", "UC.COVER.LEAST", "UC.PIT.PLANES"})
         .also_called(
             "plane of best fit, interpolated level, elevation at a point, sloping ground, regression plane")
         .equation("z = z_0 + s_x x + s_y y")
@@ -59,6 +60,7 @@ Function fall_entry() {
         return calc::plane_fall(corners, tolerance);
     });
     fall.says("Fall of the plane through three levels or more, in the direction in which it is steepest")
+        .related({"UC.LEVEL.PLANE", "UC.SETOUT.PIT", "UC.PIT.PLANES"})
         .also_called("slope of the ground, gradient, dip, grade, crossfall")
         .equation("s = sqrt(s_x^2 + s_y^2)")
         .source(plane_source)
@@ -97,6 +99,7 @@ Function least_entry() {
             "Least cover over a bed between two planes, finished surface and formation; what the levels "
             "depart "
             "from their planes is taken off")
+        .related({"UC.COVER.GREATEST", "UC.COVER.DEPTH", "UC.LEVEL.PLANE", "UC.LOAD.VEHICLE"})
         .also_called("minimum cover, depth of fill over crown, clearance to finished level")
         .equation("H = min over the corners of z_u - z_l, less h and the departures")
         .source("geometry: two planes are closest over a corner of the bed")
@@ -123,6 +126,7 @@ Function greatest_entry() {
         .says(
             "Greatest cover over a bed between two planes, finished surface and formation; what the levels "
             "depart from their planes is added")
+        .related({"UC.COVER.LEAST", "UC.LOAD.FILL", "UC.LEVEL.PLANE"})
         .also_called("maximum cover, maximum depth of fill, greatest burial depth")
         .equation("H = max over the corners of z_u - z_l, less h, and the departures")
         .source("geometry: two planes are farthest apart over a corner of the bed")

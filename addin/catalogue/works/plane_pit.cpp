@@ -52,6 +52,7 @@ Function volume_entry() {
             return calc::plane_pit_volume(pit(length, width, batter, formation, ground, tolerance));
         });
     volume.says("Volume of a battered pit between two planes, its formation and the existing ground; exact")
+        .related({"UC.PIT.FILLED", "UC.PIT.DEEPEST", "UC.LEVEL.PLANE", "UC.SPOIL.VOLUME"})
         .also_called("excavation on sloping ground, cut between planes, bulk excavation, earthworks volume")
         .equation(
             "polyhedron between ground, formation and walls; vertical walls: L W times the mean depth of the "
@@ -86,6 +87,7 @@ Function filled_entry() {
             "Volume of a pit between two planes that is filled up to a third one: between the walls to the "
             "ground, "
             "straight up above it")
+        .related({"UC.PIT.PLANES", "UC.PIT.FILL", "UC.SPOIL.KEPT", "UC.FILL.IMPORT"})
         .also_called("backfill volume, fill to a plane, reinstatement, trench fill")
         .equation("a layer is the difference of two")
         .source(planes_source)
@@ -117,6 +119,7 @@ Function deepest_entry() {
             "Depth of the deepest wall of a pit between two planes, from its foot to the ground at its top: "
             "it "
             "decides batter and protection")
+        .related({"UC.PIT.BATTER", "UC.PIT.PLANES", "UC.LEVEL.PLANE"})
         .also_called("maximum depth of excavation, deepest cut, wall height, need for protection")
         .equation(
             "max over the walls at the corners of ground less formation, where each wall meets the ground")

@@ -92,6 +92,7 @@ Function pit_entry() {
             "Points to set a pit out by: 1 to 4 the corners of its base in turn from the first along the "
             "length, 5 "
             "to 8 those at ground level")
+        .related({"UC.SETOUT.ROWS", "UC.SETOUT.PORTS", "UC.LEVEL.PLANE", "UC.SETOUT.DISTANCE"})
         .also_called("staking out, pegging out, coordinates of corners, offset pegs, setting-out points")
         .equation("E + x sin B + y cos B, N + x cos B - y sin B")
         .source(forward)
@@ -135,6 +136,7 @@ Function rows_entry() {
         .says(
             "Points to set the rows of a bed out by: start and end of the middle line of each row, row after "
             "row")
+        .related({"UC.SETOUT.PIT", "UC.SETOUT.PORTS", "UC.BED.ROWS", "UC.LEVEL.PLANE"})
         .also_called("staking out rows, coordinates of rows, centre lines, row lines")
         .equation("y = m + B_f/2 + (i - 1)(B_f + g), x = e and e + l")
         .source(forward)
@@ -176,6 +178,7 @@ Function ports_entry() {
             "Points to set the inspection ports of a bed out by, in the middle of their units, row after "
             "row; as "
             "UC.BED.PORTS counts them")
+        .related({"UC.SETOUT.ROWS", "UC.BED.PORTS", "UC.DRAW.PORTS", "UC.RISER.LENGTH"})
         .also_called("coordinates of inspection ports, risers, access points, stake-out")
         .equation("x to the middle of units 1 to u, at most k units apart")
         .source(forward)
@@ -212,6 +215,7 @@ Function area_entry() {
     return function("UC.AREA.POLYGON",
                     [](calc::Table<Length, Length> corners) { return calc::polygon_area(corners); })
         .says("Area of a polygon from its corners in turn, either way round")
+        .related({"UC.SETOUT.DISTANCE", "UC.RUNOFF.COEFFICIENT", "UC.RUNOFF.PEAK"})
         .also_called("area by coordinates, shoelace formula, traverse area, parcel area, site area")
         .equation("A = |sum (x_i y_j - x_j y_i)|/2, from the first corner")
         .source("shoelace formula")
@@ -238,6 +242,7 @@ Entry& takes_two_points(Entry& entry) {
 Function distance_entry() {
     auto distance = function("UC.SETOUT.DISTANCE", &calc::grid_distance);
     distance.says("Distance between two points of a grid: for the diagonals of what was set out")
+        .related({"UC.SETOUT.BEARING", "UC.SETOUT.PIT", "UC.AREA.POLYGON"})
         .also_called("length between coordinates, check diagonals, inverse, join")
         .equation("s = sqrt((E_2 - E_1)^2 + (N_2 - N_1)^2)")
         .source("plane surveying, inverse computation")
@@ -251,6 +256,7 @@ Function distance_entry() {
 Function bearing_entry() {
     auto bearing = function("UC.SETOUT.BEARING", &calc::grid_bearing);
     bearing.says("Bearing from one point of a grid to another, clockwise from grid north")
+        .related({"UC.SETOUT.DISTANCE", "UC.SETOUT.PIT"})
         .also_called("azimuth, direction, whole-circle bearing, join, inverse")
         .equation("B = atan2(E_2 - E_1, N_2 - N_1), 0 to 360 deg")
         .source("plane surveying, inverse computation")

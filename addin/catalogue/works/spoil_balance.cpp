@@ -38,6 +38,7 @@ Entry& takes_balance(Entry& entry) {
 Function convert_entry() {
     return function("UC.SPOIL.CONVERT", &calc::spoil_converted)
         .says("Volume of a soil in one of its three states - bank, loose, compacted - from that in another")
+        .related({"UC.SPOIL.VOLUME", "UC.SPOIL.LOADS", "UC.FILL.MASS"})
         .also_called("bulking, swell, shrinkage, bank cubic metres, loose cubic yards, LCY, BCY, CCY")
         .equation("V_2 = V_1 k_2/k_1; k = 1 in the bank")
         .source("US Army FM 5-434 (2000), Table 1-1")
@@ -64,6 +65,7 @@ Function convert_entry() {
 Function kept_entry() {
     auto kept = function("UC.SPOIL.KEPT", &calc::spoil_kept);
     kept.says("Bank volume of spoil kept for backfill: what is fit for it, and no more than is needed")
+        .related({"UC.SPOIL.CARTED", "UC.FILL.IMPORT", "UC.PIT.FILL", "UC.PIT.VOLUME"})
         .also_called("reuse of excavated soil, stockpile, suitable material, site-won fill")
         .equation("V_k = min(r V_b, V_f/c)")
         .source(balance_source)
@@ -78,6 +80,7 @@ Function kept_entry() {
 Function import_entry() {
     auto imported = function("UC.FILL.IMPORT", &calc::fill_imported);
     imported.says("Compacted volume of fill that must be bought; 0 where the kept spoil does")
+        .related({"UC.FILL.MASS", "UC.SPOIL.KEPT", "UC.COST"})
         .also_called("imported fill, borrow, shortfall of fill, engineered fill")
         .equation("V_i = V_f - c V_k, V_k as UC.SPOIL.KEPT")
         .source(balance_source)
@@ -91,6 +94,7 @@ Function import_entry() {
 Function carted_entry() {
     auto carted = function("UC.SPOIL.CARTED", &calc::spoil_carted);
     carted.says("Bank volume of spoil that must be carted away")
+        .related({"UC.SPOIL.VOLUME", "UC.SPOIL.LOADS", "UC.SPOIL.KEPT"})
         .also_called("surplus spoil, muck away, disposal, export, haul off")
         .equation("V_b - V_k, V_k as UC.SPOIL.KEPT")
         .source(balance_source)
@@ -105,6 +109,7 @@ Function carted_entry() {
 Function mass_entry() {
     return function("UC.FILL.MASS", &calc::fill_mass)
         .says("Mass of fill to buy for a compacted volume")
+        .related({"UC.FILL.IMPORT", "UC.COMPACTION.DRY", "UC.ORDER", "UC.SPOIL.LOADS"})
         .also_called("tonnes of fill, weight of backfill, order of fill, imported tonnage")
         .equation("M = V D rho_max (1 + w)(1 + waste)")
         .source("mass balance")

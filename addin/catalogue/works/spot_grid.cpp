@@ -22,6 +22,7 @@ Function fill_entry() {
             "Fill up to a formation level from a grid of spot levels, the counterpart of UC.PIT.GRID: cut is "
             "not "
             "counted, cells partly in fill are filled exactly")
+        .related({"UC.PIT.GRID", "UC.PIT.FILLED", "UC.FILL.IMPORT", "UC.SPOIL.KEPT"})
         .also_called("fill from spot heights, embankment, borrow, cut and fill, grid method")
         .equation(
             "V = sum over cells of four plane triangles that meet at the mean of the corners, the part below "
@@ -51,6 +52,7 @@ Function mean_entry() {
             "Mean level of the ground over a grid of spot levels: each counts as many quarters of a cell as "
             "meet in "
             "it")
+        .related({"UC.LEVEL.HIGHEST", "UC.LEVEL.LOWEST", "UC.PIT.GRID"})
         .also_called("average ground level, mean elevation, weighted spot heights")
         .equation("GL_m = sum n GL/sum n, n = 1 at the grid's corners, 2 at its sides, 4 within")
         .source("US Army FM 5-434 (2000), grid method (from memory)")
@@ -65,6 +67,7 @@ Function highest_entry() {
     auto highest = function("UC.LEVEL.HIGHEST",
                             [](calc::SpotLevels levels) { return calc::grid_highest_level(levels); });
     highest.says("Highest spot level of a grid: with the formation the deepest wall of the pit")
+        .related({"UC.LEVEL.LOWEST", "UC.LEVEL.MEAN", "UC.PIT.BATTER"})
         .also_called("highest elevation, maximum spot height, high point")
         .equation("max GL")
         .source("definition")
@@ -79,6 +82,7 @@ Function lowest_entry() {
     auto lowest =
         function("UC.LEVEL.LOWEST", [](calc::SpotLevels levels) { return calc::grid_lowest_level(levels); });
     lowest.says("Lowest spot level of a grid: with the crown the least cover over a bed")
+        .related({"UC.LEVEL.HIGHEST", "UC.LEVEL.MEAN", "UC.COVER.LEAST"})
         .also_called("lowest elevation, minimum spot height, low point")
         .equation("min GL")
         .source("definition")

@@ -83,6 +83,7 @@ Function soil_entry() {
             "Soil type that counts for the walls of a pit: C where groundwater stands above the formation, "
             "but "
             "for stable rock and where dewatering is confirmed")
+        .related({"UC.PIT.BATTER", "UC.PIT.SHORED", "UC.PIT.VOLUME"})
         .also_called(
             "soil classification of an excavation, OSHA type A B C, trench safety, groundwater in a pit")
         .equation("C for h_w > 0 without dewatering, else the soil's own type")

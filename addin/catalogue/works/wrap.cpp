@@ -74,6 +74,7 @@ Function faces_entry() {
             "Faces of a bed as rectangles to cut sheet for: base, two long and two short walls, top; the "
             "table "
             "that UC.PANELS takes")
+        .related({"UC.PANELS", "UC.WRAP.AREA", "UC.PANELS.ROLLS"})
         .also_called("geotextile areas, geomembrane panels, envelope, fabric wrap, liner faces")
         .equation(
             "base L x W; walls (L + 2 z h + lap_b) x (h sqrt(1 + z^2) + lap_b + lap); top (L + 2 z h) x (W "
@@ -99,6 +100,7 @@ Function seams_entry() {
         .says(
             "Length of the seams between the faces of a wrapped bed: along the base, up the corners, along "
             "the top")
+        .related({"UC.WRAP.AREA", "UC.LINER.SEAMS", "UC.PANELS.SEAMS"})
         .also_called("seam length, welds, liner joints, overlap at edges")
         .equation(
             "l = 2 (L + W) [base, walls] + 4 h sqrt(1 + 2 z^2) [walls] + 2 (L + W + 4 z h) [walls, top]")
