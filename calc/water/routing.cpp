@@ -87,7 +87,11 @@ RoutedTable route_pool(const Hydrograph& inflow, const StorageTable& storage, co
 
 Length greatest_routed_depth(const Hydrograph& inflow, const StorageTable& storage, const RatingTable& rating,
                              std::optional<Time> step, Length initial_depth) {
-    return std::max(initial_depth, deepest_of(route_pool(inflow, storage, rating, step, initial_depth)));
+    Length deepest = deepest_of(route_pool(inflow, storage, rating, step, initial_depth));
+    const Length bottom = std::get<0>(storage.rows.front());
+    if (step && !keeps_peak(deepest, exact_depth(inflow, storage, rating, initial_depth), bottom))
+        deepest = deepest_of(route_pool(inflow, storage, rating, std::nullopt, initial_depth));
+    return std::max(initial_depth, deepest);
 }
 
 void require_peak_kept(const RoutedTable& rows, const Hydrograph& inflow, const StorageTable& storage,

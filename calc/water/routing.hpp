@@ -36,7 +36,8 @@ namespace undercroft::calc {
 void require_peak_kept(const RoutedTable& rows, const Hydrograph& inflow, const StorageTable& storage,
                        const RatingTable& rating, Length initial_depth);
 
-/// The greatest depth of that routing. \throws Refused as route_pool.
+/// The greatest depth of that routing; where a step leaves it more than 0.2 % off, by a shorter one.
+/// \throws Refused as route_pool.
 [[nodiscard]] Length greatest_routed_depth(const Hydrograph& inflow, const StorageTable& storage,
                                            const RatingTable& rating, std::optional<Time> step,
                                            Length initial_depth);

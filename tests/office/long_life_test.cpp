@@ -81,7 +81,10 @@ TEST_CASE("a workbook of the first release, its results handed on with their uni
         std::ofstream(output) << computed_cells(document);
         return;
     }
-    for (const std::string& cell : differing_cells(document)) FAIL_CHECK(cell);
+    // Put right since: a step of the routing so long that it left the greatest depth 0.3 % too low.
+    const std::string put_right = "tried_storm_depth\t0.583123931 is tried_storm_depth\t0.584938336";
+    for (const std::string& cell : differing_cells(document))
+        if (cell != put_right) FAIL_CHECK(cell);
 }
 
 }  // namespace undercroft::tests
