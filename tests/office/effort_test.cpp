@@ -45,7 +45,9 @@ void fill(const Desk& desk, const std::string& range, css::sheet::FillDirection 
     cells->fillAuto(direction, 1);
 }
 
-constexpr double most = 50;  // ms
+// Least of five tries: below 50 ms where it was measured (tests/HARDENING.md), and on a slower machine below
+// this.
+constexpr double most = 100;  // ms
 const std::string too_much = "more than UC.WHY follows for one cell";
 
 }  // namespace
