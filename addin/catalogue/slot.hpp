@@ -45,13 +45,16 @@ struct Slot;
 
 [[nodiscard]] Reading reading_of(const Quantity& quantity);
 
-/// A number and its unit, each in a cell of its own.
-[[nodiscard]] inline bool is_pair(const Cell& given) {
+/// A number and `%`, each in a cell of its own.
+[[nodiscard]] inline bool is_percent_pair(const Cell& given) {
     const Grid* const* grid = std::get_if<const Grid*>(&given);
-    return grid != nullptr && (*grid)->columns() == 2;
+    if (grid == nullptr || (*grid)->columns() != 2) return false;
+    const Scalar unit = (*grid)->at(0, 1);
+    const auto* text = std::get_if<std::u16string_view>(&unit);
+    return text != nullptr && *text == u"%";
 }
 /// A cell of a table, whose unit stands above it.
-[[nodiscard]] inline bool is_pair(const Scalar&) {
+[[nodiscard]] inline bool is_percent_pair(const Scalar&) {
     return false;
 }
 
@@ -62,7 +65,8 @@ template <class Given>
     try {
         terms.meet(quantity, dimension);
         const double coherent = in_dimension(quantity, dimension).value;
-        if (quantity.form == Quantity::Form::percent && is_pair(given)) terms.meet_percent_pair(coherent);
+        if (quantity.form == Quantity::Form::percent && is_percent_pair(given))
+            terms.meet_percent_pair(coherent);
         terms.meet_possible(quantity, coherent);
         return coherent;
     } catch (const Refused& refused) {

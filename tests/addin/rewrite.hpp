@@ -223,6 +223,17 @@ private:
         return number == 0 ? limits.bare_none : number >= limits.usual_least && number <= limits.usual_most;
     }
 
+    /// So far below what is usual that beside `%` it is refused.
+    static bool looks_like_percent_cell(const Quantity& quantity, const addin::Limits& limits) {
+        if (quantity.form != Quantity::Form::percent) return false;
+        try {
+            limits.check_percent_pair(quantity.value);
+            return false;
+        } catch (const Refused&) {
+            return true;
+        }
+    }
+
     addin::FormulaValue single(const Piece& piece, const addin::Limits& limits) {
         if (!piece.quantity) {
             if (const double* number = std::get_if<double>(&piece.as_it_is))
@@ -233,9 +244,10 @@ private:
         }
         const bool slope = piece.quantity->dimension == Dimension::of(Base::batter);
         const int way = system_ == UnitSystem::mixed ? random_.whole(0, 2) : 0;
+        const bool is_pair = way == 2 && !slope && !looks_like_percent_cell(*piece.quantity, limits);
         if (const auto number = bare(piece); bare_ && way == 1 && number && is_usual(*number, limits))
             return addin::FormulaValue(*number);
-        if (way == 2 && !slope) {
+        if (is_pair) {
             const std::string unit = unit_for(*piece.quantity);
             const double number = number_in(*piece.quantity, parse_unit(unit));
             return addin::FormulaValue(
