@@ -322,9 +322,9 @@ TEST_CASE("any table empties in the integral of its own law, its last span too (
             }
             // With x = (h - d1)^(1 - m) the last span has no pole.
             if (k == 0)
-                expected +=
-                    integral([&, p = 1 - exponent](double) { return area * std::pow(d2, exponent) / q2 / p; },
-                             std::pow(low, 1 - exponent), std::pow(high, 1 - exponent));
+                expected += integral([&, end = d2, flow = q2, p = 1 - exponent](
+                                         double) { return area * std::pow(end, exponent) / flow / p; },
+                                     std::pow(low, 1 - exponent), std::pow(high, 1 - exponent));
             else
                 expected += integral([&, q1 = q1, q2 = q2, d1 = d1, d2 = d2](
                                          double h) { return area / (q1 + (h - d1) / (d2 - d1) * (q2 - q1)); },
