@@ -61,7 +61,8 @@ Percent grading_passing(const Grading& grading, Length size) {
 }
 
 Share grading_uniformity(const Grading& grading) {
-    return grading_size(grading, {60}) / grading_size(grading, {10});
+    const Length d10 = grading_size(grading, {10});
+    return grading_size(grading, {60}) / d10;
 }
 
 Share grading_curvature(const Grading& grading) {

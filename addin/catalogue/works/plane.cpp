@@ -21,8 +21,9 @@ Entry& takes_tolerance(Entry& entry) {
 
 calc::Gap gap_of(const calc::CornerLevels& upper, const calc::CornerLevels& lower, Length length,
                  Length width, Length height, Length tolerance) {
-    require_pit("upper", plane_over("upper", upper, length, width, tolerance),
-                plane_over("lower", lower, length, width, tolerance), length, width);
+    const calc::Plane top = plane_over("upper", upper, length, width, tolerance);
+    const calc::Plane bottom = plane_over("lower", lower, length, width, tolerance);
+    require_pit("upper", top, bottom, length, width);
     return calc::plane_gap(upper, lower, length, width, height, tolerance);
 }
 
