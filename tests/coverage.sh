@@ -17,7 +17,7 @@ for word in "$@"; do
 done
 
 need_packages $build_packages $test_packages gcovr
-cmake -B $made -DCMAKE_BUILD_TYPE=Coverage -DCMAKE_CXX_FLAGS_COVERAGE="-O0 -g1 --coverage" > /dev/null
+cmake -B $made -DCMAKE_BUILD_TYPE=Coverage -DCMAKE_CXX_FLAGS_COVERAGE="-O0 -g1 --coverage" -DCMAKE_UNITY_BUILD=OFF > /dev/null
 cmake --build $made -j "$(nproc)" --target $programs ${office:+office_test run_job build_sheets templates} > $made/build.log 2>&1 \
   || { tail -40 $made/build.log >&2; exit 1; }
 find $made -name '*.gcda' -delete

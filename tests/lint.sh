@@ -7,7 +7,7 @@ cd "$(dirname "$0")/.."
 . tests/setup.sh
 need_packages $build_packages $test_packages clang-format clang-tidy
 # Every file by itself: what a header forgets to include must not come from a precompiled one.
-cmake -B build/lint -DCMAKE_DISABLE_PRECOMPILE_HEADERS=ON > /dev/null
+cmake -B build/lint -DCMAKE_UNITY_BUILD=OFF -DCMAKE_DISABLE_PRECOMPILE_HEADERS=ON > /dev/null
 cmake --build build/lint -j "$(nproc)" --target made_headers > /dev/null
 # Not what no compile command of the build stands for: mistakes made on purpose, the fuzzer's, a benchmark's.
 if [ $# -eq 0 ]; then

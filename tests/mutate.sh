@@ -52,7 +52,7 @@ every=${1:-1}
 [ $# -gt 0 ] && shift
 [ $# -gt 0 ] || set -- $(find calc -name "*.cpp" | sort)
 programs=$(for file in "$@"; do programs_of "$file"; done | tr ' ' '\n' | sort -u)
-cmake -B $tree -G "Unix Makefiles" > /dev/null
+cmake -B $tree -G "Unix Makefiles" -DCMAKE_UNITY_BUILD=OFF > /dev/null
 cmake --build $tree -j "$(nproc)" --target $programs > /dev/null
 for file in "$@"; do
   for program in $(programs_of "$file"); do echo "$program $(tags_of "$file")"; done

@@ -185,7 +185,7 @@ inline constexpr Range pipe_length{"2 m", "200 m", "1 cm", "100 km"};
 inline constexpr Range entrance_loss =
     Range{"0.1", "0.9", "0 %", "100 %", "FHWA HDS-5, Table 12 (from memory)"}.or_zero();
 inline constexpr Range loss_coefficient = Range{"0.1", "5", "0 %", "100000 %"}.or_zero();
-inline constexpr Range turn = Range{"5 deg", "90 deg", "0 deg", "90 deg"}.or_zero();
+inline constexpr Range pipe_turn = Range{"5 deg", "90 deg", "0 deg", "90 deg"}.or_zero();
 /// Rating of a pipe, each row of which is searched.
 inline constexpr Range outfall_steps{"1", "100", "1", "1000"};
 /// Of a pipe's invert above the base of the bed.

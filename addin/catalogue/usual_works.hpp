@@ -93,7 +93,7 @@ inline constexpr Range reach{"0.15 m", "0.7 m", "1 mm", "2 m", niosh};
 /// Hands above the floor.
 inline constexpr Range hand_height = Range{"0.1 m", "1.8 m", "1 mm", "3 m", niosh}.or_zero();
 inline constexpr Range lift_travel = Range{"0.1 m", "1.8 m", "1 mm", "3 m", niosh}.or_zero();
-inline constexpr Range turn = Range{"10 deg", "135 deg", "0 deg", "180 deg", niosh}.or_zero();
+inline constexpr Range body_turn = Range{"10 deg", "135 deg", "0 deg", "180 deg", niosh}.or_zero();
 inline constexpr Range lifts_per_minute{"0.1", "10", "0.001", "60", niosh};
 /// Of a shift; 2 typed for 2 h is no shift in minutes.
 inline constexpr Range lifting_time{"15 min", "480 min", "1 s", "24 h", niosh};

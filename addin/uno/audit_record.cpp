@@ -111,9 +111,9 @@ std::vector<std::string> records_in(const std::string& kept) {
     return records;
 }
 
-class Reader {
+class RecordReader {
 public:
-    explicit Reader(const Lines& lines) : lines_(lines) {}
+    explicit RecordReader(const Lines& lines) : lines_(lines) {}
 
     AuditRecord record() {
         for (sal_Int32 row = 0; row < lines_.rows(); ++row) {
@@ -189,7 +189,7 @@ AuditRecord read_audit_record(const Reference<css::sheet::XSpreadsheetDocument>&
     const Reference<css::sheet::XSpreadsheet> sheet = audit_sheet_of(document);
     if (!sheet.is()) return {};
     const Lines lines(sheet);
-    return Reader(lines).record();
+    return RecordReader(lines).record();
 }
 
 }  // namespace undercroft::addin

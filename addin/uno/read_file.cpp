@@ -87,9 +87,9 @@ private:
     Prefixes prefixes_;
 };
 
-class Reader {
+class FileReader {
 public:
-    Reader(const Reference<css::uno::XComponentContext>& context, const rtl::OUString& url)
+    FileReader(const Reference<css::uno::XComponentContext>& context, const rtl::OUString& url)
         : context_(context), url_(url) {}
 
     FileContents read() {
@@ -205,7 +205,7 @@ private:
 }  // namespace
 
 FileContents read_file(const Reference<css::uno::XComponentContext>& context, const rtl::OUString& url) {
-    return Reader(context, url).read();
+    return FileReader(context, url).read();
 }
 
 }  // namespace undercroft::addin

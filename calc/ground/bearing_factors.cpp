@@ -10,7 +10,7 @@ namespace undercroft::calc {
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 
 /// (Nq - 1) cot p, or its limit at p = 0.
 double cohesion_factor(double surcharge_factor, Angle friction_angle, double without_friction) {

@@ -9,7 +9,7 @@ namespace undercroft::calc {
 
 namespace {
 
-constexpr double cohesion_factor = 2 + std::numbers::pi;
+constexpr double undrained_factor = 2 + std::numbers::pi;
 
 void require_length(const std::optional<Length>& length, Length width) {
     if (length)
@@ -41,7 +41,7 @@ Pressure undrained_bearing(const ClayFooting& footing, DepthFactor depth_factor)
     require_positive("strength", footing.strength);
     require_positive("unit weight", footing.unit_weight);
     const double shape = 1 + 0.2 * slenderness(footing.width, footing.length);
-    return cohesion_factor * shape * depth_factor_of(depth_factor, footing.depth, footing.width) *
+    return undrained_factor * shape * depth_factor_of(depth_factor, footing.depth, footing.width) *
                footing.strength +
            footing.unit_weight * footing.depth;
 }
@@ -66,7 +66,7 @@ Length replacement_depth(const ReplacedGround& g) {
         double spread = g.width / wide;
         if (g.length) spread *= static_cast<double>(*g.length / (*g.length + depth));
         const double shape = g.length ? 1 + 0.2 * slenderness(wide, *g.length + depth) : 1;
-        const Pressure allowed = cohesion_factor * shape * g.strength / g.safety;
+        const Pressure allowed = undrained_factor * shape * g.strength / g.safety;
         return g.pressure * spread + g.added_weight * depth - allowed;
     };
     if (excess(zero) <= limit_tolerance * g.pressure) return zero;

@@ -5,9 +5,9 @@
 
 namespace undercroft::calc {
 
-namespace {
+using std::numbers::pi;
 
-constexpr double pi = std::numbers::pi;
+namespace {
 
 double log_ratio(Pressure above, Pressure below) {
     return std::log10(static_cast<double>(above / below));

@@ -16,10 +16,6 @@ constexpr double durations_tried = 100;
 constexpr double lengths_tried = 60;   // of storms of whole steps, and as many again around the best
 constexpr double near_the_best = 0.9;  // summits that may yet be the highest
 
-bool is_alternating(const StormCourse& course) {
-    const StormShape* shape = std::get_if<StormShape>(&course);
-    return shape != nullptr && *shape == StormShape::alternating;
-}
 bool lasts_a_day(const StormCourse& course) {
     const StormShape* shape = std::get_if<StormShape>(&course);
     return shape != nullptr && *shape != StormShape::block && *shape != StormShape::alternating;

@@ -50,7 +50,6 @@ std::span<const PeakRow> rows_of(RainType type) {
     refuse_value("unknown type of rain");
 }
 
-constexpr double initial_abstraction_ratio = 0.2;
 const Area square_mile = 5280.0 * foot * (5280.0 * foot);
 
 /// ft3/s per mi2 and in.

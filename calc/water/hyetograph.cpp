@@ -80,11 +80,6 @@ Course course_of(const StormCourse& storm, Time duration) {
     return checked_pattern(nrcs_storm(*type));
 }
 
-bool is_alternating(const StormCourse& course) {
-    const StormShape* shape = std::get_if<StormShape>(&course);
-    return shape != nullptr && *shape == StormShape::alternating;
-}
-
 /// Each block's place in the storm, the greatest first: the middle, right of it, left of it ...
 std::vector<std::size_t> places_by_size(std::size_t blocks) {
     std::vector<std::size_t> places = {(blocks - 1) / 2};

@@ -28,6 +28,12 @@ using StormPattern = Table<Time, Share>;
 /// How the rain of a storm falls: by a rule, or by a pattern typed or pasted.
 using StormCourse = std::variant<StormShape, StormPattern>;
 
+/// Whether it is the rule of alternating blocks, which needs the whole rain table.
+[[nodiscard]] inline bool is_alternating(const StormCourse& course) {
+    const StormShape* shape = std::get_if<StormShape>(&course);
+    return shape != nullptr && *shape == StormShape::alternating;
+}
+
 /// Depth of rain of a duration: its mean intensity (rain_intensity) times it.
 /// \throws Refused as rain_intensity.
 [[nodiscard]] Length rain_depth(const RainTable& rain, Time duration);

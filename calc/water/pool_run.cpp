@@ -5,15 +5,13 @@
 #include <limits>
 #include <utility>
 
+#include "calc/water/run_end.hpp"
 #include "calc/water/stops.hpp"
 
 namespace undercroft::calc {
 
 namespace {
 
-constexpr double emptied = 1e-3;    // of the greatest volume
-constexpr double longest_run = 10;  // times the time of inflow
-constexpr double same_time = 1e-9;  // of a step
 constexpr double same_flow = 1e-9;  // of the flows compared
 constexpr double rounding = 1e-14;  // of 2 S/dt
 constexpr double nothing =

@@ -10,7 +10,7 @@ namespace undercroft::calc {
 namespace {
 
 /// A storm of every duration over one catchment with one release.
-struct Balance {
+struct RainBalance {
     Flow release;
     std::optional<Time> time_of_concentration;
     Share coefficient;
@@ -30,7 +30,7 @@ struct Balance {
     }
 };
 
-Balance checked_balance(Share coefficient, Area area, Flow release, std::optional<Time> time) {
+RainBalance checked_balance(Share coefficient, Area area, Flow release, std::optional<Time> time) {
     require_coefficient(coefficient);
     require_positive("area", area);
     require_not_negative("release", release);
@@ -38,7 +38,7 @@ Balance checked_balance(Share coefficient, Area area, Flow release, std::optiona
     return {release, time, coefficient, area};
 }
 
-Time governing(const RainCurve& rain, const Balance& balance) {
+Time governing(const RainCurve& rain, const RainBalance& balance) {
     std::vector<Time> kinks;
     if (balance.time_of_concentration) kinks.push_back(*balance.time_of_concentration);
     return governing_duration(
@@ -49,7 +49,7 @@ Time governing(const RainCurve& rain, const Balance& balance) {
 
 Volume storage_required(const RainTable& rain, Share coefficient, Area area, Flow release,
                         std::optional<Time> time_of_concentration) {
-    const Balance balance = checked_balance(coefficient, area, release, time_of_concentration);
+    const RainBalance balance = checked_balance(coefficient, area, release, time_of_concentration);
     const RainCurve curve(rain);
     const Time duration = governing(curve, balance);
     return std::max<Volume>(balance.shortfall(duration, curve.intensity(duration)), zero);
@@ -57,7 +57,7 @@ Volume storage_required(const RainTable& rain, Share coefficient, Area area, Flo
 
 StorageDurations storage_durations(const RainTable& rain, Share coefficient, Area area, Flow release,
                                    std::optional<Time> time_of_concentration) {
-    const Balance balance = checked_balance(coefficient, area, release, time_of_concentration);
+    const RainBalance balance = checked_balance(coefficient, area, release, time_of_concentration);
     const RainCurve curve(rain);
     std::vector<Time> durations = curve.durations();
     add_kinks(durations, {governing(curve, balance)});

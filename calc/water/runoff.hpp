@@ -22,6 +22,9 @@ void require_storm_depth(const char* name, Length rain);
 /// \throws Refused(domain) for an intensity or area not above 0, a coefficient not above 0 or over 1.
 [[nodiscard]] Flow runoff_peak(Share coefficient, Speed intensity, Area area);
 
+/// Ia/S as the NRCS takes it where nothing else is given. TR-55, eq. 2-2.
+inline constexpr double initial_abstraction_ratio = 0.2;
+
 /// Direct runoff by the NRCS curve number.
 ///
 /// S = 1 in (1000/CN - 10); Ia = lambda S; Q = (P - Ia)^2 / (P - Ia + S) above Ia, else 0.

@@ -12,7 +12,7 @@ void require_safety_factor(Share factor) {
     require(factor >= share(1) && is_finite(factor), shown("safety factor", factor), " must be 1 or more");
 }
 
-struct Balance {
+struct SoakBalance {
     Area drained_area;
     Flow soakage;
 
@@ -28,8 +28,8 @@ struct Balance {
     }
 };
 
-Balance checked_balance(Area drained_area, Length perimeter, Length effective_depth, Speed rate,
-                        Share factor) {
+SoakBalance checked_balance(Area drained_area, Length perimeter, Length effective_depth, Speed rate,
+                            Share factor) {
     require_positive("drained area", drained_area);
     require_not_negative("rate", rate);
     require_safety_factor(factor);
@@ -54,7 +54,8 @@ Area soakaway_walls(Length perimeter, Length effective_depth) {
 
 Volume soakaway_storage(const RainTable& rain, Area drained_area, Length perimeter, Length effective_depth,
                         Speed rate, Share safety_factor) {
-    const Balance balance = checked_balance(drained_area, perimeter, effective_depth, rate, safety_factor);
+    const SoakBalance balance =
+        checked_balance(drained_area, perimeter, effective_depth, rate, safety_factor);
     const RainCurve curve(rain);
     const Time duration = balance.governing(curve);
     return std::max<Volume>(balance.missing(duration, curve.intensity(duration)), zero);
@@ -62,7 +63,8 @@ Volume soakaway_storage(const RainTable& rain, Area drained_area, Length perimet
 
 SoakawayDurations soakaway_durations(const RainTable& rain, Area drained_area, Length perimeter,
                                      Length effective_depth, Speed rate, Share safety_factor) {
-    const Balance balance = checked_balance(drained_area, perimeter, effective_depth, rate, safety_factor);
+    const SoakBalance balance =
+        checked_balance(drained_area, perimeter, effective_depth, rate, safety_factor);
     const RainCurve curve(rain);
     std::vector<Time> durations = curve.durations();
     add_kinks(durations, {balance.governing(curve)});

@@ -4,16 +4,12 @@
 
 #include "calc/interpolate.hpp"
 #include "calc/water/inflow.hpp"
+#include "calc/water/run_end.hpp"
 #include "calc/water/stops.hpp"
 
 namespace undercroft::calc {
 
 namespace {
-
-constexpr double steps_of_inflow = 100;
-constexpr double emptied = 1e-3;    // of the greatest volume
-constexpr double longest_run = 10;  // times the time of inflow
-constexpr double same_time = 1e-9;  // of a step
 
 /// A run that writes its rows down.
 class Record {

@@ -11,7 +11,6 @@ namespace undercroft::calc {
 
 namespace {
 
-constexpr double initial_abstraction_ratio = 0.2;
 constexpr double longest_step_per_peak_time = 0.25;
 constexpr double duration_per_concentration = 0.05;  // D of the unit hydrograph
 constexpr double burst_per_concentration = 0.02;     // in which runoff is taken as steady

@@ -4,15 +4,13 @@
 
 #include "calc/interpolate.hpp"
 #include "calc/water/inflow.hpp"
+#include "calc/water/run_end.hpp"
 #include "calc/water/stops.hpp"
 
 namespace undercroft::calc {
 
 namespace {
 
-constexpr double steps_of_inflow = 100;
-constexpr double longest_run = 10;  // times the time of inflow
-constexpr double emptied = 1e-3;    // of the greatest volume
 const Count rating_steps = count(20);
 const Share rating_tolerance = share(0.002);
 

@@ -8,12 +8,12 @@ namespace undercroft::calc {
 
 namespace {
 
-struct Point {
+struct PlanPoint {
     Length x;
     Length y;
 };
 /// Convex, its corners in turn.
-using Polygon = std::vector<Point>;
+using Polygon = std::vector<PlanPoint>;
 
 Plane difference(const Plane& a, const Plane& b) {
     return {a.at_origin - b.at_origin, a.along_x - b.along_x, a.along_y - b.along_y};
@@ -23,8 +23,8 @@ Plane difference(const Plane& a, const Plane& b) {
 Polygon clipped(const Polygon& polygon, const Plane& height) {
     Polygon part;
     for (std::size_t i = 0; i < polygon.size(); ++i) {
-        const Point& a = polygon[i];
-        const Point& b = polygon[(i + 1) % polygon.size()];
+        const PlanPoint& a = polygon[i];
+        const PlanPoint& b = polygon[(i + 1) % polygon.size()];
         const Length at_a = height.level(a.x, a.y);
         const Length at_b = height.level(b.x, b.y);
         if (at_a >= zero) part.push_back(a);
@@ -35,7 +35,7 @@ Polygon clipped(const Polygon& polygon, const Plane& height) {
     return part;
 }
 
-Area area_of(const Point& a, const Point& b, const Point& c) {
+Area area_of(const PlanPoint& a, const PlanPoint& b, const PlanPoint& c) {
     return ((b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y)) / 2.0;
 }
 
@@ -48,7 +48,7 @@ Area area_of(const Polygon& polygon) {
 /// Volume under a plane over a polygon.
 Volume under(const Plane& height, const Polygon& polygon) {
     Volume volume = zero;
-    const auto at = [&](const Point& p) { return height.level(p.x, p.y); };
+    const auto at = [&](const PlanPoint& p) { return height.level(p.x, p.y); };
     for (std::size_t i = 2; i < polygon.size(); ++i)
         volume += area_of(polygon[0], polygon[i - 1], polygon[i]) *
                   (at(polygon[0]) + at(polygon[i - 1]) + at(polygon[i])) / 3.0;

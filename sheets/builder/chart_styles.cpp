@@ -6,7 +6,7 @@ namespace undercroft::sheets {
 
 namespace {
 
-struct Look {
+struct SeriesLook {
     const char* name;
     const char* colour;
     const char* dash;
@@ -16,7 +16,7 @@ struct Look {
 
 // Told apart by colour and by dash, so that grey prints still read. The first ones are those of graphs, in
 // turn; the others are asked for by name in pictures.
-constexpr Look looks[] = {
+constexpr SeriesLook looks[] = {
     {"line1", "#22424a", "", "0.06cm"},           {"line2", "#c2672b", "Dash", "0.06cm"},
     {"line3", "#2f8f9d", "Dot", "0.06cm"},        {"line4", "#7a6a2f", "DashDot", "0.06cm"},
     {"surface", "#1c2b30", "", "0.08cm"},         {"ground", "#7a6a2f", "DashDot", "0.05cm"},
@@ -28,9 +28,9 @@ constexpr Look looks[] = {
 };
 constexpr std::size_t graph_looks = 4;
 
-const Look& look_of(const Series& series, std::size_t index) {
+const SeriesLook& look_of(const Series& series, std::size_t index) {
     if (series.look.empty()) return looks[index % graph_looks];
-    for (const Look& look : looks)
+    for (const SeriesLook& look : looks)
         if (series.look == look.name) return look;
     throw std::runtime_error("'" + series.look + "' is no look of a line");
 }
@@ -106,7 +106,7 @@ void add_chart_styles(xml_node styles, const Chart& chart) {
     set(wall_properties, "svg:stroke-color", "#9fb0b4");
     set(wall_properties, "draw:fill", "none");
     for (std::size_t i = 0; i < chart.series.size(); ++i) {
-        const Look& look = look_of(chart.series[i], i);
+        const SeriesLook& look = look_of(chart.series[i], i);
         xml_node style = add_style(styles, "series" + std::to_string(i), "chart");
         xml_node chart_properties = style.append_child("style:chart-properties");
         if (look.marks) {

@@ -18,9 +18,9 @@ xml_node number_format(xml_node styles, const char* name, int decimals, bool par
 
 /// A space before the last three digits: no comma, which could be read as a decimal sign.
 void space_thousands(xml_node style) {
-    xml_node space = style.child("number:number").append_child("number:embedded-text");
-    set(space, "number:position", "3");
-    space.text().set(" ");
+    xml_node gap = style.child("number:number").append_child("number:embedded-text");
+    set(gap, "number:position", "3");
+    gap.text().set(" ");
 }
 
 void map_format(xml_node style, const std::string& condition, const char* to) {

@@ -12,7 +12,7 @@ namespace undercroft::sheets {
 namespace {
 
 enum Column { ref, formula, published, ours, difference, allowed, verdict, tag, source, last = source };
-constexpr double widths_cm[] = {1.1, 9.4, 2.4, 2.6, 2.2, 2.0, 1.6, 2.4, 8.2};
+constexpr double example_widths_cm[] = {1.1, 9.4, 2.4, 2.6, 2.2, 2.0, 1.6, 2.4, 8.2};
 constexpr int first_row = 4;
 
 class Book {
@@ -23,7 +23,7 @@ public:
         sheet_.wide = true;
         sheet_.print_columns = last + 1;
         sheet_.head_rows = first_row;
-        sheet_.column_widths_cm.assign(std::begin(widths_cm), std::end(widths_cm));
+        sheet_.column_widths_cm.assign(std::begin(example_widths_cm), std::end(example_widths_cm));
         int at = first_row;
         std::string section;
         for (const WorkedExample& example : examples.rows) {
@@ -152,10 +152,10 @@ private:
         const auto lines = [](const std::string& words, double width_cm) {
             return std::ceil(static_cast<double>(words.size()) * 0.136 / (width_cm - 0.3));
         };
-        sheet_.row_heights_cm[at] =
-            std::max(lines(example.formula, widths_cm[formula]), lines(example.source, widths_cm[source])) *
-                0.4 +
-            0.15;
+        sheet_.row_heights_cm[at] = std::max(lines(example.formula, example_widths_cm[formula]),
+                                             lines(example.source, example_widths_cm[source])) *
+                                        0.4 +
+                                    0.15;
     }
 
     SheetGrid sheet_;

@@ -11,6 +11,7 @@
 #include "addin/generate/tasks.hpp"
 #include "addin/generate/unit_list.hpp"
 #include "addin/generate/writers.hpp"
+#include "tests/addin/numbers.hpp"
 #include "units/unit.hpp"
 
 namespace undercroft::tests {
@@ -42,10 +43,6 @@ std::set<std::string> refused_for(const Guide& guide, const std::string& cause) 
     for (const ShownRefusal& refusal : guide.refusals)
         if (refusal.cause == cause) arguments.insert(refusal.arguments.begin(), refusal.arguments.end());
     return arguments;
-}
-
-const ValueType& number_type(const ValueType& type) {
-    return type.otherwise.empty() ? type : type.otherwise.front();
 }
 
 /// Whether a range stands there, of the argument or of a column of it.

@@ -118,7 +118,7 @@ void look_at(const NumberPlace& place, Safer side, Found& found) {
                    (usual.empty() ? place.limits().why : usual) + " |\n";
 }
 
-constexpr const char* head = "| function | argument | both are usual | usual |\n|---|---|---|---|\n";
+constexpr const char* list_head = "| function | argument | both are usual | usual |\n|---|---|---|---|\n";
 
 }  // namespace
 
@@ -131,7 +131,8 @@ TEST_CASE("a slip of units that makes a result look safer is refused, or both re
         if (side != sides.end()) look_at(place, side->second, found);
     });
     const MarkedTable table("safer slips");
-    const std::string made = "In all " + std::to_string(found.safer) + " of them.\n\n" + head + found.lines;
+    const std::string made =
+        "In all " + std::to_string(found.safer) + " of them.\n\n" + list_head + found.lines;
     int before = 0;
     REQUIRE(std::sscanf(table.committed().c_str(), "In all %d", &before) == 1);
     CHECK(found.safer <= before);

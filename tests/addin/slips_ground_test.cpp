@@ -7,13 +7,13 @@ namespace undercroft::tests {
 
 namespace {
 
-struct Slip {
+struct GroundSlip {
     const char* formula;
     const char* says;  ///< part of the sentence
 };
 
-void check_all(std::initializer_list<Slip> slips) {
-    for (const Slip& slip : slips) {
+void check_all(std::initializer_list<GroundSlip> slips) {
+    for (const GroundSlip& slip : slips) {
         CAPTURE(slip.formula);
         CHECK_THAT(refusal_of(slip.formula), refuses_domain(slip.says));
     }

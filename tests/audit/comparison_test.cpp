@@ -21,7 +21,7 @@ BookMaker plan() {
     return maker;
 }
 
-Report against(const BookMaker& workbook, const BookMaker& from) {
+Report compared(const BookMaker& workbook, const BookMaker& from) {
     const audit::Book book = workbook.made();
     const audit::Book other = from.made();
     return audit::audit_workbook({.book = book, .against = &other});
@@ -36,7 +36,7 @@ bool tells(const Report& report, const std::string& line) {
 TEST_CASE("a workbook in which only inputs were filled in has no finding") {
     BookMaker filled = plan();
     filled.put("C2", 42.0).put("C3", 12.5).put("C4", 0.4).put("D4", "m");
-    const Report report = against(filled, plan());
+    const Report report = compared(filled, plan());
     INFO(audit::console_text(report));
     CHECK(report.findings.empty());
     CHECK(tells(report, "made from: bed SI 0.1.0"));
@@ -49,18 +49,18 @@ TEST_CASE("a workbook in which only inputs were filled in has no finding") {
 TEST_CASE("changed formulas, numbers over formulas and changed labels are told") {
     BookMaker changed = plan();
     changed.formula("C6", "=UC.PRODUCT(C5:D5;C3:D3;D6)", 15.0);
-    CHECK((found(against(changed, plan()), FindingKind::template_changed, "C6") != nullptr));
+    CHECK((found(compared(changed, plan()), FindingKind::template_changed, "C6") != nullptr));
     BookMaker typed = plan();
     typed.put("C5", 51.0);
-    const Report over = against(typed, plan());
+    const Report over = compared(typed, plan());
     CHECK((found(over, FindingKind::typed_over, "C5") != nullptr));
     CHECK(count_of(over, FindingKind::typed_over) == 1);
     BookMaker label = plan();
     label.put("A4", "Depth of stone");
-    CHECK((found(against(label, plan()), FindingKind::template_changed, "A4") != nullptr));
+    CHECK((found(compared(label, plan()), FindingKind::template_changed, "A4") != nullptr));
     BookMaker cleared = plan();
     cleared.erase("C7");
-    CHECK((found(against(cleared, plan()), FindingKind::typed_over, "C7") != nullptr));
+    CHECK((found(compared(cleared, plan()), FindingKind::typed_over, "C7") != nullptr));
 }
 
 TEST_CASE("a row added moves those below, which are still the template's") {
@@ -71,13 +71,13 @@ TEST_CASE("a row added moves those below, which are still the template's") {
     more.row(6, "Area", "=UC.PRODUCT(C2:D2;C3:D3;D6)", 50, "m2");
     more.row(7, "Volume", "=UC.PRODUCT(C6:D6;C5:D5;D7)", 15, "m3");
     more.row(8, "Volume is enough", "=UC.ATLEAST(C7:D7;E8:F8)", 1, "").put("E8", 10.0).put("F8", "m3");
-    const Report report = against(more, plan());
+    const Report report = compared(more, plan());
     INFO(audit::console_text(report));
     CHECK(count_of(report, FindingKind::template_rows) == 1);
     CHECK((found(report, FindingKind::template_rows, "A4") != nullptr));
     CHECK(count_of(report, FindingKind::template_changed) == 0);
     CHECK(tells(report, "1 rows added"));
-    const Report removed = against(plan(), more);
+    const Report removed = compared(plan(), more);
     CHECK(count_of(removed, FindingKind::template_rows) == 1);
     CHECK(tells(removed, "1 rows missing"));
 }
@@ -85,29 +85,29 @@ TEST_CASE("a row added moves those below, which are still the template's") {
 TEST_CASE("units of another kind, names, protection and sheets are told") {
     BookMaker unit = plan();
     unit.put("D4", "kg");
-    CHECK((found(against(unit, plan()), FindingKind::template_changed, "D4") != nullptr));
+    CHECK((found(compared(unit, plan()), FindingKind::template_changed, "D4") != nullptr));
     BookMaker name = plan();
     name.book().names.clear();
-    CHECK(count_of(against(name, plan()), FindingKind::template_changed) == 1);
+    CHECK(count_of(compared(name, plan()), FindingKind::template_changed) == 1);
     BookMaker moved = plan();
     moved.book().names[0].content = "$Bed.$C$3:$D$3";
-    CHECK(count_of(against(moved, plan()), FindingKind::template_changed) == 1);
+    CHECK(count_of(compared(moved, plan()), FindingKind::template_changed) == 1);
     BookMaker open = plan();
     open.raw().is_protected = false;
-    CHECK(count_of(against(open, plan()), FindingKind::template_changed) == 1);
+    CHECK(count_of(compared(open, plan()), FindingKind::template_changed) == 1);
     BookMaker sheet = plan();
     sheet.sheet("More").put("A1", "new");
-    CHECK(count_of(against(sheet, plan()), FindingKind::template_rows) == 1);
-    CHECK(count_of(against(plan(), sheet), FindingKind::template_rows) == 1);
+    CHECK(count_of(compared(sheet, plan()), FindingKind::template_rows) == 1);
+    CHECK(count_of(compared(plan(), sheet), FindingKind::template_rows) == 1);
 }
 
 TEST_CASE("another template, or another version of it, is told") {
     BookMaker other = plan();
     other.book().properties["Undercroft template"] = "takeoff";
-    CHECK(against(plan(), other).counts.errors == 1);
+    CHECK(compared(plan(), other).counts.errors == 1);
     BookMaker newer = plan();
     newer.book().properties["Undercroft template version"] = "0.2.0";
-    CHECK(against(plan(), newer).counts.warnings == 1);
+    CHECK(compared(plan(), newer).counts.warnings == 1);
 }
 
 }  // namespace undercroft::tests

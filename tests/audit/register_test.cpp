@@ -9,7 +9,7 @@ using audit::InputState;
 using audit::RegisterLine;
 
 /// A sheet with heads, a column for the mark of who confirmed, and the columns beyond the page.
-BookMaker bed() {
+BookMaker bed_inputs() {
     BookMaker maker;
     maker.sheet("Bed").protect();
     const std::vector<std::pair<const char*, const char*>> heads = {
@@ -51,7 +51,7 @@ Report against(const BookMaker& workbook, const BookMaker& from) {
 }  // namespace
 
 TEST_CASE("an input stands in the register with all that its row says of it") {
-    const Report report = audited(bed());
+    const Report report = audited(bed_inputs());
     REQUIRE(report.inputs.size() == 2);  // no unit, no result, nothing beyond the page
     const RegisterLine& length = report.inputs[0];
     CHECK(length.cells == "Bed.D2");
@@ -67,7 +67,7 @@ TEST_CASE("an input stands in the register with all that its row says of it") {
 }
 
 TEST_CASE("an input is assumed, confirmed or given") {
-    BookMaker maker = bed();
+    BookMaker maker = bed_inputs();
     maker.formula("J2", "=1*1", 1.0).formula("F2", "=K2", "assumed; Survey");
     maker.put("G3", "x").style("G3", "Mark", false);
     const Report report = audited(maker);
@@ -75,31 +75,31 @@ TEST_CASE("an input is assumed, confirmed or given") {
     CHECK((line_for(report, "Bed.D2")->state == InputState::assumed));
     CHECK(line_for(report, "Bed.D2")->note == "Survey");
     CHECK((line_for(report, "Bed.D3")->state == InputState::confirmed));
-    BookMaker filled = bed();
+    BookMaker filled = bed_inputs();
     filled.put("D2", 12.0);
-    const Report compared = against(filled, bed());
+    const Report compared = against(filled, bed_inputs());
     CHECK((line_for(compared, "Bed.D2")->state == InputState::given));
     CHECK(line_for(compared, "Bed.D2")->in_template == "10 m");
     CHECK((line_for(compared, "Bed.D3")->state == InputState::assumed));
 }
 
 TEST_CASE("what is worth a look stands first: unusual, a changed unit, a slip") {
-    BookMaker maker = bed();
+    BookMaker maker = bed_inputs();
     maker.put("D3", 127.0).formula("I3", "=1*1", 1.0);  // 25.4 times the template's
-    const Report unusual = against(maker, bed());
+    const Report unusual = against(maker, bed_inputs());
     CHECK(unusual.inputs[0].cells == "Bed.D3");
     CHECK(unusual.inputs[0].remark == "unusual; 25.4 times the template's");
-    BookMaker unit = bed();
+    BookMaker unit = bed_inputs();
     unit.put("E3", "ft");
-    const Report changed = against(unit, bed());
+    const Report changed = against(unit, bed_inputs());
     CHECK(changed.inputs[0].cells == "Bed.D3");
     CHECK(changed.inputs[0].remark == "the unit is another than the template's, and the number is the same");
     CHECK(changed.inputs[0].in_template == "5 m");
-    BookMaker design = bed();
+    BookMaker design = bed_inputs();
     design.put("D3", 50.0);  // ten times is a design
-    CHECK(line_for(against(design, bed()), "Bed.D3")->remark.empty());
+    CHECK(line_for(against(design, bed_inputs()), "Bed.D3")->remark.empty());
     unit.put("G3", "x").style("G3", "Mark", false);  // somebody stands behind it
-    CHECK(line_for(against(unit, bed()), "Bed.D3")->remark.empty());
+    CHECK(line_for(against(unit, bed_inputs()), "Bed.D3")->remark.empty());
 }
 
 TEST_CASE("in a loose sheet inputs are the typed cells that formulas use") {
@@ -151,7 +151,7 @@ TEST_CASE("the column of a table is one line, and what is unlike its others a se
 }
 
 TEST_CASE("an input that is another one since it was signed says what it was") {
-    const audit::Book book = bed().made();
+    const audit::Book book = bed_inputs().made();
     audit::SignedState state;
     for (const RegisterLine& line : audit::audit_workbook({.book = book}).inputs)
         state.inputs[line.key] = line.value_and_unit();
@@ -159,8 +159,8 @@ TEST_CASE("an input that is another one since it was signed says what it was") {
         const audit::Book now = maker.made();
         return audit::audit_workbook({.book = now, .at_signing = &state});
     };
-    for (const RegisterLine& line : since(bed()).inputs) CHECK_FALSE(line.when_signed);
-    BookMaker changed = bed();
+    for (const RegisterLine& line : since(bed_inputs()).inputs) CHECK_FALSE(line.when_signed);
+    BookMaker changed = bed_inputs();
     changed.put("D3", 6.0);
     CHECK(line_for(since(changed), "Bed.D3")->when_signed == "5 m");
     CHECK_FALSE(line_for(since(changed), "Bed.D2")->when_signed);

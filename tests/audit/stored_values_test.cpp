@@ -37,8 +37,8 @@ private:
     StoredReader& reader_;
 };
 
-const std::string formula = "table:formula";
-const std::string type = "office:value-type";
+const std::string formula_attribute = "table:formula";
+const std::string type_attribute = "office:value-type";
 
 }  // namespace
 
@@ -50,12 +50,15 @@ TEST_CASE("results of formulas are kept by sheet, row and column; typed cells ar
     events.begin("table:table-row", {{"table:number-rows-repeated", "3"}}).cell({}).end("table:table-row");
     events.begin("table:table-row");
     events.cell({{"table:number-columns-repeated", "2"}});
-    events.cell({{formula, "of:=1+1"}, {type, "float"}, {"office:value", "2"}}, "2.000");
-    events.cell({{type, "float"}, {"office:value", "5"}}, "5");
-    events.cell({{formula, "of:=\"a\""}, {type, "string"}}, "a text");
-    events.cell({{formula, "of:=1/0"}, {type, "string"}, {"calcext:value-type", "error"}}, "#DIV/0!");
-    events.cell({{formula, "of:=1=1"}, {type, "boolean"}, {"office:boolean-value", "true"}}, "TRUE");
-    events.cell({{formula, "of:=2"}});
+    events.cell({{formula_attribute, "of:=1+1"}, {type_attribute, "float"}, {"office:value", "2"}}, "2.000");
+    events.cell({{type_attribute, "float"}, {"office:value", "5"}}, "5");
+    events.cell({{formula_attribute, "of:=\"a\""}, {type_attribute, "string"}}, "a text");
+    events.cell({{formula_attribute, "of:=1/0"}, {type_attribute, "string"}, {"calcext:value-type", "error"}},
+                "#DIV/0!");
+    events.cell(
+        {{formula_attribute, "of:=1=1"}, {type_attribute, "boolean"}, {"office:boolean-value", "true"}},
+        "TRUE");
+    events.cell({{formula_attribute, "of:=2"}});
     events.end("table:table-row").end("table:table");
     CHECK(values.size() == 4);
     REQUIRE(values.find("Pit", 3, 2) != nullptr);
@@ -74,7 +77,7 @@ TEST_CASE("a text result is what its paragraphs show, spaces and breaks included
     StoredReader reader(values);
     Events events(reader);
     events.begin("table:table", {{"table:name", "Pit"}}).begin("table:table-row");
-    events.begin("table:table-cell", {{formula, "of:=A1"}, {type, "string"}});
+    events.begin("table:table-cell", {{formula_attribute, "of:=A1"}, {type_attribute, "string"}});
     events.begin("text:p");
     reader.text("two");
     events.begin("text:s", {{"text:c", "3"}}).end("text:s");
@@ -84,7 +87,9 @@ TEST_CASE("a text result is what its paragraphs show, spaces and breaks included
     events.begin("text:s").end("text:s").end("text:p");
     reader.text("not shown");
     events.begin("text:s").end("text:s").end("table:table-cell");
-    events.cell({{formula, "of:=A2"}, {type, "string"}, {"office:string-value", "as stored"}}, "as shown");
+    events.cell(
+        {{formula_attribute, "of:=A2"}, {type_attribute, "string"}, {"office:string-value", "as stored"}},
+        "as shown");
     events.end("table:table-row").end("table:table");
     REQUIRE(values.find("Pit", 0, 0) != nullptr);
     CHECK((values.find("Pit", 0, 0)->value == audit::CellValue(std::string("two   words\nand a line "))));
@@ -100,7 +105,7 @@ TEST_CASE("what stands inside of a sheet without being its cells is passed over,
         StoredReader reader(values);
         Events events(reader);
         const std::map<std::string, std::string> nine = {
-            {formula, "of:=9"}, {type, "float"}, {"office:value", "9"}};
+            {formula_attribute, "of:=9"}, {type_attribute, "float"}, {"office:value", "9"}};
         events.begin("table:table", {{"table:name", "Pit"}}).begin("table:table-row").begin(element);
         events.begin("table:table", {{"table:name", "Inside"}}).begin("table:table-row").cell(nine);
         events.end("table:table-row").end("table:table").end(element).cell(nine);
@@ -115,7 +120,7 @@ TEST_CASE("covered cells count, and each sheet begins at its first row") {
     StoredReader reader(values);
     Events events(reader);
     const std::map<std::string, std::string> nine = {
-        {formula, "of:=9"}, {type, "float"}, {"office:value", "9"}};
+        {formula_attribute, "of:=9"}, {type_attribute, "float"}, {"office:value", "9"}};
     for (const char* sheet : {"One", "Two"}) {
         events.begin("table:table", {{"table:name", sheet}}).begin("table:table-row");
         events.begin("table:covered-table-cell")
@@ -136,16 +141,16 @@ TEST_CASE("all results of an array formula are kept, and cells of charts are not
     Events events(reader);
     events.begin("table:table", {{"table:name", "Pit"}}).begin("table:table-row");
     events.begin("draw:frame")
-        .cell({{formula, "of:=1"}, {type, "float"}, {"office:value", "9"}})
+        .cell({{formula_attribute, "of:=1"}, {type_attribute, "float"}, {"office:value", "9"}})
         .end("draw:frame");
-    events.cell({{formula, "of:=A1:B2"},
+    events.cell({{formula_attribute, "of:=A1:B2"},
                  {"table:number-matrix-rows-spanned", "2"},
                  {"table:number-matrix-columns-spanned", "1"},
-                 {type, "float"},
+                 {type_attribute, "float"},
                  {"office:value", "1"}});
     events.end("table:table-row").begin("table:table-row");
-    events.cell({{type, "float"}, {"office:value", "2"}});
-    events.cell({{type, "float"}, {"office:value", "3"}});
+    events.cell({{type_attribute, "float"}, {"office:value", "2"}});
+    events.cell({{type_attribute, "float"}, {"office:value", "3"}});
     events.end("table:table-row").end("table:table");
     CHECK(values.size() == 2);
     REQUIRE(values.find("Pit", 1, 0) != nullptr);
@@ -160,10 +165,11 @@ TEST_CASE("attributes that make no sense end in no value, not in trouble") {
     events.begin("table:table", {{"table:name", "Pit"}});
     events.begin("table:table-row", {{"table:number-rows-repeated", "99999999999999"}});
     events.cell({{"table:number-columns-repeated", "-5"},
-                 {formula, "of:=1"},
-                 {type, "float"},
+                 {formula_attribute, "of:=1"},
+                 {type_attribute, "float"},
                  {"office:value", "x"}});
-    events.cell({{"table:number-columns-repeated", "many"}, {formula, "of:=1"}, {type, "float"}});
+    events.cell(
+        {{"table:number-columns-repeated", "many"}, {formula_attribute, "of:=1"}, {type_attribute, "float"}});
     events.end("table:table-row").end("table:table");
     CHECK(values.size() == 0);
 }

@@ -7,11 +7,11 @@ namespace undercroft::tests {
 
 namespace {
 
-std::string toy_digest(std::string_view text) {
+std::string plain_digest(std::string_view text) {
     return "<" + std::string(text) + ">";
 }
 
-BookMaker area() {
+BookMaker area_in_words() {
     BookMaker maker;
     maker.sheet("Pit").row(2, "Length", 40, "m").row(3, "Width", 12, "m");
     return maker.row(4, "Area of the base", "=UC.PRODUCT(C2:D2;C3:D3;D4)", 480, "m2");
@@ -21,19 +21,19 @@ BookMaker area() {
 
 TEST_CASE("the verdict, from nothing to errors") {
     CHECK(audited(BookMaker()).verdict == "The workbook holds no formula; there is nothing to audit.");
-    CHECK(audited(area()).verdict ==
+    CHECK(audited(area_in_words()).verdict ==
           "Nothing was found in 1 formula; the map lists each distinct one to be read.");
-    BookMaker two = area();
+    BookMaker two = area_in_words();
     two.row(5, "Half", "=C4/2", 240, "m2");
     CHECK(audited(two).verdict ==
           "Nothing was found in 2 formulas; the map lists each distinct one to be read.");
-    BookMaker warned = area();
+    BookMaker warned = area_in_words();
     warned.row(5, "Spare", 2, "m");
     CHECK(audited(warned).verdict == "Look at each before signing: 1 warning, 0 notes, no error.");
     BookMaker failing = warned;
     failing.formula("C7", "=C2>C4*C4", 0.0);
     CHECK(audited(failing).verdict == "Not fit to be signed: 2 errors, 1 warning, 0 notes.");
-    BookMaker labelled = area();
+    BookMaker labelled = area_in_words();
     labelled.protect();
     for (const char* cell : {"C2", "C3", "D2", "D3"}) labelled.style(cell, "Entry", false);
     BookMaker renamed = labelled;
@@ -49,7 +49,7 @@ TEST_CASE("the verdict, from nothing to errors") {
 }
 
 TEST_CASE("the map: sheets in order, formulas in order, each with its cells, inputs and sources") {
-    BookMaker maker = area();
+    BookMaker maker = area_in_words();
     maker.formula("C6", "=SUM(C2:C3)+bed", 92.0)
         .put("A6", "Around")
         .formula("F2", "=C2", 40.0)
@@ -113,7 +113,7 @@ TEST_CASE("equations and sources of several functions, each once") {
     REQUIRE(volume.equation != "-");
     REQUIRE(load.equation != "-");
     REQUIRE(volume.source != load.source);
-    BookMaker maker = area();
+    BookMaker maker = area_in_words();
     const std::string pit = "UC.PIT.VOLUME(C2:D2;C3:D3;\"1 m\";\"1H:1V\";\"m3\")";
     maker.formula("C6", "=" + pit + "+UC.LOAD.FILL(F1:G2)+" + pit, 480.0);
     const Report report = audited(maker);
@@ -137,7 +137,7 @@ TEST_CASE("what is signed: every formula, number, text and name, on lines of the
           "name\tarea on "
           "S\t1\t$S.$A$2\nname\tbed\t$S.$A$1\nsheet\tS\\t1\nA1\t0.1\nB1\t\"m\nC1\t=A1*2\nE1:F2\t=A1:B2\nA2\t"
           "\"two\\nlines \\\\ \\r\n");
-    const audit::Fingerprint made = audit::fingerprint(book, toy_digest);
+    const audit::Fingerprint made = audit::fingerprint(book, plain_digest);
     CHECK(made.first_release == "<" + audit::canonical_text(book) + ">");
     REQUIRE(made.sheets.size() == 1);
     CHECK(made.sheets[0].first == "S\t1");
@@ -162,10 +162,10 @@ TEST_CASE("what became of a signature") {
     CHECK(audit::state_of({"A", "", {"w1", {{"A", "a1"}}}}, {"w2", {{"A", "a1-and-more"}}}) ==
           "changed since: defined names, or the order of the sheets");  // kept in part
     CHECK(audit::state_of({"A", "", {"w1", {{"A", ""}}}}, {"w2", {{"A", "a1"}}}) == "changed since: A");
-    const audit::Book book = area().made();
+    const audit::Book book = area_in_words().made();
     const auto told = [&](std::vector<audit::Signature> signatures) {
-        const Report report =
-            audit::audit_workbook({.book = book, .digest = toy_digest, .signatures = std::move(signatures)});
+        const Report report = audit::audit_workbook(
+            {.book = book, .digest = plain_digest, .signatures = std::move(signatures)});
         for (const audit::ReportFinding& finding : report.findings)
             if (finding.kind == FindingKind::signature) return finding.says;
         return std::string();
@@ -175,14 +175,14 @@ TEST_CASE("what became of a signature") {
         "signed by A. Checker on 2026-11-27; changed since: Pit (new); check what changed, and sign again.");
     CHECK(told({{"A. Checker", "", {"other", {}}}}).starts_with("signed by A. Checker; changed since"));
     CHECK(told({{"", "2026-11-27", {"other", {}}}}).empty());
-    const audit::Fingerprint now = audit::fingerprint(book, toy_digest);
+    const audit::Fingerprint now = audit::fingerprint(book, plain_digest);
     CHECK(told({{"A. Checker", "", {"other", {}}}, {"B. Checker", "", now}}).empty());
     CHECK_FALSE(told({{"B. Checker", "", now}, {"A. Checker", "", {"other", {}}}}).empty());
     CHECK_FALSE(told({{"A. Checker", "", {"other", {}}}, {"", "", now}}).empty());
 }
 
 TEST_CASE("the table for other programs") {
-    BookMaker maker = area();
+    BookMaker maker = area_in_words();
     maker.row(5, "Spare \"x\"", 2, "m").put("A6", "-5").formula("C6", "=C2*1", 40.0);
     const std::string csv = audit::csv_text(audited(maker));
     CHECK(
@@ -205,11 +205,11 @@ TEST_CASE("the table for other programs") {
         CAPTURE(line);
         CHECK(csv.find(line) != std::string::npos);
     }
-    const audit::Book book = area().made();
+    const audit::Book book = area_in_words().made();
     const std::string signed_csv =
         audit::csv_text(audit::audit_workbook({.book = book,
                                                .against = &book,
-                                               .digest = toy_digest,
+                                               .digest = plain_digest,
                                                .signatures = {{"A. Checker", "2026-11-27", {"other", {}}}}}));
     for (const char* line :
          {"\"signature\",\"\",\"A. Checker, 2026-11-27\",\"\",\"\",\"changed since: Pit (new)\"",
@@ -219,12 +219,12 @@ TEST_CASE("the table for other programs") {
         CAPTURE(line);
         CHECK(signed_csv.find(line) != std::string::npos);
     }
-    BookMaker spaced = area();
+    BookMaker spaced = area_in_words();
     spaced.row(5, "\t=cmd\r+cmd", 2, "m");
     CHECK(audit::csv_text(audited(spaced)).find("\"' =cmd / +cmd\"") != std::string::npos);
     for (const char* start : {"=", "+", "-", "@"}) {
         CAPTURE(start);
-        BookMaker harmful = area();
+        BookMaker harmful = area_in_words();
         harmful.row(5, start + std::string("cmd"), 2, "m");
         CHECK(audit::csv_text(audited(harmful)).find(std::string("\"'") + start + "cmd\"") !=
               std::string::npos);
@@ -232,9 +232,9 @@ TEST_CASE("the table for other programs") {
 }
 
 TEST_CASE("the console, with a template and a signature") {
-    const audit::Book book = area().made();
-    audit::Subject subject{.book = book, .against = &book, .digest = toy_digest};
-    subject.signatures = {{"A. Checker", "2026-11-27", audit::fingerprint(book, toy_digest)},
+    const audit::Book book = area_in_words().made();
+    audit::Subject subject{.book = book, .against = &book, .digest = plain_digest};
+    subject.signatures = {{"A. Checker", "2026-11-27", audit::fingerprint(book, plain_digest)},
                           {"B. Checker", "", {}}};
     const std::string text = audit::console_text(audit::audit_workbook(subject));
     CHECK(text.starts_with(
@@ -248,7 +248,7 @@ TEST_CASE("the console, with a template and a signature") {
           std::string::npos);
     CHECK(text.find("\nsigned by B. Checker: changed since") != std::string::npos);
     CHECK(text.find("\nfingerprint <") != std::string::npos);
-    BookMaker spare = area();
+    BookMaker spare = area_in_words();
     spare.row(5, "Spare", 2, "m");
     CHECK(
         audit::console_text(audited(spare))
@@ -271,7 +271,8 @@ TEST_CASE("every kind of finding has a title and a word of its own") {
           "unit_left_out unit_text number_format cut_table blank_reference text_reference sum_misses unused "
           "link stale unsteady "
           "version hidden file "
-          "macros weak_check counted_twice lookup ranges swallowed text_address sliding swapped wrong_row missing_unit comment "
+          "macros weak_check counted_twice lookup ranges swallowed text_address sliding swapped wrong_row "
+          "missing_unit comment "
           "unlocked names shown_otherwise outlier twin not_compared not_followed signature");
     std::sort(titles.begin(), titles.end());
     CHECK(std::adjacent_find(titles.begin(), titles.end()) == titles.end());

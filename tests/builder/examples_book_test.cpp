@@ -12,7 +12,7 @@ using Catch::Contains;
 
 namespace {
 
-const char* const text =
+const char* const small_sheet =
     "sheet Small | A small one | It shows little.\n"
     "head What | Value | Unit\n"
     "row Depth | 305 // 12 | mm // in\n"
@@ -26,7 +26,7 @@ const char* const text =
     "note Copy it.\n";
 
 SheetGrid made(System system = System::si) {
-    const WorkbookGrid book = examples_book({read_example_sheet(text)}, system);
+    const WorkbookGrid book = examples_book({read_example_sheet(small_sheet)}, system);
     REQUIRE(book.sheets.size() == 2);
     return book.sheets.back();
 }
@@ -85,7 +85,7 @@ TEST_CASE("labels stand on the left, typed values and results with their units, 
 }
 
 TEST_CASE("the list of the examples leads to each") {
-    const WorkbookGrid book = examples_book({read_example_sheet(text)}, System::us);
+    const WorkbookGrid book = examples_book({read_example_sheet(small_sheet)}, System::us);
     CHECK(book.name == "examples-us");
     CHECK(book.paper == "letter");
     CHECK(book.sheets.front().cells.at({4, 0}).text == "of:=HYPERLINK(\"#Small\";\"Small\")");

@@ -15,7 +15,7 @@ using pugi::xml_node;
 
 namespace {
 
-std::string value(const xml_document& document, const std::string& path, const char* name) {
+std::string style_value(const xml_document& document, const std::string& path, const char* name) {
     CAPTURE(path);
     const xml_node node = document.select_node(path.c_str()).node();
     REQUIRE(node);
@@ -24,8 +24,8 @@ std::string value(const xml_document& document, const std::string& path, const c
 
 std::string of_style(const xml_document& document, const std::string& name, const std::string& properties,
                      const char* attribute) {
-    return value(document, "//style:style[@style:name='" + name + "']/style:" + properties + "-properties",
-                 attribute);
+    return style_value(
+        document, "//style:style[@style:name='" + name + "']/style:" + properties + "-properties", attribute);
 }
 
 /// Every workbook of the project, as cells.
@@ -233,7 +233,7 @@ TEST_CASE("numbers show four or five digits, counts none behind the point, verdi
     CHECK(std::string(format("VerdictFormat").child("style:map").attribute("style:condition").value()) ==
           "value()=1");
     const auto used = [&](const std::string& style) {
-        return value(document, "//style:style[@style:name='" + style + "']", "style:data-style-name");
+        return style_value(document, "//style:style[@style:name='" + style + "']", "style:data-style-name");
     };
     CHECK(used("Number") == "Sensible");
     CHECK(used("NumberCount") == "Whole");
@@ -247,10 +247,10 @@ TEST_CASE("SI prints on A4, US customary units on Letter, upright and wide") {
         const xml_document document =
             parsed(workbook_of({"sheet Pit | P\nremark R\n"}, us ? System::us : System::si));
         const auto page = [&](const char* name, const char* attribute) {
-            return value(document,
-                         std::string("//style:page-layout[@style:name='Layout") + name +
-                             "']/style:page-layout-properties",
-                         attribute);
+            return style_value(document,
+                               std::string("//style:page-layout[@style:name='Layout") + name +
+                                   "']/style:page-layout-properties",
+                               attribute);
         };
         CHECK(page("Upright", "fo:page-width") == (us ? "21.59cm" : "21cm"));
         CHECK(page("Upright", "fo:page-height") == (us ? "27.94cm" : "29.7cm"));
@@ -259,17 +259,17 @@ TEST_CASE("SI prints on A4, US customary units on Letter, upright and wide") {
         CHECK(page("Wide", "fo:page-height") == (us ? "21.59cm" : "21cm"));
         CHECK(page("Wide", "style:print-orientation") == "landscape");
         CHECK(page("Upright", "style:scale-to-X") == "1");
-        CHECK(value(document,
-                    "//style:page-layout[@style:name='LayoutWide']/style:header-style/"
-                    "style:header-footer-properties",
-                    "fo:margin-bottom") == "0.2cm");
-        CHECK(value(document,
-                    "//style:page-layout[@style:name='LayoutWide']/style:footer-style/"
-                    "style:header-footer-properties",
-                    "fo:margin-top") == "0.2cm");
+        CHECK(style_value(document,
+                          "//style:page-layout[@style:name='LayoutWide']/style:header-style/"
+                          "style:header-footer-properties",
+                          "fo:margin-bottom") == "0.2cm");
+        CHECK(style_value(document,
+                          "//style:page-layout[@style:name='LayoutWide']/style:footer-style/"
+                          "style:header-footer-properties",
+                          "fo:margin-top") == "0.2cm");
         for (const char* master : {"Upright", "Wide"}) {
             const std::string path = std::string("//style:master-page[@style:name='") + master + "']";
-            CHECK(value(document, path, "style:page-layout-name") == std::string("Layout") + master);
+            CHECK(style_value(document, path, "style:page-layout-name") == std::string("Layout") + master);
             CHECK(document.select_node((path + "/style:header//text:file-name").c_str()));
             CHECK(document.select_node((path + "/style:header//text:sheet-name").c_str()));
             CHECK(document.select_node((path + "/style:footer//text:page-number").c_str()));

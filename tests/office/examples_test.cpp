@@ -14,7 +14,7 @@ namespace undercroft::tests {
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 constexpr double ft = 0.3048;
 constexpr double g = 9.80665;
 

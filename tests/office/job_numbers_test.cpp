@@ -9,10 +9,10 @@ namespace undercroft::tests {
 
 namespace {
 
-constexpr double g = 9.80665;
-constexpr double pi = 3.14159265358979323846;
+constexpr double standard_gravity = 9.80665;
+using std::numbers::pi;
 
-sheets::Document opened(const std::string& job) {
+sheets::Document opened_job(const std::string& job) {
     return the_office().open_copy(std::string(JOBS_FOLDER) + "/" + job + "/whole-job.ods");
 }
 
@@ -30,7 +30,7 @@ double filled_to(double length, double width, double depth, double height) {
 }  // namespace
 
 TEST_CASE("what the plastic takes and what lies on the slopes, by hand", "[people]") {
-    const sheets::Document job = opened("car-park");
+    const sheets::Document job = opened_job("car-park");
     const auto value = [&](const char* key) { return job.named(key)->getValue(); };
     CHECK(value("plastic_taken") == Approx(0.38 * value("bed_units") * 28 / 950).epsilon(1e-12));
     const double length = value("bed_length");
@@ -49,7 +49,7 @@ TEST_CASE("what the plastic takes and what lies on the slopes, by hand", "[peopl
 }
 
 TEST_CASE("what is dug is kept or carted, and what is bought is weighed, by hand", "[people]") {
-    const sheets::Document job = opened("car-park");
+    const sheets::Document job = opened_job("car-park");
     const auto value = [&](const char* key, int row = 0) { return job.named(key, 0, row)->getValue(); };
     const double length = value("bed_length");
     const double width = value("bed_width");
@@ -92,7 +92,7 @@ TEST_CASE("what is dug is kept or carted, and what is bought is weighed, by hand
 }
 
 TEST_CASE("a lined bed's liner, its boots and its second fabric are ordered", "[people]") {
-    const sheets::Document job = opened("meadow-retention");
+    const sheets::Document job = opened_job("meadow-retention");
     const auto value = [&](const char* key, int row = 0) { return job.named(key, 0, row)->getValue(); };
     const double length = value("bed_length");
     const double width = value("bed_width");
@@ -113,7 +113,7 @@ TEST_CASE("a lined bed's liner, its boots and its second fabric are ordered", "[
 }
 
 TEST_CASE("water outside the outlets keeps the bed as full as itself, and slows them", "[people]") {
-    const sheets::Document job = opened("car-park");
+    const sheets::Document job = opened_job("car-park");
     const auto value = [&](const char* key) { return job.named(key)->getValue(); };
     const double free = value("peak_depth");
     CHECK(value("drain_floor") == 0);
@@ -123,7 +123,7 @@ TEST_CASE("water outside the outlets keeps the bed as full as itself, and slows 
     CHECK(value("peak_depth") > free);
     // A drowned orifice by the difference of the levels, and the weir of the overflow: L/s.
     const double depth = value("peak_depth");
-    const double orifice = 0.6 * pi / 4 * 0.112 * 0.112 * std::sqrt(2 * g * (depth - 0.6));
+    const double orifice = 0.6 * pi / 4 * 0.112 * 0.112 * std::sqrt(2 * standard_gravity * (depth - 0.6));
     const double weir = 1.84 * 1.2 * std::pow(std::max(0.0, depth - 1.05), 1.5);
     CHECK(value("peak_drain") == Approx(1000 * (orifice + weir)).epsilon(2e-3));
     CHECK(sheets::shown(job.named("storage_enough")) == "FAIL");
@@ -138,7 +138,7 @@ TEST_CASE("water outside the outlets keeps the bed as full as itself, and slows 
 }
 
 TEST_CASE("a nested storm of a day fills the bed deeper, and each table holds it", "[people]") {
-    const sheets::Document job = opened("car-park");
+    const sheets::Document job = opened_job("car-park");
     const auto value = [&](const char* key) { return job.named(key)->getValue(); };
     const double block = value("peak_depth");
     job.named("storm_shape")->setFormula("alternating");

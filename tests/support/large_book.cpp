@@ -10,9 +10,9 @@ using audit::BookSheet;
 
 namespace {
 
-class Rows {
+class SheetRows {
 public:
-    explicit Rows(BookSheet& sheet) : sheet_(sheet) {}
+    explicit SheetRows(BookSheet& sheet) : sheet_(sheet) {}
     void text(std::int32_t row, std::int32_t column, const std::string& text) {
         put(row, column).value = text;
     }
@@ -35,7 +35,7 @@ private:
 
 constexpr std::int32_t formulas_of_a_row = 8;
 
-void fill_row(Rows& rows, std::int32_t row) {
+void fill_row(SheetRows& rows, std::int32_t row) {
     const std::string at = std::to_string(row + 1);
     const std::string above = std::to_string(row);
     rows.text(row, 0, "Bed " + at);
@@ -68,13 +68,13 @@ Book large_book(std::int32_t formulas) {
     for (std::int32_t done = 0; done < rows_wanted; done += rows_of_a_sheet) {
         BookSheet& sheet = book.sheets.emplace_back();
         sheet.name = "Beds" + std::to_string(book.sheets.size());
-        Rows rows(sheet);
+        SheetRows rows(sheet);
         for (std::int32_t row = 0; row < std::min(rows_of_a_sheet, rows_wanted - done); ++row)
             fill_row(rows, row);
     }
     BookSheet& totals = book.sheets.emplace_back();
     totals.name = "Totals";
-    Rows rows(totals);
+    SheetRows rows(totals);
     rows.number(0, 1, 1);
     rows.text(0, 2, "m2");
     std::int32_t row = 2;

@@ -107,6 +107,11 @@ std::string Book::text(const Area& area) const {
     return text_from(-1, area);
 }
 
+std::string rows_text(std::int32_t first, std::int32_t last) {
+    if (first == last) return "row " + std::to_string(first + 1);
+    return "rows " + std::to_string(first + 1) + " to " + std::to_string(last + 1);
+}
+
 std::string cells_text(const Book& book, std::vector<Spot> spots, std::size_t most_ranges) {
     std::sort(spots.begin(), spots.end(), [](const Spot& a, const Spot& b) {
         return std::tie(a.sheet, a.column, a.row) < std::tie(b.sheet, b.column, b.row);

@@ -50,6 +50,10 @@ struct Area {
         return spot.sheet == sheet && spot.row >= first_row && spot.row <= last_row &&
                spot.column >= first_column && spot.column <= last_column;
     }
+    [[nodiscard]] bool overlaps(const Area& other) const {
+        return sheet == other.sheet && first_row <= other.last_row && other.first_row <= last_row &&
+               first_column <= other.last_column && other.first_column <= last_column;
+    }
     friend auto operator<=>(const Area&, const Area&) = default;
 };
 
@@ -170,6 +174,9 @@ private:
     std::vector<std::vector<std::vector<std::uint32_t>>> columns_;
     std::unordered_map<std::string, std::int32_t> sheet_names_;
 };
+
+/// "row 3", "rows 3 to 7", counted from 1.
+[[nodiscard]] std::string rows_text(std::int32_t first, std::int32_t last);
 
 /// `G6:G9, H7 and 40 more`: cells of one sheet gathered into ranges.
 [[nodiscard]] std::string cells_text(const Book& book, std::vector<Spot> spots, std::size_t most_ranges = 6);

@@ -6,7 +6,7 @@ namespace undercroft::audit {
 
 namespace {
 
-constexpr std::size_t longest_unit = 12;
+constexpr std::size_t longest_unit_in_label = 12;
 
 bool is_typed_text(const BookCell& cell) {
     return !cell.is_formula() && cell.text() != nullptr && !cell.text()->empty();
@@ -43,7 +43,7 @@ Labels::Labels(const Book& book, UnitTexts& texts) : book_(book), texts_(texts),
 }
 
 bool Labels::is_unit(const std::string& text) const {
-    return text.size() <= longest_unit && texts_.read(text).unit.has_value();
+    return text.size() <= longest_unit_in_label && texts_.read(text).unit.has_value();
 }
 
 std::string Labels::of_row(const Spot& spot) const {

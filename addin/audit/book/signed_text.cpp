@@ -56,7 +56,7 @@ std::string typed_numbers(const BookSheet& sheet) {
     return text;
 }
 
-std::string typed_texts(const BookSheet& sheet) {
+std::string texts_as_typed(const BookSheet& sheet) {
     std::string text;
     for (const BookCell& cell : sheet.cells) {
         if (cell.is_formula() || cell.text() == nullptr) continue;
@@ -230,7 +230,7 @@ void append_on_one_line(std::string& text, std::string_view part) {
 std::vector<SignedText> signed_texts(const Book& book) {
     using OfSheet = std::string (*)(const BookSheet&);
     constexpr std::pair<const char*, OfSheet> of_sheets[] = {
-        {"formulas", formulas}, {"inputs", typed_numbers}, {"units and texts", typed_texts},
+        {"formulas", formulas}, {"inputs", typed_numbers}, {"units and texts", texts_as_typed},
         {"results", results},   {"formats", formats},      {"what is hidden", visibility},
         {"comments", comments}, {"protection", protection}};
     using OfBook = std::string (*)(const Book&);

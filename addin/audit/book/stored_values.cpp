@@ -7,7 +7,7 @@ namespace undercroft::audit {
 
 namespace {
 
-constexpr std::size_t longest_text = 100000;
+constexpr std::size_t longest_stored_text = 100000;
 
 /// What stands inside cells and sheets without being cells of the sheet.
 bool is_passed_over(std::string_view element) {
@@ -130,7 +130,7 @@ void StoredReader::read_value(const Attributes& attributes) {
 }
 
 void StoredReader::text(std::string_view part) {
-    if (wants_text() && shown_.size() < longest_text) shown_ += part;
+    if (wants_text() && shown_.size() < longest_stored_text) shown_ += part;
 }
 
 void StoredReader::end(std::string_view element) {

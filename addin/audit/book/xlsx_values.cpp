@@ -7,7 +7,7 @@ namespace undercroft::audit {
 
 namespace {
 
-constexpr std::size_t longest_text = 100000;
+constexpr std::size_t longest_shown_text = 100000;
 constexpr std::int32_t most_rows = 1048576;
 constexpr std::int32_t most_columns = 16384;
 
@@ -69,7 +69,7 @@ void XlsxReader::start(std::string_view element, const Attributes& attributes) {
 }
 
 void XlsxReader::text(std::string_view part) {
-    if (in_value_ && shown_.size() < longest_text) shown_ += part;
+    if (in_value_ && shown_.size() < longest_shown_text) shown_ += part;
 }
 
 void XlsxReader::end(std::string_view element) {

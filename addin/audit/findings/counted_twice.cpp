@@ -21,11 +21,6 @@ bool is_sum(const Node& call) {
     return function != nullptr && (function->name == "UC.SUM" || function->name == "UC.TOTAL");
 }
 
-bool overlap(const Area& a, const Area& b) {
-    return a.sheet == b.sheet && a.first_row <= b.last_row && b.first_row <= a.last_row &&
-           a.first_column <= b.last_column && b.first_column <= a.last_column;
-}
-
 /// A sum of ours takes numbers with their units beside them.
 Area numbers_of(const Area& area, const Node& call) {
     Area numbers = area;
@@ -47,7 +42,7 @@ public:
         collect(group.tree(), group.base, false);
         for (std::size_t i = 0; i < terms_.size(); ++i) {
             for (std::size_t j = i + 1; j < terms_.size(); ++j)
-                if (overlap(terms_[i], terms_[j]) && !(terms_[i].is_single() && terms_[j].is_single()))
+                if (terms_[i].overlaps(terms_[j]) && !(terms_[i].is_single() && terms_[j].is_single()))
                     return tell("the sum takes " + audited_.book.text_from(formula.at.sheet, terms_[j]) +
                                 " twice, since " + audited_.book.text_from(formula.at.sheet, terms_[i]) +
                                 " holds it already");
@@ -93,7 +88,7 @@ private:
             }
             for (auto sum = sums->second.lower_bound(range.first_row);
                  sum != sums->second.end() && sum->first <= range.last_row; ++sum)
-                if (Spot{range.sheet, sum->first, column} != formula_->at && overlap(sum->second, range))
+                if (Spot{range.sheet, sum->first, column} != formula_->at && sum->second.overlaps(range))
                     return Spot{range.sheet, sum->first, column};
         }
         return std::nullopt;

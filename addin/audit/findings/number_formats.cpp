@@ -8,7 +8,7 @@ namespace undercroft::audit {
 
 namespace {
 
-constexpr std::int64_t most_cells = 5000;  // of one range; what is wrong shows in the first of them
+constexpr std::int64_t most_looked_at = 5000;  // of one range; what is wrong shows in the first of them
 
 class FormatSearch {
 public:
@@ -31,7 +31,7 @@ private:
         const auto width = static_cast<std::size_t>(use.area.last_column - use.area.first_column + 1);
         std::int64_t looked = 0;
         audited_.book.each_cell(use.area, [&](const BookCell& cell) {
-            if (cell.number() == nullptr || ++looked > most_cells) return;
+            if (cell.number() == nullptr || ++looked > most_looked_at) return;
             const Spot at{use.area.sheet, cell.row, cell.column};
             SeenNumber seen{audited_.text(formula.at.sheet, at), *cell.number(), audited_.format(at).number};
             if (!use.area.is_single()) seen.unit_cell = unit_within(use.area, at);

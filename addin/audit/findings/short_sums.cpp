@@ -106,14 +106,10 @@ public:
     [[nodiscard]] bool is_end(const Spot& spot, const Area& of_another_than) const {
         const auto [first, last] = ends_.equal_range(spot);
         return std::any_of(first, last,
-                           [&](const auto& end) { return !overlap(end.second, of_another_than); });
+                           [&](const auto& end) { return !end.second.overlaps(of_another_than); });
     }
 
 private:
-    static bool overlap(const Area& a, const Area& b) {
-        return a.sheet == b.sheet && a.first_row <= b.last_row && b.first_row <= a.last_row &&
-               a.first_column <= b.last_column && b.first_column <= a.last_column;
-    }
     std::multimap<Spot, Area> ends_;
 };
 

@@ -6,8 +6,6 @@ namespace undercroft::audit {
 
 namespace {
 
-constexpr std::size_t longest_unit = 24;
-
 class CellComparer {
 public:
     CellComparer(const AuditedBook& audited, const TemplateMatch& match, Findings& findings, Drift& drift)

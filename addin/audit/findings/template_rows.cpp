@@ -9,11 +9,6 @@ namespace {
 constexpr std::size_t longest_label = 60;
 
 /// `row 7`, `rows 7 to 9`; rows from 0.
-std::string rows_text(std::int32_t first, std::int32_t last) {
-    if (first == last) return "row " + std::to_string(first + 1);
-    return "rows " + std::to_string(first + 1) + " to " + std::to_string(last + 1);
-}
-
 std::string in_brackets(const std::string& label) {
     return label.empty() ? std::string() : " (" + label.substr(0, longest_label) + ")";
 }

@@ -8,8 +8,6 @@ namespace undercroft::audit {
 
 namespace {
 
-constexpr std::size_t longest_unit = 24;
-
 /// Beside a number there may be a remark as well as a unit: only a short text may be meant as a unit.
 bool may_be_meant(const std::string& text) {
     return !text.empty() && text != "-" && text.size() <= longest_unit;

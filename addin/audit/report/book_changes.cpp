@@ -6,11 +6,6 @@ namespace undercroft::audit {
 
 namespace {
 
-std::string rows_text(std::int32_t first, std::int32_t last) {
-    if (first == last) return "row " + std::to_string(first + 1);
-    return "rows " + std::to_string(first + 1) + " to " + std::to_string(last + 1);
-}
-
 /// Rows that follow each other as one block.
 template <class Visit>
 void each_block(const std::vector<std::int32_t>& rows, const Visit& visit) {
@@ -29,9 +24,9 @@ std::vector<std::int32_t> filled_rows(const BookSheet& sheet) {
     return rows;
 }
 
-class Composer {
+class Changes {
 public:
-    Composer(const AuditedBook& now, const TemplateMatch& match, std::vector<RevisionLine>& lines)
+    Changes(const AuditedBook& now, const TemplateMatch& match, std::vector<RevisionLine>& lines)
         : now_(now), match_(match), then_(match.from()), labels_(match.from(), now.texts), lines_(lines) {}
 
     void add_all() {
@@ -164,7 +159,7 @@ private:
 }  // namespace
 
 void add_book_changes(const AuditedBook& now, const TemplateMatch& match, std::vector<RevisionLine>& lines) {
-    Composer(now, match, lines).add_all();
+    Changes(now, match, lines).add_all();
 }
 
 }  // namespace undercroft::audit

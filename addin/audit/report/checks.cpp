@@ -23,9 +23,9 @@ struct Side {
     const UnitText* unit = nullptr;
 };
 
-class Composer {
+class CheckComposer {
 public:
-    Composer(const AuditedBook& audited, const SheetHeads& heads)
+    CheckComposer(const AuditedBook& audited, const SheetHeads& heads)
         : audited_(audited), heads_(heads), reaches_(audited) {}
 
     std::vector<CheckLine> lines() {
@@ -268,7 +268,7 @@ std::string_view text_of(RestsOn rests) {
 }
 
 std::vector<CheckLine> checks_of(const AuditedBook& audited, const SheetHeads& heads) {
-    return Composer(audited, heads).lines();
+    return CheckComposer(audited, heads).lines();
 }
 
 }  // namespace undercroft::audit

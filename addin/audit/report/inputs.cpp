@@ -80,7 +80,6 @@ private:
     /// The unit of the number to its left, or of the numbers below it.
     [[nodiscard]] bool is_unit(const Spot& at, const BookCell& cell) const {
         if (is_unit_cell(audited_.format(at))) return true;
-        constexpr std::size_t longest_unit = 24;
         return cell.text()->size() <= longest_unit && audited_.texts.read(*cell.text()).unit.has_value();
     }
 

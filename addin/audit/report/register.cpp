@@ -25,10 +25,10 @@ struct Usual {
     bool is_usual = true;
 };
 
-class Composer {
+class RegisterComposer {
 public:
-    Composer(const AuditedBook& audited, const SheetHeads& heads, const TemplateMatch* match,
-             const SignedState* at_signing)
+    RegisterComposer(const AuditedBook& audited, const SheetHeads& heads, const TemplateMatch* match,
+                     const SignedState* at_signing)
         : audited_(audited), heads_(heads), match_(match), at_signing_(at_signing), inputs_(audited, heads) {}
 
     std::vector<RegisterLine> lines() {
@@ -257,7 +257,7 @@ std::string_view text_of(InputState state) {
 
 std::vector<RegisterLine> register_of(const AuditedBook& audited, const SheetHeads& heads,
                                       const TemplateMatch* match, const SignedState* at_signing) {
-    return Composer(audited, heads, match, at_signing).lines();
+    return RegisterComposer(audited, heads, match, at_signing).lines();
 }
 
 }  // namespace undercroft::audit

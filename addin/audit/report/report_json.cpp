@@ -71,7 +71,7 @@ boost::json::object of_change(const RevisionLine& line) {
                                 {"says", line.says}});
 }
 
-boost::json::object of_formula(const MapLine& line) {
+boost::json::object of_formula_line(const MapLine& line) {
     return boost::json::object({{"cells", line.cells},
                                 {"label", line.label},
                                 {"formula", line.formula},
@@ -120,7 +120,7 @@ std::string json_text(const Report& report) {
                                 [](const SheetMap& sheet) {
                                     return boost::json::object(
                                         {{"sheet", sheet.name},
-                                         {"formulas", list_of(sheet.lines, of_formula)}});
+                                         {"formulas", list_of(sheet.lines, of_formula_line)}});
                                 })}})) +
            "\n";
 }

@@ -173,16 +173,12 @@ namespace {
 
 constexpr std::size_t most_factors = 8;  // whose products are tried
 
-bool about(double a, double b) {
-    return std::abs(a - b) <= 2e-3 * std::abs(b);  // 3.28 for 3.28084
-}
-
 /// A factor between units of one kind: where it stands, it converts something.
 bool is_conversion(double factor) {
     static constexpr double known[] = {1e3, 1e4,  1e6,   1e9,   12,   144,   1728,  27,
                                        60,  3600, 43560, 86400, 25.4, 304.8, 0.3048};
     return std::any_of(std::begin(known), std::end(known),
-                       [&](double one) { return about(factor, one) || about(1 / factor, one); });
+                       [&](double one) { return is_about(factor, one) || is_about(1 / factor, one); });
 }
 
 /// The products of some of the literals, also of none; what converts is in each of them.
@@ -210,7 +206,7 @@ std::optional<Term> converted(const Term& a, const Term& b) {
     if (has_factor(b, 1 / ratio)) return a;
     for (const double of_a : products(a))
         for (const double of_b : products(b))
-            if (of_a != 1 && of_b != 1 && about(of_a / of_b, ratio)) {
+            if (of_a != 1 && of_b != 1 && is_about(of_a / of_b, ratio)) {
                 Term value = a;
                 value.factors = {of_a};
                 return value;
@@ -232,7 +228,7 @@ std::vector<double> common_factors(const Term& a, const Term& b) {
 bool has_factor(const Term& term, double factor) {
     const std::vector<double> all = products(term);
     return factor != 1 &&
-           std::any_of(all.begin(), all.end(), [&](double product) { return about(product, factor); });
+           std::any_of(all.begin(), all.end(), [&](double product) { return is_about(product, factor); });
 }
 
 Combined alike(const Term& a, const Term& b, const std::string& verb) {

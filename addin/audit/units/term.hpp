@@ -4,6 +4,7 @@
 /// either.
 #pragma once
 
+#include <cmath>
 #include <optional>
 #include <string>
 #include <vector>
@@ -49,6 +50,11 @@ struct Term {
 [[nodiscard]] Term unknown_unit(const std::string& why, const std::optional<Spot>& cell = {});
 [[nodiscard]] Term some_text();
 [[nodiscard]] Term truth_of(bool from_units);
+
+/// Whether a number is meant to be another one that is written with fewer digits: 3.28 for 3.28084.
+[[nodiscard]] inline bool is_about(double a, double b) {
+    return std::abs(a - b) <= 2e-3 * std::abs(b);
+}
 
 /// Whether some of the literals that a term was multiplied with, together, are this factor.
 [[nodiscard]] bool has_factor(const Term& term, double factor);

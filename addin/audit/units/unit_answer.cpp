@@ -33,10 +33,6 @@ std::string text_of(UnitVerdict verdict) {
 
 namespace {
 
-bool about(double a, double b) {
-    return std::abs(a - b) <= 2e-3 * std::abs(b);  // 3.28 for 3.28084
-}
-
 class Answer {
 public:
     Answer(const UnitSources& sources, const FormulaGroup& group, const Spot& at, ErrorsToExplain& errors)
@@ -131,7 +127,7 @@ private:
 
     /// A literal in the formula that turns one unit into another of the same kind.
     [[nodiscard]] static bool converts(const Term& result, double ratio) {
-        return about(result.literal.value_or(0), ratio) || has_factor(result, ratio);
+        return is_about(result.literal.value_or(0), ratio) || has_factor(result, ratio);
     }
 
     /// A number in the formula that no conversion explains: it may stand for a quantity, such as a density.
@@ -141,7 +137,7 @@ private:
         for (const double factor : result.factors) {
             const bool known =
                 factor == 1 || std::any_of(std::begin(conversions), std::end(conversions), [&](double one) {
-                    return about(factor, one) || about(1 / factor, one);
+                    return is_about(factor, one) || is_about(1 / factor, one);
                 });
             if (!known && factor != 0) return factor;
         }
@@ -223,11 +219,14 @@ private:
         const std::string should = ": link " + text(own_->at) + " to " + text(source->at);
         if (!unit->is_formula()) {
             if (!can_be_changed(own_->at) && !can_be_changed(source->at)) return;
-            reader_.note(SlipKind::left_out,
-                         text(own_->at) + " is typed, while the number comes from " + text(*result.cell) + should, own_->at);
+            reader_.note(
+                SlipKind::left_out,
+                text(own_->at) + " is typed, while the number comes from " + text(*result.cell) + should,
+                own_->at);
             // Where no sheet is protected, units are not there to be changed.
-            const bool meant_to_change = book().sheets[static_cast<std::size_t>(own_->at.sheet)].is_protected ||
-                                         book().sheets[static_cast<std::size_t>(source->at.sheet)].is_protected;
+            const bool meant_to_change =
+                book().sheets[static_cast<std::size_t>(own_->at.sheet)].is_protected ||
+                book().sheets[static_cast<std::size_t>(source->at.sheet)].is_protected;
             reader_.slips().back().is_minor =
                 !meant_to_change && same_unit(*own_->text->unit, *source->text->unit);
             return;

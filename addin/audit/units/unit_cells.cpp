@@ -7,7 +7,6 @@
 namespace undercroft::audit {
 
 namespace {
-constexpr std::size_t longest_unit = 24;
 constexpr int most_runs = 200;  // of different units in one range: by then all is said
 
 bool is_figure(const BookCell& cell) {

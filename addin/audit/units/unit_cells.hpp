@@ -4,6 +4,7 @@
 /// text to its left in a column of units.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,6 +13,9 @@
 #include "addin/audit/book/unit_text.hpp"
 
 namespace undercroft::audit {
+
+/// A text longer than this is never read as a unit.
+inline constexpr std::size_t longest_unit = 24;
 
 /// The unit of a cell and where it stands.
 struct UnitCell {

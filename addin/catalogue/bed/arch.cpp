@@ -44,7 +44,7 @@ Function width_entry() {
                  Origin::mathematics, "circle of 0.625 m: chord 0.375 m above its centre");
 }
 
-Function area_entry() {
+Function arch_area_entry() {
     auto area = function("UC.ARCH.AREA", [](calc::Shape shape, Length span, Length rise, Length depth) {
         return calc::arch_area({shape, span, rise}, depth);
     });
@@ -96,7 +96,7 @@ Function length_entry() {
 }  // namespace
 
 std::vector<Function> arch_functions() {
-    return {width_entry(), area_entry(), length_entry()};
+    return {width_entry(), arch_area_entry(), length_entry()};
 }
 
 }  // namespace undercroft::addin

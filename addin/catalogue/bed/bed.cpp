@@ -18,7 +18,7 @@ Entry& takes_units(Entry& entry) {
 }
 
 /// What a row takes of the width.
-Entry& takes_rows(Entry& entry) {
+Entry& takes_bed_rows(Entry& entry) {
     return entry.takes("span", "B_f", "Width of a chamber over its feet")
         .within(usual::width_over_feet)
         .takes("row gap", "g", "Clear width of stone between rows")
@@ -76,7 +76,7 @@ Function bed_rows_entry() {
         .source("common practice")
         .takes("available width", "W_a", "Width that the bed may take")
         .within(usual::plan_width);
-    return takes_rows(rows)
+    return takes_bed_rows(rows)
         .gives("r", "Rows")
         .example("UC.BED.ROWS(\"12 m\"; \"1.3 m\"; \"150 mm\"; \"305 mm\")", "7", "exact",
                  Origin::mathematics,
@@ -95,7 +95,7 @@ Function bed_width_entry() {
         .source("common practice")
         .takes("rows", "r", "Rows of chambers")
         .within(usual::rows);
-    return takes_rows(width)
+    return takes_bed_rows(width)
         .gives("W", "Width of the bed at its base")
         .example("UC.BED.WIDTH(7; \"1.3 m\"; \"150 mm\"; \"305 mm\")", "10.61", "1e-12 rel",
                  Origin::mathematics, "7 x 1.3 m + 6 x 0.15 m + 2 x 0.305 m");
@@ -120,7 +120,7 @@ Function bed_length_entry() {
                  "a margin at each end");
 }
 
-Function ports_entry() {
+Function bed_ports_entry() {
     return function("UC.BED.PORTS", &calc::bed_ports)
         .says(
             "Inspection ports: at both ends of each row and, with an interval, at most that many units "
@@ -148,7 +148,7 @@ Function ports_entry() {
 
 std::vector<Function> bed_functions() {
     return {row_units_entry(), row_length_entry(), bed_rows_entry(),
-            bed_width_entry(), bed_length_entry(), ports_entry()};
+            bed_width_entry(), bed_length_entry(), bed_ports_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -13,7 +13,7 @@ constexpr const char* section_source =
 constexpr const char* plan_source = "geometry of the bed; the origin is the middle of the plan";
 constexpr const char* batter_says = "Slope of the walls; 0H:1V for vertical walls";
 
-Entry& takes_rows(Entry& entry) {
+Entry& takes_drawing_rows(Entry& entry) {
     return entry.takes("rows", "r", "Rows of chambers")
         .within(usual::rows)
         .takes("width", "B_f", "Width of a row, over the feet")
@@ -60,7 +60,7 @@ Function scale_entry() {
                  Origin::common_practice, "1:247 is needed; 1:250 is usual in building");
 }
 
-Function pit_entry() {
+Function draw_pit_entry() {
     auto pit = function("UC.DRAW.PIT", &calc::drawn_pit);
     pit.says(
            "Outline of a pit in cross-section, or of the stone when closed along its top: points for a chart")
@@ -80,7 +80,7 @@ Function pit_entry() {
         Origin::mathematics, "half of 12 m and 2 m of batter, at 1:100");
 }
 
-Function level_entry() {
+Function draw_level_entry() {
     auto level = function("UC.DRAW.LEVEL", &calc::drawn_level);
     level.says("A level across the pit at a height above its base: two points for a chart")
         .related({"UC.DRAW.PIT", "UC.DRAW.SCALE", "UC.ROUTE.DEPTH"})
@@ -110,7 +110,7 @@ Function arches_entry() {
         .also_called("section of chambers, outline, drawing, chart of outlines")
         .equation("half width w(y)/2 at each height, as UC.ARCH.WIDTH")
         .source(section_source);
-    takes_rows(arches)
+    takes_drawing_rows(arches)
         .takes("shape", "shape", shape_says)
         .takes("span", "B", span_says)
         .within(usual::chamber_span)
@@ -139,7 +139,7 @@ Function box_entry() {
                               "1e-12 rel", Origin::mathematics, "half of 40 m at 1:250");
 }
 
-Function rows_entry() {
+Function draw_rows_entry() {
     auto rows = function("UC.DRAW.ROWS",
                          [](Count row_count, Length width, Length row_gap, Length row_length, Share scale) {
                              return calc::drawn_rows({row_count, width, row_gap}, row_length, scale);
@@ -149,7 +149,7 @@ Function rows_entry() {
         .also_called("plan of rows, drawing, chart of outlines")
         .equation("rectangles of l by B_f, g apart")
         .source(plan_source);
-    return drawn(takes_row_length(takes_rows(rows)))
+    return drawn(takes_row_length(takes_drawing_rows(rows)))
         .example("INDEX(UC.DRAW.ROWS(2; \"1.3 m\"; \"150 mm\"; \"28.9 m\"); 2; 2)", "-1.375", "1e-12 rel",
                  Origin::mathematics, "two rows of 1.3 m and a gap of 0.15 m are 2.75 m");
 }
@@ -164,12 +164,12 @@ Function ends_entry() {
         .also_called("end caps in plan, drawing, chart of outlines")
         .equation("x = -+(l/2 - E)")
         .source(plan_source);
-    return drawn(takes_end_unit(takes_row_length(takes_rows(ends))))
+    return drawn(takes_end_unit(takes_row_length(takes_drawing_rows(ends))))
         .example("INDEX(UC.DRAW.ENDS(1; \"1.3 m\"; \"150 mm\"; \"28.9 m\"; \"2.4 m\"); 2; 1)", "-12.05",
                  "1e-12 rel", Origin::mathematics, "half of 28.9 m less an end unit");
 }
 
-Function ports_entry() {
+Function draw_ports_entry() {
     auto ports = function("UC.DRAW.PORTS",
                           [](Count row_count, Length width, Length row_gap, Count units, Count interval,
                              Length end_unit, Length middle_unit, Length joint_overlap, Share scale) {
@@ -181,7 +181,7 @@ Function ports_entry() {
         .also_called("ports in plan, drawing, chart of outlines")
         .equation("middles of the units that UC.BED.PORTS counts")
         .source(plan_source);
-    takes_rows(ports)
+    takes_drawing_rows(ports)
         .takes("units in row", "u", "Units in a row")
         .within(usual::units_in_row)
         .takes("interval", "k", "Units from port to port; 0 each for one at each end of a row")
@@ -200,8 +200,8 @@ Function ports_entry() {
 }  // namespace
 
 std::vector<Function> drawing_functions() {
-    return {scale_entry(), pit_entry(),  level_entry(), arches_entry(),
-            box_entry(),   rows_entry(), ends_entry(),  ports_entry()};
+    return {scale_entry(), draw_pit_entry(),  draw_level_entry(), arches_entry(),
+            box_entry(),   draw_rows_entry(), ends_entry(),       draw_ports_entry()};
 }
 
 }  // namespace undercroft::addin

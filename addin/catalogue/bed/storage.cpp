@@ -15,7 +15,7 @@ constexpr const char* held_equation =
 constexpr const char* held_source = "geometry of the bed; common practice";
 
 /// The arguments that describe a bed, said once for the functions that take them.
-Entry& takes_bed(Entry& entry) {
+Entry& takes_storage_bed(Entry& entry) {
     return entry.takes("length", "L", "Length of the bed at its base")
         .within(usual::plan_length)
         .takes("width", "W", "Width of the bed at its base")
@@ -48,7 +48,7 @@ calc::Bed bed(Length length, Length width, Batter batter, Length base_stone, Len
             chamber_length, fall};
 }
 
-Function volume_entry() {
+Function bed_volume_entry() {
     auto volume =
         function("UC.BED.VOLUME", [](Length depth, Length length, Length width, Batter batter,
                                      Length base_stone, Length cover_stone, Share porosity, calc::Shape shape,
@@ -73,7 +73,7 @@ Function volume_entry() {
         .source(held_source)
         .takes("depth", "d", "Depth of water above the base of the bed")
         .within(usual::depth_in_bed);
-    return takes_bed(volume)
+    return takes_storage_bed(volume)
         .gives("V", "Volume held")
         .example(
             "UC.BED.VOLUME(\"1 m\"; \"20 m\"; \"10 m\"; \"2H:1V\"; \"200 mm\"; \"50 mm\"; \"40 %\"; "
@@ -103,7 +103,7 @@ Function volume_entry() {
             "90", "1e-11 rel", Origin::mathematics, "there and back");
 }
 
-Function depth_entry() {
+Function bed_depth_entry() {
     auto depth =
         function("UC.BED.DEPTH", [](Volume held, Length length, Length width, Batter batter,
                                     Length base_stone, Length cover_stone, Share porosity, calc::Shape shape,
@@ -128,7 +128,7 @@ Function depth_entry() {
         .source(held_source)
         .takes("volume", "V", "Volume of water held")
         .within(usual::held_volume);
-    return takes_bed(depth)
+    return takes_storage_bed(depth)
         .gives("d", "Depth of water")
         .example(
             "UC.BED.DEPTH(\"106.133333333333333 m3\"; \"20 m\"; \"10 m\"; \"2H:1V\"; \"200 mm\"; \"50 mm\"; "
@@ -136,7 +136,7 @@ Function depth_entry() {
             "1", "1e-11 rel", Origin::mathematics, "the inverse of the first example of UC.BED.VOLUME");
 }
 
-Function table_entry() {
+Function stage_storage_entry() {
     auto table = function(
         "UC.STAGE.STORAGE", [](Count steps, Length length, Length width, Batter batter, Length base_stone,
                                Length cover_stone, Share porosity, calc::Shape shape, Length span,
@@ -162,7 +162,7 @@ Function table_entry() {
         .source(held_source)
         .takes("steps", "N_s", "Number of equal steps")
         .within(usual::steps);
-    return takes_bed(table)
+    return takes_storage_bed(table)
         .gives_columns("Stage-storage table", {{"depth", "d"},
                                                {"in chambers", "C"},
                                                {"in stone", "n (P - C)"},
@@ -177,7 +177,7 @@ Function table_entry() {
 }  // namespace
 
 std::vector<Function> storage_functions() {
-    return {volume_entry(), depth_entry(), table_entry()};
+    return {bed_volume_entry(), bed_depth_entry(), stage_storage_entry()};
 }
 
 }  // namespace undercroft::addin

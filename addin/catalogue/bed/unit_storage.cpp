@@ -11,11 +11,11 @@ namespace {
 /// Number of units of a kind in its first row, blank in those that follow; depth; volume of one unit.
 using UnitRows = std::vector<std::tuple<std::optional<Count>, Length, Volume>>;
 
-constexpr const char* held_equation =
+constexpr const char* units_held_equation =
     "V = C + H + n (P - C - H - X); C sum of number times table, straight between rows, H the header, X the "
     "plastic "
     "spread over the height of the units, P as UC.BED.VOLUME";
-constexpr const char* held_source =
+constexpr const char* units_held_source =
     "geometry of the bed; suppliers' tables of depth and volume; common practice";
 constexpr const char* table_caution =
     "The table is the supplier's, of one unit alone without stone: a table that counts stone already is not "
@@ -55,7 +55,7 @@ calc::UnitBed bed(Length length, Length width, Batter batter, Length base_stone,
 }
 
 /// The arguments that describe a bed of units, said once for the functions that take them.
-Entry& takes_bed(Entry& entry) {
+Entry& takes_unit_storage_bed(Entry& entry) {
     return entry.takes("length", "L", "Length of the bed at its base")
         .within(usual::plan_length)
         .takes("width", "W", "Width of the bed at its base")
@@ -87,7 +87,7 @@ Entry& takes_bed(Entry& entry) {
         .within(usual::header_invert);
 }
 
-Function volume_entry() {
+Function bed_units_entry() {
     auto volume = function(
         "UC.BED.UNITS",
         [](Length depth, Length length, Length width, Batter batter, Length base_stone, Length cover_stone,
@@ -105,12 +105,12 @@ Function volume_entry() {
         .related({"UC.BED.UNITDEPTH", "UC.STAGE.UNITS", "UC.BED.VOLUME", "UC.STORAGE.REQUIRED"})
         .also_called(
             "volume of crates, supplier's stage-storage table, storage of a sloping bed, tank modules")
-        .equation(held_equation)
-        .source(held_source)
+        .equation(units_held_equation)
+        .source(units_held_source)
         .takes("depth", "d", "Depth of water above the base of the bed")
         .within(usual::depth_in_bed)
         .caution(table_caution);
-    return takes_bed(volume)
+    return takes_unit_storage_bed(volume)
         .gives("V", "Volume held")
         .example(
             "UC.BED.UNITS(\"0.6 m\"; \"10 m\"; \"5 m\"; \"0H:1V\"; \"0.2 m\"; \"0.2 m\"; \"40 %\"; "
@@ -127,7 +127,7 @@ Function volume_entry() {
             "9400", "1e-9 rel", Origin::mathematics, "5000 + 0.4 (16000 - 5000)");
 }
 
-Function depth_entry() {
+Function bed_unitdepth_entry() {
     auto depth = function(
         "UC.BED.UNITDEPTH",
         [](Volume held, Length length, Length width, Batter batter, Length base_stone, Length cover_stone,
@@ -144,11 +144,11 @@ Function depth_entry() {
         .related({"UC.BED.UNITS", "UC.STAGE.UNITS", "UC.BED.DEPTH"})
         .also_called("depth from volume, water level in crates, stage for a storage")
         .equation("d where V(d) = V; root by TOMS 748 (Boost.Math)")
-        .source(held_source)
+        .source(units_held_source)
         .takes("volume", "V", "Volume of water held")
         .within(usual::held_volume)
         .caution(table_caution);
-    return takes_bed(depth)
+    return takes_unit_storage_bed(depth)
         .gives("d", "Depth of water")
         .example(
             "UC.BED.UNITDEPTH(\"13.5 m3\"; \"10 m\"; \"5 m\"; \"0H:1V\"; \"0.2 m\"; \"0.2 m\"; \"40 %\"; "
@@ -161,7 +161,7 @@ Function depth_entry() {
             "4", "1e-9 rel", Origin::mathematics, "the inverse of the last one");
 }
 
-Function table_entry() {
+Function stage_units_entry() {
     auto table = function(
         "UC.STAGE.UNITS",
         [](Count steps, Length length, Length width, Batter batter, Length base_stone, Length cover_stone,
@@ -180,12 +180,12 @@ Function table_entry() {
         .related({"UC.ROUTE.POOL", "UC.DRAIN.TIME", "UC.LOOKUP", "UC.BED.UNITS", "UC.STAGE.STORAGE"})
         .also_called(
             "stage-storage of crates, supplier's volume table, depth-volume curve, elevation-storage")
-        .equation(held_equation)
-        .source(held_source)
+        .equation(units_held_equation)
+        .source(units_held_source)
         .takes("steps", "N_s", "Number of equal steps")
         .within(usual::steps)
         .caution(table_caution);
-    return takes_bed(table)
+    return takes_unit_storage_bed(table)
         .gives_columns("Stage-storage table", {{"depth", "d"},
                                                {"in units", "C + H"},
                                                {"in stone", "n (P - C - H - X)"},
@@ -204,7 +204,7 @@ Function table_entry() {
 }  // namespace
 
 std::vector<Function> unit_storage_functions() {
-    return {volume_entry(), depth_entry(), table_entry()};
+    return {bed_units_entry(), bed_unitdepth_entry(), stage_units_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -35,7 +35,7 @@ calc::BuriedBed bed(Length length, Length width, Batter batter, const BedLayers&
 }
 
 /// A bed and what lies on it.
-Entry& takes_bed(Entry& entry) {
+Entry& takes_lined_bed(Entry& entry) {
     return entry.takes("base length", "L", "Length of the bed at its base")
         .within(usual::plan_length)
         .takes("base width", "W", "Width of the bed at its base")
@@ -47,7 +47,7 @@ Entry& takes_bed(Entry& entry) {
         .within({usual::layer_thickness.or_zero(), usual::unit_weight_or_submerged})
         .in_order();
 }
-Entry& takes_soil(Entry& entry) {
+Entry& takes_uplift_soil(Entry& entry) {
     return entry.takes("soil", "soil",
                        "prism over the base alone, or wedges: with the soil on the battered walls", u"prism");
 }
@@ -64,7 +64,7 @@ Entry& takes_water_weight(Entry& entry) {
         .within(usual::water_unit_weight);
 }
 
-Function factor_entry() {
+Function uplift_bed_entry() {
     auto factor = function(
         "UC.UPLIFT.BED", [](Length length, Length width, Batter batter, BedLayers layers, Length water_height,
                             Volume chambers, calc::HeldSoil soil, UnitWeight water_unit_weight) {
@@ -95,10 +95,10 @@ Function factor_entry() {
             "; ; \"62.4 lbf/ft3\")",
             "2.435897436", "1e-8", Origin::mathematics, "(400 + 360)/312")
         .caution(bed_caution);
-    takes_bed(factor);
+    takes_lined_bed(factor);
     takes_water_height(factor);
     takes_chambers(factor);
-    takes_soil(factor);
+    takes_uplift_soil(factor);
     return takes_water_weight(factor).gives("F", "Factor against flotation");
 }
 
@@ -119,9 +119,9 @@ Function weight_entry() {
             "\"kip\")",
             "3040", "1e-9 rel", Origin::mathematics, "4000 ft2 x 760 psf")
         .caution(bed_caution);
-    takes_bed(weight);
+    takes_lined_bed(weight);
     takes_chambers(weight);
-    return takes_soil(weight).gives("G", "Weight");
+    return takes_uplift_soil(weight).gives("G", "Weight");
 }
 
 Function water_entry() {
@@ -144,9 +144,9 @@ Function water_entry() {
             "\"10 kN/m3\")",
             "3720", "1e-9 rel", Origin::mathematics, "prismoid of 372 m3")
         .caution(bed_caution);
-    takes_bed(uplift);
+    takes_lined_bed(uplift);
     takes_water_height(uplift);
-    takes_soil(uplift);
+    takes_uplift_soil(uplift);
     return takes_water_weight(uplift).gives("U", "Uplift");
 }
 
@@ -179,7 +179,7 @@ Function ratio_entry() {
 }  // namespace
 
 std::vector<Function> bed_uplift_functions() {
-    return {factor_entry(), weight_entry(), water_entry(), ratio_entry()};
+    return {uplift_bed_entry(), weight_entry(), water_entry(), ratio_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -26,7 +26,7 @@ calc::EarthDiagram diagram_of(const calc::WallLayers& layers, Pressure surcharge
     return calc::earth_diagram(layers, surcharge, water_depth.value_or(foot), water_unit_weight);
 }
 
-Entry& takes_wall(Entry& entry) {
+Entry& takes_earth_diagram_wall(Entry& entry) {
     return entry
         .takes(
             "layers", "t, gamma, K",
@@ -71,11 +71,11 @@ Function diagram_entry() {
              {"6", "2", "644.16"},
              {"6", "3", "1248"}})
         .caution(shoring_caution);
-    return takes_wall(diagram).gives_columns(
+    return takes_earth_diagram_wall(diagram).gives_columns(
         "Pressure down the wall", {{"depth", "z"}, {"earth", "p_e"}, {"water", "p_w"}, {"both", "p"}});
 }
 
-Function thrust_entry() {
+Function earth_layered_entry() {
     auto thrust =
         function("UC.EARTH.LAYERED", [](calc::WallLayers layers, Pressure surcharge,
                                         std::optional<Length> water_depth, UnitWeight water_unit_weight) {
@@ -94,13 +94,13 @@ Function thrust_entry() {
             "24610.92", "0.3", Origin::published,
             "Caltrans, Trenching and Shoring Manual, Example 7-2: sum of its six forces")
         .caution(shoring_caution);
-    return takes_wall(thrust).gives("P", "Thrust per length of wall");
+    return takes_earth_diagram_wall(thrust).gives("P", "Thrust per length of wall");
 }
 
 }  // namespace
 
 std::vector<Function> earth_diagram_functions() {
-    return {diagram_entry(), thrust_entry()};
+    return {diagram_entry(), earth_layered_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -19,7 +19,7 @@ struct Choices<calc::EarthState> {
 
 namespace {
 
-Function coefficient_entry() {
+Function earth_coefficient_entry() {
     return function(
                "UC.EARTH.COEFFICIENT",
                [](calc::EarthState state, Angle friction_angle, std::optional<Angle> wall_friction,
@@ -84,7 +84,7 @@ Function coefficient_entry() {
         .gives("K", "Coefficient of earth pressure");
 }
 
-Function thrust_entry() {
+Function earth_thrust_entry() {
     return function("UC.EARTH.THRUST", &calc::earth_thrust)
         .says("Thrust of earth, surcharge and groundwater on a length of wall")
         .also_called("retaining wall, shoring, lateral force, active thrust, surcharge")
@@ -156,7 +156,7 @@ Function passive_entry() {
 }  // namespace
 
 std::vector<Function> earth_pressure_functions() {
-    return {coefficient_entry(), passive_entry(), thrust_entry()};
+    return {earth_coefficient_entry(), passive_entry(), earth_thrust_entry()};
 }
 
 }  // namespace undercroft::addin

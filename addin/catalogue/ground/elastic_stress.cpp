@@ -97,7 +97,7 @@ Function circle_entry() {
         .gives("sigma", "Vertical stress");
 }
 
-Function rectangle_entry() {
+Function load_rectangle_entry() {
     return function("UC.LOAD.RECTANGLE", &calc::stress_under_rectangle)
         .says("Vertical stress in the ground under the centre or a corner of a loaded rectangle")
         .also_called("Newmark, Fadum, Steinbrenner, footing, crane mat, track, stress increase")
@@ -156,7 +156,7 @@ Function rectangle_entry() {
 }  // namespace
 
 std::vector<Function> elastic_stress_functions() {
-    return {point_entry(), circle_entry(), rectangle_entry()};
+    return {point_entry(), circle_entry(), load_rectangle_entry()};
 }
 
 }  // namespace undercroft::addin

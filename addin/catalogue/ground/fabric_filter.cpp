@@ -81,7 +81,7 @@ Function opening_entry() {
         .gives("AOS", "Largest opening");
 }
 
-Function least_entry() {
+Function fabric_permittivity_entry() {
     return function("UC.FABRIC.PERMITTIVITY", &calc::drainage_permittivity)
         .says("Least permittivity of a fabric for drainage by what passes 0.075 mm")
         .related({"UC.FABRIC.PSI", "UC.FABRIC.FLOW", "UC.FABRIC.PERMEABILITY", "UC.GRADING.PASSING"})
@@ -114,7 +114,7 @@ Function permittivity_entry() {
         .gives("psi", "Permittivity");
 }
 
-Function flow_entry() {
+Function fabric_flow_entry() {
     return function("UC.FABRIC.FLOW", &calc::fabric_flow)
         .says("Flow through a fabric")
         .related({"UC.FABRIC.PSI", "UC.FABRIC.PERMITTIVITY", "UC.SOAK.FLOW"})
@@ -157,8 +157,8 @@ Function permeability_entry() {
 }  // namespace
 
 std::vector<Function> fabric_filter_functions() {
-    return {retention_entry(),    opening_entry(), least_entry(),
-            permittivity_entry(), flow_entry(),    permeability_entry()};
+    return {retention_entry(),    opening_entry(),     fabric_permittivity_entry(),
+            permittivity_entry(), fabric_flow_entry(), permeability_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -30,7 +30,7 @@ Entry& takes_grading(Entry& entry) {
         .within({usual::sieve, usual::passing});
 }
 
-Function size_entry() {
+Function grading_size_entry() {
     auto size = function("UC.GRADING.SIZE", [](GradingRows grading, calc::Percent percent) {
         return calc::grading_size(grading, percent);
     });
@@ -144,7 +144,7 @@ Function fits_entry() {
 }  // namespace
 
 std::vector<Function> grading_functions() {
-    return {size_entry(), passing_entry(), uniformity_entry(), curvature_entry(), fits_entry()};
+    return {grading_size_entry(), passing_entry(), uniformity_entry(), curvature_entry(), fits_entry()};
 }
 
 }  // namespace undercroft::addin

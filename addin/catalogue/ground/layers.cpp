@@ -43,7 +43,7 @@ Entry& takes_layers(Entry& entry) {
         .takes("highest", "", "Highest part that counts; left out, the lowest alone");
 }
 
-Function depth_entry() {
+Function layers_depth_entry() {
     auto depth = function("UC.LAYERS.DEPTH", [](SiteLayers layers, LayerPart lowest, HighestPart highest) {
         return calc::layers_depth(layers, lowest, highest.value_or(lowest));
     });
@@ -131,7 +131,7 @@ Function lifts_entry() {
 }  // namespace
 
 std::vector<Function> layer_functions() {
-    return {depth_entry(), stack_entry(), laid_entry(), lifts_entry()};
+    return {layers_depth_entry(), stack_entry(), laid_entry(), lifts_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -77,7 +77,7 @@ Function presence_entry() {
         .gives("m", "Multiple presence factor");
 }
 
-Function depth_entry() {
+Function cover_depth_entry() {
     return function("UC.COVER.DEPTH", &calc::counted_cover)
         .says(
             "Cover that counts for the least cover of a buried structure: a flexible pavement does not "
@@ -105,7 +105,7 @@ Function depth_entry() {
 }  // namespace
 
 std::vector<Function> vehicle_load_functions() {
-    return {vehicle_entry(), presence_entry(), depth_entry()};
+    return {vehicle_entry(), presence_entry(), cover_depth_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -48,7 +48,7 @@ Function contracted_entry() {
                  "ISO 1438: C_e = 0.596 + 0.045 h/P at L/B = 0.8, k_b = 4.3 mm");
 }
 
-Function drowned_entry() {
+Function weir_drowned_entry() {
     return function("UC.WEIR.DROWNED", &calc::drowned_weir_flow)
         .says("What is left of a weir's free flow when the water below stands above its crest")
         .related({"UC.WEIR.FLOW", "UC.WEIR.CONTRACTED", "UC.WEIR.NOTCH", "UC.OUTFALL.RATING"})
@@ -86,7 +86,7 @@ Function drowned_entry() {
 }  // namespace
 
 std::vector<Function> contracted_weir_functions() {
-    return {contracted_entry(), drowned_entry()};
+    return {contracted_entry(), weir_drowned_entry()};
 }
 
 }  // namespace undercroft::addin

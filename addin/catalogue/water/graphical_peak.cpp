@@ -38,7 +38,7 @@ Entry& takes_permitted(Entry& entry) {
         .gives("Q", "Permitted release");
 }
 
-Function peak_entry() {
+Function runoff_graphical_entry() {
     auto peak = function("UC.RUNOFF.GRAPHICAL", &calc::graphical_peak);
     peak.says("Peak flow of a 24-hour storm by TR-55's graphical method")
         .related({"UC.CURVENUMBER.COMPOSITE", "UC.RUNOFF.DEPTH", "UC.RELEASE.NRCS", "UC.TIME.SHEET"})
@@ -153,7 +153,7 @@ Function nrcs_release_entry() {
 }  // namespace
 
 std::vector<Function> graphical_peak_functions() {
-    return {peak_entry(), composite_entry(), urban_entry()};
+    return {runoff_graphical_entry(), composite_entry(), urban_entry()};
 }
 
 std::vector<Function> release_functions() {

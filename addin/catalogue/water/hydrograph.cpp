@@ -51,7 +51,7 @@ Function rational_entry() {
             "a storm shorter than the time of concentration: C i A t_d/t_c");
 }
 
-Function storm_entry() {
+Function hydrograph_storm_entry() {
     return function("UC.HYDROGRAPH.STORM",
                     [](std::vector<std::tuple<Time, Length>> storm, Area area, Share curve_number,
                        Time time_of_concentration, Time step) {
@@ -89,7 +89,7 @@ Function storm_entry() {
 }  // namespace
 
 std::vector<Function> hydrograph_functions() {
-    return {rational_entry(), storm_entry()};
+    return {rational_entry(), hydrograph_storm_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -74,7 +74,7 @@ Function mound_entry() {
                  "0.1 m/d into 1 m/d for 10 d, in default units");
 }
 
-Entry& takes_soil(Entry& entry) {
+Entry& takes_mound_soil(Entry& entry) {
     return entry
         .source(
             "Mein and Larson (1973), as in Chow, Maidment and Mays, Applied Hydrology (1988), sec. 4.4 (from "
@@ -96,7 +96,7 @@ Function ponding_entry() {
         .related({"UC.SOAK.RAIN", "UC.SOAK.GREENAMPT", "UC.SOAK.RATE"})
         .also_called("time to ponding, Green-Ampt, infiltration excess, surface ponding")
         .equation("t_p = K N/(i (i - K)), N = psi dtheta");
-    return takes_soil(ponding)
+    return takes_mound_soil(ponding)
         .gives("t_p", "Time to ponding")
         .example("UC.SOAK.PONDING(\"1.09 cm/h\"; \"11.01 cm\"; 0.2472; \"3 cm/h\"; \"h\")", "0.517735162",
                  "1e-8 rel", Origin::mathematics, rawls_loam)
@@ -112,7 +112,7 @@ Function rain_entry() {
         .related({"UC.SOAK.PONDING", "UC.SOAK.GREENAMPT", "UC.RUNOFF.DEPTH"})
         .also_called("cumulative infiltration, Green-Ampt, infiltrated depth, losses")
         .equation("F - F_p - N ln((N + F)/(N + F_p)) = K (t - t_p), F_p = i t_p, N = psi dtheta");
-    return takes_soil(rain)
+    return takes_mound_soil(rain)
         .takes("time", "t", "Time since the rain began; 0 min for none")
         .within(usual::ponding_time)
         .gives("F", "Cumulative infiltration")

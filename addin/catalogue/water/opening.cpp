@@ -20,7 +20,7 @@ Entry& takes_tailwater(Entry& entry, const char* says) {
     return entry.takes("tailwater", "h_2", says, 0.0).within(usual::tailwater);
 }
 
-Function rectangle_entry() {
+Function orifice_rectangle_entry() {
     auto rectangle = function("UC.ORIFICE.RECTANGLE", &calc::rectangular_orifice_flow);
     rectangle
         .says("Flow of a vertical rectangular opening, part full, full, and with its tailwater at any level")
@@ -58,7 +58,7 @@ Function rectangle_entry() {
             "recomputed with g = 9.81 m/s2");
 }
 
-Function drowned_entry() {
+Function orifice_drowned_entry() {
     auto drowned = function("UC.ORIFICE.DROWNED", &calc::drowned_orifice_flow);
     drowned.says("Flow of a circular opening, part full, full, and with its tailwater at any level")
         .related({"UC.ORIFICE.FLOW", "UC.ORIFICE.RECTANGLE", "UC.OUTFALL.FLOW"})
@@ -127,7 +127,7 @@ Function riser_entry() {
 }  // namespace
 
 std::vector<Function> opening_functions() {
-    return {rectangle_entry(), drowned_entry(), riser_entry()};
+    return {orifice_rectangle_entry(), orifice_drowned_entry(), riser_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -40,7 +40,7 @@ constexpr const char* scanned =
 constexpr const char* small_pipe =
     "HDS-5's equations for 0.45 m of square-edged concrete, n 0.012, 20 m at 1 %, computed apart";
 
-Entry& takes_pipe(Entry& entry) {
+Entry& takes_outfall_pipe(Entry& entry) {
     return entry.takes("diameter", "D", "Inside diameter")
         .within(usual::pipe_diameter)
         .takes("length", "L", "Length of the pipe")
@@ -89,7 +89,7 @@ Function heads_entry() {
         .caution(control_caution)
         .takes("flow", "Q", "Flow through the pipe; 0 L/s for none")
         .within(usual::bed_pipe_flow);
-    return takes_end(takes_pipe(heads))
+    return takes_end(takes_outfall_pipe(heads))
         .gives_columns("Headwater",
                        {{"headwater", "HW"}, {"inlet control", "HW_i"}, {"outlet control", "HW_o"}})
         .examples(
@@ -106,7 +106,7 @@ Function heads_entry() {
                  Origin::mathematics, small_pipe);
 }
 
-Function flow_entry() {
+Function outfall_flow_entry() {
     auto flow = function("UC.OUTFALL.FLOW", &calc::outfall_flow);
     flow.says(
             "Greatest flow that an outfall pipe takes under a headwater; none where the tailwater stands as "
@@ -118,7 +118,7 @@ Function flow_entry() {
         .caution(control_caution)
         .takes("headwater", "HW", "Water above the invert of the inlet; 0 m for none")
         .within(usual::water_above);
-    return takes_end(takes_pipe(flow))
+    return takes_end(takes_outfall_pipe(flow))
         .gives("Q", "Flow")
         .example(
             "UC.OUTFALL.FLOW(\"0.6218 m\"; \"0.45 m\"; \"20 m\"; 0.01; 0.012; \"square edge\"; \"0 m\"; ; "
@@ -128,7 +128,7 @@ Function flow_entry() {
                  small_pipe);
 }
 
-Function rating_entry() {
+Function outfall_rating_entry() {
     auto rating = function("UC.OUTFALL.RATING",
                            [](Length depth, Count steps, Length level, Length diameter, Length length,
                               Gradient slope, Share roughness, calc::PipeInlet inlet,
@@ -148,7 +148,7 @@ Function rating_entry() {
         .within(usual::outfall_steps)
         .takes("level", "z", "Level of the inlet's invert above the base of the bed; 0 m at the base")
         .within(usual::invert_level);
-    takes_pipe(rating)
+    takes_outfall_pipe(rating)
         .takes("tailwater level", "z_t",
                "Level of the water outside above the base of the bed; left out, a free outfall")
         .within(usual::tailwater);
@@ -169,7 +169,7 @@ Function rating_entry() {
 }  // namespace
 
 std::vector<Function> outfall_functions() {
-    return {heads_entry(), flow_entry(), rating_entry()};
+    return {heads_entry(), outfall_flow_entry(), outfall_rating_entry()};
 }
 
 }  // namespace undercroft::addin

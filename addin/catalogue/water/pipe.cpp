@@ -19,7 +19,7 @@ Entry& takes_pipe(Entry& entry) {
         .within(usual::pipe_roughness);
 }
 
-Function flow_entry() {
+Function pipe_flow_entry() {
     auto flow = function("UC.PIPE.FLOW", &calc::pipe_flow);
     flow.says("Uniform flow in a circular pipe, full or part full, by Manning")
         .also_called("Manning, gravity pipe, capacity, part-full flow, sewer, drain")
@@ -73,7 +73,7 @@ Function flow_entry() {
             "the greatest flow of a pipe, recomputed; handbooks print 1.076 at y/D = 0.938");
 }
 
-Function depth_entry() {
+Function pipe_depth_entry() {
     auto depth = function("UC.PIPE.DEPTH", &calc::pipe_depth);
     depth.says("Depth of uniform flow in a circular pipe: the lower one where two depths carry the flow")
         .also_called("normal depth, Manning, depth of flow, part-full")
@@ -101,7 +101,7 @@ Function depth_entry() {
 }  // namespace
 
 std::vector<Function> pipe_functions() {
-    return {flow_entry(), depth_entry()};
+    return {pipe_flow_entry(), pipe_depth_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -25,7 +25,7 @@ Entry& takes_full_pipe(Entry& entry) {
         .takes("diameter", "D", "Inside diameter")
         .within(usual::pipe_diameter);
 }
-Entry& takes_wall(Entry& entry) {
+Entry& takes_pipe_losses_wall(Entry& entry) {
     return takes_full_pipe(entry)
         .takes("length", "L", "Length of the pipe")
         .within(usual::pipe_length)
@@ -34,7 +34,7 @@ Entry& takes_wall(Entry& entry) {
 }
 Entry& takes_turn(Entry& entry) {
     return entry.takes("turn", "theta", "Angle by which the pipe turns; 0 deg for straight through")
-        .within(usual::turn);
+        .within(usual::pipe_turn);
 }
 
 Function friction_entry() {
@@ -44,7 +44,7 @@ Function friction_entry() {
         .also_called("friction loss, head loss, hydraulic gradient, friction slope, energy loss")
         .equation("h = L (Q n/(K D^(8/3)))^2, K = 0.3117 (m, s)")
         .source("FHWA HEC-22, 3rd ed. (2009), ch. 7, which rounds K to 0.312 and the exponent to 2.67");
-    return takes_wall(friction)
+    return takes_pipe_losses_wall(friction)
         .gives("h", "Head lost")
         .example("UC.LOSS.FRICTION(\"0.19 m3/s\"; \"0.61 m\"; \"17 m\"; 0.013)", "0.015", "0.0005",
                  Origin::published, example_7_3)
@@ -64,7 +64,7 @@ Function header_entry() {
         .equation("h = 1/3 L (Q n/(K D^(8/3)))^2: the integral of (1 - x/L)^2")
         .source("common practice")
         .caution("Losses where the rows branch off come on top (UC.LOSS.LOCAL)");
-    return takes_wall(header)
+    return takes_pipe_losses_wall(header)
         .gives("h", "Head lost")
         .example("UC.LOSS.HEADER(\"0.19 m3/s\"; \"0.61 m\"; \"17 m\"; 0.013; \"mm\")", "4.968165", "1e-6 rel",
                  Origin::mathematics, "a third of the friction of the whole flow")

@@ -38,7 +38,7 @@ Function diameter_entry() {
                  Origin::mathematics, "with 0.4632 in feet");
 }
 
-Function size_entry() {
+Function pipe_size_entry() {
     return function("UC.PIPE.SIZE",
                     [](Length wanted, Series<Length> sizes) { return calc::next_size(wanted, sizes.values); })
         .says("The smallest of the sizes that there are that is at least the one wanted")
@@ -57,7 +57,7 @@ Function size_entry() {
                  "0.3 m is the first that is not below 0.25 m");
 }
 
-Function area_entry() {
+Function pipe_area_entry() {
     auto area = function("UC.PIPE.AREA", &calc::pipe_area);
     area.says("Wetted area of a circular pipe, full or at a depth")
         .related({"UC.PIPE.SPEED", "UC.PIPE.DEPTH", "UC.PIPE.FLOW"})
@@ -123,7 +123,7 @@ Function critical_entry() {
 }  // namespace
 
 std::vector<Function> pipe_size_functions() {
-    return {diameter_entry(), size_entry(), area_entry(), speed_entry(), critical_entry()};
+    return {diameter_entry(), pipe_size_entry(), pipe_area_entry(), speed_entry(), critical_entry()};
 }
 
 }  // namespace undercroft::addin

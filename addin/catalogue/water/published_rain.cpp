@@ -33,7 +33,7 @@ Entry& takes_frequency(Entry& entry) {
     return entry.takes("frequency", "T", frequency_says);
 }
 
-Function pick_entry() {
+Function rain_pick_entry() {
     auto pick = function("UC.RAIN.PICK",
                          [](calc::PublishedTable rain, calc::Frequency frequency, Unit values, Share factor) {
                              return calc::published_rain(rain, frequency, values, factor);
@@ -92,7 +92,7 @@ Function frequencies_entry() {
         .example("INDEX(UC.RAIN.FREQUENCIES(atlas_14); 4; 2)", "100", "1e-9 rel", Origin::published, atlas);
 }
 
-Function years_entry() {
+Function frequency_years_entry() {
     auto years = function("UC.FREQUENCY.YEARS",
                           [](calc::Frequency frequency) { return share(calc::years_between(frequency)); });
     years.says("Mean years between two storms of a frequency")
@@ -110,7 +110,7 @@ Function years_entry() {
         .example("UC.FREQUENCY.YEARS(\"10 years\")", "10", "exact", Origin::mathematics, "as it is written");
 }
 
-Function factor_entry() {
+Function frequency_factor_entry() {
     auto factor = function("UC.FREQUENCY.FACTOR", &calc::frequency_factor);
     factor.says("Factor on the runoff coefficient for rare storms, which fall on a soaked catchment")
         .related({"UC.FREQUENCY.COEFFICIENT", "UC.FREQUENCY.YEARS", "UC.RUNOFF.COEFFICIENT"})
@@ -126,7 +126,7 @@ Function factor_entry() {
                   {{"10", "1"}, {"25", "1.1"}, {"50", "1.2"}, {"100", "1.25"}});
 }
 
-Function coefficient_entry() {
+Function frequency_coefficient_entry() {
     auto coefficient = function("UC.FREQUENCY.COEFFICIENT", &calc::frequency_coefficient);
     coefficient.says("Runoff coefficient with that factor, at most 1")
         .related({"UC.FREQUENCY.FACTOR", "UC.RUNOFF.COEFFICIENT", "UC.RUNOFF.PEAK"})
@@ -147,7 +147,8 @@ Function coefficient_entry() {
 }  // namespace
 
 std::vector<Function> published_rain_functions() {
-    return {pick_entry(), frequencies_entry(), years_entry(), factor_entry(), coefficient_entry()};
+    return {rain_pick_entry(), frequencies_entry(), frequency_years_entry(), frequency_factor_entry(),
+            frequency_coefficient_entry()};
 }
 
 }  // namespace undercroft::addin

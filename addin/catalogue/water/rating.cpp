@@ -17,7 +17,7 @@ Entry& rated(Entry& entry) {
     return entry.gives_columns("Rating", {{"depth", "d"}, {"flow", "Q"}});
 }
 
-Function rating_entry() {
+Function outlet_rating_entry() {
     auto rating = function("UC.OUTLET.RATING", [](Outlets outlets, Length depth, Count steps,
                                                   std::optional<Share> tolerance,
                                                   std::optional<Length> tailwater,
@@ -104,7 +104,7 @@ Function rating_entry() {
             "0", "1e-9", Origin::mathematics, "against a tailwater of 0.5 m, last row");
 }
 
-Function sum_entry() {
+Function rating_sum_entry() {
     auto sum = function("UC.RATING.SUM", [](calc::RatingTable rating, calc::RatingTable other, Length level) {
         return calc::rating_sum(rating, other, level);
     });
@@ -138,7 +138,7 @@ Function sum_entry() {
 }  // namespace
 
 std::vector<Function> rating_functions() {
-    return {rating_entry(), sum_entry()};
+    return {outlet_rating_entry(), rating_sum_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -72,7 +72,7 @@ Function required_entry() {
                  "FAA AC 150/5320-5: released 0.5 (1 + 5/10) of 12 m3");
 }
 
-Function durations_entry() {
+Function storage_durations_entry() {
     auto durations =
         function("UC.STORAGE.DURATIONS", [](calc::RainTable rain, Share coefficient, Area area, Flow release,
                                             std::optional<Time> time_of_concentration) {
@@ -106,7 +106,7 @@ Function durations_entry() {
 }  // namespace
 
 std::vector<Function> required_storage_functions() {
-    return {required_entry(), durations_entry()};
+    return {required_entry(), storage_durations_entry()};
 }
 
 }  // namespace undercroft::addin

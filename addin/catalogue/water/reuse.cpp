@@ -49,7 +49,7 @@ calc::ReuseSupply supply(Series<Length>&& rain, Area area, Share coefficient, Se
     return {std::move(rain.values), area, coefficient, first_flush, std::move(demand.values), first_day};
 }
 
-Entry& takes_rain(Entry& entry) {
+Entry& takes_reuse_rain(Entry& entry) {
     return entry.equation(rules)
         .source(reuse_source)
         .caution(reuse_caution)
@@ -101,7 +101,7 @@ Function balance_entry() {
         .also_called(
             "rainwater harvesting, tank water balance, daily simulation, yield after spillage, behavioural "
             "model");
-    return takes_rule(takes_demand(takes_store(takes_rain(balance))))
+    return takes_rule(takes_demand(takes_store(takes_reuse_rain(balance))))
         .gives_columns("Daily balance",
                        {{"inflow", "Q"}, {"demand", "D"}, {"yield", "Y"}, {"spill", "Q_s"}, {"stored", "V"}})
         .examples(
@@ -137,7 +137,7 @@ Function yield_entry() {
             "row")
         .related({"UC.REUSE.BALANCE", "UC.REUSE.CURVE", "UC.REUSE.STORE"})
         .also_called("rainwater harvesting yield, reliability, supply, tank efficiency, water saved");
-    return takes_rule(takes_demand(takes_store(takes_rain(yield))))
+    return takes_rule(takes_demand(takes_store(takes_reuse_rain(yield))))
         .gives_columns("Yield", {{"inflow", "Q"},
                                  {"demand", "D"},
                                  {"yield", "Y"},
@@ -174,7 +174,7 @@ Function store_entry() {
     store.says("The smallest store that reaches a reliability; none where what falls in the day is enough")
         .related({"UC.REUSE.YIELD", "UC.REUSE.CURVE", "UC.REUSE.BALANCE"})
         .also_called("rainwater tank size, harvesting tank, cistern, required storage, reliability");
-    takes_demand(takes_rain(store))
+    takes_demand(takes_reuse_rain(store))
         .takes("reliability", "R", "Yield over demand, or days met in full over all days")
         .within(usual::reliability)
         .takes("by", "by", "volume or time", u"volume");
@@ -207,7 +207,7 @@ Function curve_entry() {
             "Yield, spill and both reliabilities for each of several stores: yield against store, as a curve")
         .related({"UC.REUSE.YIELD", "UC.REUSE.STORE", "UC.LOOKUP"})
         .also_called("storage-yield curve, tank size against yield, reliability curve, harvesting");
-    takes_rain(curve)
+    takes_reuse_rain(curve)
         .takes("stores", "S", "Volumes of the stores that are tried, one below the other")
         .within(usual::reuse_store)
         .in_order();

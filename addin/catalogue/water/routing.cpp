@@ -39,7 +39,7 @@ Entry& takes_routing(Entry& entry) {
         .within(usual::rest_depth);
 }
 
-Function table_entry() {
+Function route_pool_entry() {
     auto table = function("UC.ROUTE.POOL",
                           [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
                              std::optional<Time> step, Length initial_depth) {
@@ -99,7 +99,7 @@ Function table_entry() {
             {{"3", "40"}, {"4", "64"}, {"5", "78.4"}, {"6", "87.04"}, {"7", "92.224"}});
 }
 
-Function depth_entry() {
+Function route_depth_entry() {
     auto depth = function(
         "UC.ROUTE.DEPTH", [](calc::Hydrograph inflow, calc::StorageTable storage, calc::RatingTable rating,
                              std::optional<Time> step, Length initial_depth) {
@@ -127,7 +127,7 @@ Function depth_entry() {
 }  // namespace
 
 std::vector<Function> routing_functions() {
-    return {table_entry(), depth_entry()};
+    return {route_pool_entry(), route_depth_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -8,7 +8,7 @@ namespace undercroft::addin {
 
 namespace {
 
-Function coefficient_entry() {
+Function runoff_coefficient_entry() {
     return function("UC.RUNOFF.COEFFICIENT",
                     [](std::vector<std::tuple<Area, Share>> surfaces) {
                         return calc::runoff_coefficient(surfaces);
@@ -30,7 +30,7 @@ Function coefficient_entry() {
                  "0.6 x 0.85 + 0.4 x 0.22");
 }
 
-Function peak_entry() {
+Function runoff_peak_entry() {
     return function("UC.RUNOFF.PEAK", &calc::runoff_peak)
         .says("Peak runoff by the rational method")
         .also_called("rational method, Q = CiA, peak flow, design flow")
@@ -56,7 +56,7 @@ Function peak_entry() {
                  Origin::mathematics, "C i A/360 in mm/h and ha");
 }
 
-Function depth_entry() {
+Function runoff_depth_entry() {
     return function("UC.RUNOFF.DEPTH", &calc::runoff_depth)
         .says("Direct runoff of a storm by the NRCS curve number")
         .also_called("curve number, SCS, NRCS, CN method, TR-55, excess rain, initial abstraction")
@@ -100,7 +100,7 @@ Function depth_entry() {
 }  // namespace
 
 std::vector<Function> runoff_functions() {
-    return {coefficient_entry(), peak_entry(), depth_entry()};
+    return {runoff_coefficient_entry(), runoff_peak_entry(), runoff_depth_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -46,7 +46,7 @@ Function rate_entry() {
                  "V/(a t) of BRE Digest 365 for a pit of 1.00 m x 0.75 m with 1.00 m of effective depth");
 }
 
-Function flow_entry() {
+Function soak_flow_entry() {
     auto flow = function("UC.SOAK.FLOW", &calc::soakage_flow);
     flow.says("Flow into the ground through base and walls")
         .also_called("infiltration flow, exfiltration, percolation, design infiltration")
@@ -90,7 +90,7 @@ Entry& takes_soaking_bed(Entry& entry) {
     return takes_safety_factor(entry);
 }
 
-Function depth_entry() {
+Function soak_depth_entry() {
     auto depth = function("UC.SOAK.DEPTH", [](calc::RainTable rain, Area drained_area, Length length,
                                               Length width, Share porosity, Speed rate, Share safety_factor) {
         return calc::soakage_depth(rain, drained_area, length, width, porosity, rate, safety_factor);
@@ -178,7 +178,7 @@ Function time_entry() {
 }  // namespace
 
 std::vector<Function> soakage_functions() {
-    return {rate_entry(), flow_entry(), depth_entry(), duration_entry(), time_entry()};
+    return {rate_entry(), soak_flow_entry(), soak_depth_entry(), duration_entry(), time_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -52,7 +52,7 @@ Entry& takes_soakaway(Entry& entry) {
         .within(usual::safety_factor);
 }
 
-Function factor_entry() {
+Function soak_factor_entry() {
     constexpr const char* table =
         "CIRIA C753, The SuDS Manual (2015), Table 25.2, as quoted in a public low-impact-development guide";
     return function("UC.SOAK.FACTOR", &calc::soakage_factor)
@@ -118,7 +118,7 @@ Function storage_entry() {
                  Origin::mathematics, "8.5e-6 m/s is 30.6 mm/h");
 }
 
-Function durations_entry() {
+Function soak_durations_entry() {
     auto durations = function("UC.SOAK.DURATIONS", [](calc::RainTable rain, Area drained_area,
                                                       Length perimeter, Length effective_depth, Speed rate,
                                                       Share safety_factor) {
@@ -175,7 +175,7 @@ Function half_time_entry() {
 }  // namespace
 
 std::vector<Function> soakaway_functions() {
-    return {factor_entry(), walls_entry(), storage_entry(), durations_entry(), half_time_entry()};
+    return {soak_factor_entry(), walls_entry(), storage_entry(), soak_durations_entry(), half_time_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -30,7 +30,7 @@ Entry& takes_inflow(Entry& entry) {
                "5 % of its peak")
         .within({usual::elapsed_time, usual::inflow});
 }
-Entry& takes_step(Entry& entry) {
+Entry& takes_spill_routing_step(Entry& entry) {
     return entry.takes("step", "dt", "Step of the table; left out, a hundredth of the time of inflow")
         .within(usual::time_step);
 }
@@ -71,7 +71,7 @@ Function spill_entry() {
             "Where the spilled water goes is to be designed: away from buildings and people. What stands "
             "between the "
             "top of the bed and the surface, in shafts, does not count");
-    takes_surface(takes_initial(takes_step(takes_pool(takes_inflow(spill)))));
+    takes_surface(takes_initial(takes_spill_routing_step(takes_pool(takes_inflow(spill)))));
     return spill_columns(spill)
         .example(
             "INDEX(UC.ROUTE.SPILL(pond_inflow; pond_storage; pond_rating; \"10 min\"; \"0 ft\"); 8; "
@@ -160,7 +160,7 @@ Function tailwater_entry() {
                "steady")
         .within({usual::elapsed_time, usual::tailwater});
     // The tail of a flood dies away as a power of e: its last drops make more of a last digit than others.
-    return spill_columns(takes_initial(takes_step(tailwater)))
+    return spill_columns(takes_initial(takes_spill_routing_step(tailwater)))
         .found_to(half_of_the_digits)
         .rows_carry_on()
         .example(

@@ -22,14 +22,14 @@ constexpr const char* type_ii =
     "NEH Part 630, "
     "ch. 4";
 
-Entry& takes_rain(Entry& entry) {
+Entry& takes_storm_rain(Entry& entry) {
     return entry.takes("rain", "t_d, i", "Two columns: duration and mean intensity of one frequency")
         .within({usual::table_duration, usual::table_intensity});
 }
 Entry& takes_duration(Entry& entry) {
     return entry.takes("duration", "t_d", "Duration of the rain").within(usual::rain_duration);
 }
-Entry& takes_step(Entry& entry) {
+Entry& takes_storm_step(Entry& entry) {
     return entry.takes("step", "dt", "Step of the table; alternating blocks last one each")
         .within(usual::time_step);
 }
@@ -37,7 +37,7 @@ Entry& storm_columns(Entry& entry) {
     return entry.gives_columns("Storm", {{"time", "t"}, {"cumulative rain", "P"}});
 }
 
-Function depth_entry() {
+Function rain_depth_entry() {
     auto depth = function("UC.RAIN.DEPTH", [](calc::RainTable rain, Time duration) {
         return calc::rain_depth(rain, duration);
     });
@@ -47,7 +47,7 @@ Function depth_entry() {
         .equation("P = i(t_d) t_d, log i straight against log t_d between two rows")
         .source("common practice (intensity-duration-frequency curves are plotted on two logarithmic axes)")
         .caution(local_rain);
-    return takes_duration(takes_rain(depth))
+    return takes_duration(takes_storm_rain(depth))
         .gives("P", "Depth of rain")
         .example("UC.RAIN.DEPTH({\"min\";\"in/h\"|30;6.62|60;4.38}; \"45 min\"; \"in\")", "3.899297851",
                  "1e-8 rel", Origin::mathematics,
@@ -56,7 +56,7 @@ Function depth_entry() {
                  "25 mm/h for an hour");
 }
 
-Function storm_entry() {
+Function rain_storm_entry() {
     auto storm = function("UC.RAIN.STORM",
                           [](calc::RainTable rain, Time duration, Time step, calc::StormCourse pattern) {
                               return calc::storm_of(rain, duration, step, pattern);
@@ -72,7 +72,7 @@ Function storm_entry() {
         .equation(shapes)
         .source(shapes_source)
         .caution(nrcs_storms);
-    return storm_columns(takes_pattern(takes_step(takes_duration(takes_rain(storm)))))
+    return storm_columns(takes_pattern(takes_storm_step(takes_duration(takes_storm_rain(storm)))))
         .examples(
             "INDEX(UC.RAIN.STORM(UC.RAIN.PICK(atlas_14; \"100 years\"; \"in\"; 1; \"min;in/h\"); \"120 "
             "min\"; \"10 min\"; "
@@ -99,7 +99,7 @@ Function pattern_entry() {
         .caution(nrcs_storms)
         .takes("depth", "P", "Depth of rain of the storm")
         .within(usual::day_rain);
-    return storm_columns(takes_pattern(takes_step(takes_duration(pattern))))
+    return storm_columns(takes_pattern(takes_storm_step(takes_duration(pattern))))
         .examples("INDEX(UC.RAIN.PATTERN(\"100 mm\"; \"24 h\"; \"60 min\"; \"{}\"; \"h;mm\"); {}; 2)",
                   "1e-9 rel", Origin::published, type_ii,
                   {{"type II", "13", "23.5"},
@@ -139,7 +139,7 @@ Function formula_entry() {
                  "1200/72^0.85");
 }
 
-Function area_entry() {
+Function hydrograph_area_entry() {
     constexpr const char* steps =
         "0.8 x 1.5 ha under 12, 30, 60, 24, 6 mm/h in 10-min steps, t_c 20 min: C A/t_c times what fell in "
         "the last t_c, by "
@@ -188,7 +188,8 @@ Function area_entry() {
 }  // namespace
 
 std::vector<Function> storm_functions() {
-    return {depth_entry(), storm_entry(), pattern_entry(), formula_entry(), area_entry()};
+    return {rain_depth_entry(), rain_storm_entry(), pattern_entry(), formula_entry(),
+            hydrograph_area_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -13,7 +13,7 @@ constexpr const char* silt_caution =
     "the first "
     "year, and clean by what is measured";
 
-Function volume_entry() {
+Function quality_volume_entry() {
     constexpr const char* rule =
         "New Hampshire Env-Wq 1504.10 (read): P 1 in, R_v = 0.05 + 0.9 I, recomputed";
     return function("UC.QUALITY.VOLUME", &calc::water_quality_volume)
@@ -62,7 +62,7 @@ Entry& takes_silt(Entry& entry) {
         .within(usual::silt_floor);
 }
 
-Function depth_entry() {
+Function silt_depth_entry() {
     auto depth = function("UC.SILT.DEPTH", &calc::silt_depth);
     depth.says("Depth of silt after some years")
         .related({"UC.SILT.YEARS", "UC.QUALITY.VOLUME", "UC.BED.DEPTH"})
@@ -79,7 +79,7 @@ Function depth_entry() {
                  Origin::mathematics, "half of the time on a tenth of the floor");
 }
 
-Function years_entry() {
+Function silt_years_entry() {
     auto years = function("UC.SILT.YEARS", &calc::silt_years);
     years.says("Years until silt has grown to a depth, when it is to be cleaned")
         .related({"UC.SILT.DEPTH", "UC.QUALITY.VOLUME"})
@@ -99,7 +99,7 @@ Function years_entry() {
 }  // namespace
 
 std::vector<Function> water_quality_functions() {
-    return {volume_entry(), depth_entry(), years_entry()};
+    return {quality_volume_entry(), silt_depth_entry(), silt_years_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -101,7 +101,7 @@ Function rolls_entry() {
     return takes_roll(takes_faces(rolls)).gives("N", "Rolls");
 }
 
-Function seams_entry() {
+Function panels_seams_entry() {
     auto seams = function("UC.PANELS.SEAMS", [](SheetFaces faces, Length roll_length, Length roll_width,
                                                 Length lap, Length least_piece) {
         return calc::seams_of(calc::cut_list(faces, roll(roll_length, roll_width, lap, least_piece)), faces);
@@ -147,7 +147,7 @@ Function rests_entry() {
 }  // namespace
 
 std::vector<Function> cut_list_functions() {
-    return {list_entry(), rolls_entry(), seams_entry(), rests_entry()};
+    return {list_entry(), rolls_entry(), panels_seams_entry(), rests_entry()};
 }
 
 }  // namespace undercroft::addin

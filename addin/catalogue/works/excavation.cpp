@@ -27,7 +27,8 @@ calc::PlanePit falling_pit(Length base_length, Length base_width, Length depth, 
     return calc::falling_pit(base_length, base_width, depth, batter, fall);
 }
 
-Entry& takes_pit(Entry& entry, const char* depth_name, const char* depth_symbol, const char* depth_says) {
+Entry& takes_excavation_pit(Entry& entry, const char* depth_name, const char* depth_symbol,
+                            const char* depth_says) {
     return entry.takes("base length", "L", "Length of the pit at its base")
         .within(usual::plan_length)
         .takes("base width", "W", "Width of the pit at its base")
@@ -73,7 +74,7 @@ std::vector<Function> pit_functions() {
                  "5e-7", Origin::mathematics, "(32000 + 13440 + 1536)/27")
         .example("UC.PIT.VOLUME(\"40 m\"; \"12 m\"; \"2.6 m\"; \"0H:1V\"; ; \"0.5 %\")", "1200", "1e-12 rel",
                  Origin::mathematics, "480 m2 of 2.6 m at one end and 2.4 m at the other");
-    takes_pit(volume, "depth", "d", "Depth of the pit").gives("V", "Bank volume of the pit");
+    takes_excavation_pit(volume, "depth", "d", "Depth of the pit").gives("V", "Bank volume of the pit");
 
     auto area = function(
         "UC.PIT.AREA", [](Length base_length, Length base_width, Length depth, Batter batter, Gradient fall) {
@@ -94,7 +95,7 @@ std::vector<Function> pit_functions() {
                  Origin::mathematics, "124 ft by 64 ft")
         .example("UC.PIT.AREA(\"40 m\"; \"12 m\"; \"2.6 m\"; \"0H:1V\"; ; \"0.5 %\")", "480", "1e-12 rel",
                  Origin::mathematics, "vertical walls: the base");
-    takes_pit(area, "height", "h", "Height above the base").gives("A", "Plan area");
+    takes_excavation_pit(area, "height", "h", "Height above the base").gives("A", "Plan area");
 
     auto walls = function("UC.PIT.WALLS", [](Length base_length, Length base_width, Length depth,
                                              Batter batter, Gradient fall) {
@@ -115,7 +116,7 @@ std::vector<Function> pit_functions() {
                  Origin::mathematics, "vertical walls: perimeter times depth")
         .example("UC.PIT.WALLS(\"40 m\"; \"12 m\"; \"2.6 m\"; \"0H:1V\"; ; \"0.5 %\")", "260", "1e-12 rel",
                  Origin::mathematics, "12 (2.4 + 2.6) + 2 x 40 x 2.5");
-    takes_pit(walls, "depth", "d", "Depth of the pit").gives("A", "Area of the faces");
+    takes_excavation_pit(walls, "depth", "d", "Depth of the pit").gives("A", "Area of the faces");
 
     return {volume, area, walls};
 }

@@ -14,7 +14,7 @@ constexpr const char* plane_source = "geometry of the plane; least squares throu
 Entry& takes_corners(Entry& entry, const char* name, const char* symbol, const char* says) {
     return entry.takes(name, symbol, says).within({usual::plan_place, usual::plan_place, usual::level});
 }
-Entry& takes_tolerance(Entry& entry) {
+Entry& takes_plane_tolerance(Entry& entry) {
     return entry.takes("tolerance", "tol", "How far the levels may depart from a plane", u"0.05 m")
         .within(usual::plane_tolerance);
 }
@@ -27,7 +27,7 @@ calc::Gap gap_of(const calc::CornerLevels& upper, const calc::CornerLevels& lowe
     return calc::plane_gap(upper, lower, length, width, height, tolerance);
 }
 
-Function level_entry() {
+Function level_plane_entry() {
     auto level =
         function("UC.LEVEL.PLANE", [](calc::CornerLevels corners, Length x, Length y, Length tolerance) {
             const calc::Plane plane = plane_of("corners", corners, tolerance);
@@ -52,7 +52,7 @@ Function level_entry() {
         .within(usual::plan_place)
         .takes("y", "y", "Place along y")
         .within(usual::plan_place);
-    return takes_tolerance(level).gives("z", "Level there");
+    return takes_plane_tolerance(level).gives("z", "Level there");
 }
 
 Function fall_entry() {
@@ -71,7 +71,7 @@ Function fall_entry() {
                  Origin::mathematics, "1 ft in 100 ft");
     takes_corners(fall, "corners", "x, y, z",
                   "Three columns: place along x, along y, level; three rows or more");
-    return takes_tolerance(fall).gives("s", "Steepest fall");
+    return takes_plane_tolerance(fall).gives("s", "Steepest fall");
 }
 
 /// Least or greatest cover over the rectangle of a bed.
@@ -85,12 +85,12 @@ Entry& takes_planes(Entry& entry) {
         .within(usual::plan_width)
         .takes("height", "h", "Height of the crown over the formation", 0.0)
         .within(usual::crown_height);
-    return takes_tolerance(entry);
+    return takes_plane_tolerance(entry);
 }
 
 constexpr const char* corners_says = "2.5 m less 1.05 m at one end, 1.9 m less 1.05 m at the other";
 
-Function least_entry() {
+Function cover_least_entry() {
     auto least = function("UC.COVER.LEAST", [](calc::CornerLevels upper, calc::CornerLevels lower,
                                                Length length, Length width, Length height, Length tolerance) {
         return gap_of(upper, lower, length, width, height, tolerance).least;
@@ -146,7 +146,7 @@ Function greatest_entry() {
 }  // namespace
 
 std::vector<Function> plane_functions() {
-    return {level_entry(), fall_entry(), least_entry(), greatest_entry()};
+    return {level_plane_entry(), fall_entry(), cover_least_entry(), greatest_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -27,7 +27,7 @@ calc::PlanePit pit(Length length, Length width, Batter batter, const calc::Corne
     return made;
 }
 
-Entry& takes_pit(Entry& entry) {
+Entry& takes_plane_pit(Entry& entry) {
     return entry.takes("base length", "L", "Length of the pit's base, along x from 0")
         .within(usual::plan_length)
         .takes("base width", "W", "Width of the pit's base, along y from 0")
@@ -40,12 +40,12 @@ Entry& takes_pit(Entry& entry) {
         .takes("ground", "x, y, z_g", "The same three columns of the existing ground")
         .within({usual::plan_place, usual::plan_place, usual::level});
 }
-Entry& takes_tolerance(Entry& entry) {
+Entry& takes_plane_pit_tolerance(Entry& entry) {
     return entry.takes("tolerance", "tol", "How far the levels may depart from a plane", u"0.05 m")
         .within(usual::plane_tolerance);
 }
 
-Function volume_entry() {
+Function pit_planes_entry() {
     auto volume =
         function("UC.PIT.PLANES", [](Length length, Length width, Batter batter, calc::CornerLevels formation,
                                      calc::CornerLevels ground, Length tolerance) {
@@ -69,8 +69,8 @@ Function volume_entry() {
             "1739.851852", "5e-7", Origin::mathematics,
             "both planes level: the last example of UC.PIT.VOLUME")
         .caution(planes_caution);
-    takes_pit(volume);
-    return takes_tolerance(volume).gives("V", "Bank volume of the pit");
+    takes_plane_pit(volume);
+    return takes_plane_pit_tolerance(volume).gives("V", "Bank volume of the pit");
 }
 
 Function filled_entry() {
@@ -102,10 +102,10 @@ Function filled_entry() {
             "{\"ft\";\"ft\";\"ft\"|0;0;338|100;0;338|0;40;338}; ; \"yd3\")",
             "1739.851852", "5e-6", Origin::mathematics,
             "filled to the ground: the last example of UC.PIT.VOLUME");
-    takes_pit(filled)
+    takes_plane_pit(filled)
         .takes("surface", "x, y, z_s", "The same three columns of the surface of the fill")
         .within({usual::plan_place, usual::plan_place, usual::level});
-    return takes_tolerance(filled).gives("V", "Volume filled");
+    return takes_plane_pit_tolerance(filled).gives("V", "Volume filled");
 }
 
 Function deepest_entry() {
@@ -134,14 +134,14 @@ Function deepest_entry() {
             "{\"ft\";\"ft\";\"ft\"|0;0;338|100;0;338|0;40;338}; ; \"ft\")",
             "8", "1e-9 rel", Origin::mathematics, "both planes level")
         .caution(planes_caution);
-    takes_pit(deepest);
-    return takes_tolerance(deepest).gives("d", "Depth of the deepest wall");
+    takes_plane_pit(deepest);
+    return takes_plane_pit_tolerance(deepest).gives("d", "Depth of the deepest wall");
 }
 
 }  // namespace
 
 std::vector<Function> plane_pit_functions() {
-    return {volume_entry(), filled_entry(), deepest_entry()};
+    return {pit_planes_entry(), filled_entry(), deepest_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -51,7 +51,7 @@ Entry& takes_formation(Entry& entry) {
         entry, "formation", "x, y, z_f",
         "Three columns: place along the length, across it to the right, level; three rows or more");
 }
-Entry& takes_rows(Entry& entry) {
+Entry& takes_setting_out_rows(Entry& entry) {
     return entry.takes("rows", "r", "Rows of chambers")
         .within(usual::rows)
         .takes("span", "B_f", "Width of a chamber over its feet")
@@ -69,7 +69,7 @@ Entry& takes_height(Entry& entry) {
                "Height of the points over the formation, such as the base stone", 0.0)
         .within(usual::crown_height);
 }
-Entry& takes_tolerance(Entry& entry) {
+Entry& takes_setting_out_tolerance(Entry& entry) {
     return entry.takes("tolerance", "tol", "How far the levels may depart from a plane", u"0.05 m")
         .within(usual::plane_tolerance);
 }
@@ -77,7 +77,7 @@ Entry& gives_points(Entry& entry, const char* says) {
     return entry.gives_columns(says, {{"point", "no."}, {"east", "E"}, {"north", "N"}, {"level", "z"}});
 }
 
-Function pit_entry() {
+Function setout_pit_entry() {
     auto points = function(
         "UC.SETOUT.PIT", [](GridRow grid, Length length, Length width, Batter batter,
                             calc::CornerLevels formation, calc::CornerLevels ground, Length tolerance) {
@@ -118,10 +118,10 @@ Function pit_entry() {
         .within(usual::batter);
     takes_formation(points);
     takes_plane(points, "ground", "x, y, z_g", "The same three columns of the existing ground");
-    return gives_points(takes_tolerance(points), "Corners of the base, then those at the ground");
+    return gives_points(takes_setting_out_tolerance(points), "Corners of the base, then those at the ground");
 }
 
-Function rows_entry() {
+Function setout_rows_entry() {
     auto points =
         function("UC.SETOUT.ROWS", [](GridRow grid, calc::CornerLevels formation, Count rows, Length span,
                                       Length row_gap, Length side_margin, Length end_margin,
@@ -154,12 +154,14 @@ Function rows_entry() {
         .caution(check_it);
     takes_grid(points);
     takes_formation(points);
-    takes_rows(points).takes("row length", "l", "Installed length of a row").within(usual::plan_length);
+    takes_setting_out_rows(points)
+        .takes("row length", "l", "Installed length of a row")
+        .within(usual::plan_length);
     takes_height(points);
-    return gives_points(takes_tolerance(points), "Start and end of each row");
+    return gives_points(takes_setting_out_tolerance(points), "Start and end of each row");
 }
 
-Function ports_entry() {
+Function setout_ports_entry() {
     auto points =
         function("UC.SETOUT.PORTS",
                  [](GridRow grid, calc::CornerLevels formation, Count rows, Length span, Length row_gap,
@@ -196,7 +198,7 @@ Function ports_entry() {
         .caution(check_it);
     takes_grid(points);
     takes_formation(points);
-    takes_rows(points)
+    takes_setting_out_rows(points)
         .takes("units in row", "u", "Units in a row, end units included")
         .within(usual::units_in_row)
         .takes("interval", "k", "Units from port to port; 0 each for one at each end of a row")
@@ -211,7 +213,7 @@ Function ports_entry() {
     return gives_points(points, "Ports, row after row");
 }
 
-Function area_entry() {
+Function area_polygon_entry() {
     return function("UC.AREA.POLYGON",
                     [](calc::Table<Length, Length> corners) { return calc::polygon_area(corners); })
         .says("Area of a polygon from its corners in turn, either way round")
@@ -270,7 +272,8 @@ Function bearing_entry() {
 }  // namespace
 
 std::vector<Function> setting_out_functions() {
-    return {pit_entry(), rows_entry(), ports_entry(), area_entry(), distance_entry(), bearing_entry()};
+    return {setout_pit_entry(),   setout_rows_entry(), setout_ports_entry(),
+            area_polygon_entry(), distance_entry(),    bearing_entry()};
 }
 
 }  // namespace undercroft::addin

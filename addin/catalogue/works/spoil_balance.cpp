@@ -35,7 +35,7 @@ Entry& takes_balance(Entry& entry) {
         .within(usual::bulking);
 }
 
-Function convert_entry() {
+Function spoil_convert_entry() {
     return function("UC.SPOIL.CONVERT", &calc::spoil_converted)
         .says("Volume of a soil in one of its three states - bank, loose, compacted - from that in another")
         .related({"UC.SPOIL.VOLUME", "UC.SPOIL.LOADS", "UC.FILL.MASS"})
@@ -133,7 +133,7 @@ Function mass_entry() {
 }  // namespace
 
 std::vector<Function> spoil_balance_functions() {
-    return {convert_entry(), kept_entry(), import_entry(), carted_entry(), mass_entry()};
+    return {spoil_convert_entry(), kept_entry(), import_entry(), carted_entry(), mass_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -9,7 +9,7 @@ namespace undercroft::addin {
 
 namespace {
 
-Entry& takes_bed(Entry& entry, const char* height = "height") {
+Entry& takes_wrap_bed(Entry& entry, const char* height = "height") {
     return entry.takes("base length", "L", "Length of the bed at its base")
         .within(usual::plan_length)
         .takes("base width", "W", "Width of the bed at its base")
@@ -86,7 +86,7 @@ Function faces_entry() {
         .example(
             "INDEX(UC.WRAP.FACES(\"100 ft\"; \"40 ft\"; \"5 ft\"; \"1H:1V\"; \"top\"; ; ; \"ft;ft\"); 2; 1)",
             "110", "1e-9 rel", Origin::mathematics, "100 ft and twice 5 ft");
-    return takes_bed(rectangles, "wrapped height")
+    return takes_wrap_bed(rectangles, "wrapped height")
         .takes("lap at top", "lap", "Width of the walls laid over the top", 0.0)
         .within(usual::edge_lap)
         .takes("lap at base", "lap_b", "Width of the walls laid under or over the base", 0.0)
@@ -94,7 +94,7 @@ Function faces_entry() {
         .gives_columns("Faces, one a row", {{"length", "along the strips"}, {"width", "across them"}});
 }
 
-Function seams_entry() {
+Function wrap_seams_entry() {
     auto seams = function("UC.WRAP.SEAMS", &calc::wrap_seams);
     seams
         .says(
@@ -109,13 +109,13 @@ Function seams_entry() {
                  Origin::mathematics, "twice 84 m and four corners of 1.5 m")
         .example("UC.WRAP.SEAMS(\"100 ft\"; \"40 ft\"; \"6 ft\"; \"2H:1V\"; \"base walls\"; \"ft\")", "352",
                  "1e-9 rel", Origin::mathematics, "280 ft and four corners of 6 x 3 ft");
-    return takes_bed(seams).gives("l", "Length of seam");
+    return takes_wrap_bed(seams).gives("l", "Length of seam");
 }
 
 }  // namespace
 
 std::vector<Function> wrap_functions() {
-    return {wrap_entry(), faces_entry(), seams_entry()};
+    return {wrap_entry(), faces_entry(), wrap_seams_entry()};
 }
 
 }  // namespace undercroft::addin

@@ -14,7 +14,7 @@ using namespace calc;
 namespace {
 
 /// 40 x 12.17 m, 1.14 m of stone, chambers of half an ellipse 1.20 x 0.75 m, porosity 38 %.
-Bed car_park(double fall, double z = 0) {
+Bed falling_car_park(double fall, double z = 0) {
     return {m(40),
             m(12.17),
             batter(z),
@@ -27,7 +27,7 @@ Bed car_park(double fall, double z = 0) {
 }
 
 Bed random_bed(Random& random, bool vertical) {
-    Bed bed = car_park(0);
+    Bed bed = falling_car_park(0);
     bed.length = m(random.between(10, 60));
     bed.width = m(random.between(5, 30));
     bed.batter = batter(vertical ? 0 : random.between(0.1, 1.5));
@@ -49,7 +49,7 @@ TEST_CASE("without a fall the bed is the level one, to the last digit") {
         m(40),       m(12.17), batter(1), m(0.23), m(0.16), share(0.38), {Shape::ellipse, m(1.2), m(0.75)},
         m(8 * 39.35)};
     CHECK(level.fall == gradient(0));
-    const Bed falling = car_park(0, 1);
+    const Bed falling = falling_car_park(0, 1);
     CHECK(stage_storage(count(50), level) == stage_storage(count(50), falling));
     // The closed form of the level bed, kept here as it was.
     const Length d = m(0.7);
@@ -60,13 +60,13 @@ TEST_CASE("without a fall the bed is the level one, to the last digit") {
 
 TEST_CASE("half a per cent along 40 m costs 5 % of the storage") {
     // By hand: up to the low end's top the bed loses a wedge of its cover stone: about -5.3 %.
-    const Volume level = bed_volume(car_park(0).top(), car_park(0));
-    const Volume falling = bed_volume(car_park(0.005).top(), car_park(0.005));
+    const Volume level = bed_volume(falling_car_park(0).top(), falling_car_park(0));
+    const Volume falling = bed_volume(falling_car_park(0.005).top(), falling_car_park(0.005));
     CHECK(falling / level - 1 == Approx(-0.053).margin(0.003));
 }
 
 TEST_CASE("stone alone loses the wedge n L^2 W s/2 once its base is wet all over") {
-    Bed bed = car_park(0.005);
+    Bed bed = falling_car_park(0.005);
     bed.chamber_length = m(0);
     const Volume wedge = 0.38 * (m(40) * m(40) * m(12.17)) * 0.005 / 2.0;
     for (const double depth : {0.2, 0.5, 1.14}) {
@@ -145,13 +145,15 @@ TEST_CASE("the prism grows by its own surface (GSL QAGS)") {
 }
 
 TEST_CASE("a fall that is too much for the bed is refused") {
-    CHECK_THROWS_MATCHES(bed_volume(m(0.5), car_park(-0.001)), Refused, refuses_domain("fall (-0.001)"));
+    CHECK_THROWS_MATCHES(bed_volume(m(0.5), falling_car_park(-0.001)), Refused,
+                         refuses_domain("fall (-0.001)"));
     CHECK_THROWS_MATCHES(
-        bed_volume(m(0.5), car_park(0.03)), Refused,
+        bed_volume(m(0.5), falling_car_park(0.03)), Refused,
         refuses_domain("fall (0.03) lifts the high end of the base by 1.2 m, to the top of the stone"));
-    CHECK_NOTHROW(bed_volume(m(0.5), car_park(0.028)));
-    CHECK_THROWS_MATCHES(stage_storage(count(10), car_park(0.03)), Refused, refuses_domain("no level water"));
-    CHECK_THROWS_MATCHES(bed_volume(m(1.2), car_park(0.005)), Refused,
+    CHECK_NOTHROW(bed_volume(m(0.5), falling_car_park(0.028)));
+    CHECK_THROWS_MATCHES(stage_storage(count(10), falling_car_park(0.03)), Refused,
+                         refuses_domain("no level water"));
+    CHECK_THROWS_MATCHES(bed_volume(m(1.2), falling_car_park(0.005)), Refused,
                          refuses_domain("must be at most the top of the stone"));
 }
 

@@ -25,7 +25,7 @@ UnitTable table_of(const Arch& arch, double unit_length, int n) {
 }
 
 /// 8 rows of 2 end and 16 middle units.
-UnitBed car_park(double fall = 0, int table_rows = 75) {
+UnitBed car_park_units(double fall = 0, int table_rows = 75) {
     return {
         m(40),
         m(12.17),
@@ -48,22 +48,22 @@ Bed ideal(double fall = 0) {
 
 TEST_CASE("our own ellipse as a table has the ellipse's storage") {
     // At the rows of the table exactly; between them to the table's fineness.
-    const UnitBed bed = car_park();
+    const UnitBed bed = car_park_units();
     for (int i = 0; i <= 75; ++i) {
         const Length depth = bed.base_stone + ellipse.rise * (i / 75.0);
         CAPTURE(i);
         CHECK_THAT(unit_bed_volume(depth, bed), is_near(bed_volume(depth, ideal()), 1e-12));
     }
-    const UnitBed fine = car_park(0, 2000);
+    const UnitBed fine = car_park_units(0, 2000);
     for (double depth = 0.01; depth < 1.14; depth += 0.013)
         CHECK_THAT(unit_bed_volume(m(depth), fine), is_near(bed_volume(m(depth), ideal()), 1e-6));
     for (double depth = 0.01; depth < 1.14; depth += 0.053)
-        CHECK_THAT(unit_bed_volume(m(depth), car_park(0.005, 2000)),
+        CHECK_THAT(unit_bed_volume(m(depth), car_park_units(0.005, 2000)),
                    is_near(bed_volume(m(depth), ideal(0.005)), 1e-6));
 }
 
 TEST_CASE("the table of stages is that of the ideal section") {
-    const StageStorage by_table = unit_stage_storage(count(10), car_park(0, 2000));
+    const StageStorage by_table = unit_stage_storage(count(10), car_park_units(0, 2000));
     const StageStorage by_section = stage_storage(count(10), ideal());
     REQUIRE(by_table.size() == by_section.size());
     for (std::size_t i = 0; i < by_table.size(); ++i) {
@@ -127,7 +127,7 @@ TEST_CASE("on a fall all of it is the mean along the bed (GSL QAGS)") {
 TEST_CASE("depth and volume of a bed of units are inverses") {
     Random random;
     for (const double fall : {0.0, 0.01}) {
-        const UnitBed bed = car_park(fall);
+        const UnitBed bed = car_park_units(fall);
         const Volume full = unit_bed_volume(bed.top(), bed);
         for (int i = 0; i < 30; ++i) {
             const Volume volume = full * random.between(0, 1);
@@ -146,7 +146,7 @@ TEST_CASE("depth and volume of a bed of units are inverses") {
 
 TEST_CASE("tables that are none, and beds that do not hold them, are refused") {
     const auto with = [](auto change) {
-        UnitBed bed = car_park(0.005);
+        UnitBed bed = car_park_units(0.005);
         change(bed);
         return unit_bed_volume(m(0.5), bed);
     };
@@ -207,8 +207,8 @@ TEST_CASE("tables that are none, and beds that do not hold them, are refused") {
                          refuses_domain("cover stone"));
     CHECK_THROWS_MATCHES(with([](UnitBed& b) { b.fall = gradient(0.03); }), Refused,
                          refuses_domain("lifts the high end"));
-    CHECK_THROWS_MATCHES(unit_stage_storage(count(0), car_park()), Refused, refuses_domain("steps"));
-    CHECK_THROWS_MATCHES(unit_stage_storage(count(10001), car_park()), Refused,
+    CHECK_THROWS_MATCHES(unit_stage_storage(count(0), car_park_units()), Refused, refuses_domain("steps"));
+    CHECK_THROWS_MATCHES(unit_stage_storage(count(10001), car_park_units()), Refused,
                          refuses_domain("at most 10000"));
 }
 

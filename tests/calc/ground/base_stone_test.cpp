@@ -14,7 +14,7 @@ using namespace calc;
 namespace {
 
 /// A car park: 20.596 kPa of fill and a truck wheel on the crown, stone of 1610 kg/m3.
-FeetOnStone car_park() {
+FeetOnStone car_park_feet() {
     return {kpa(53.331215691815046),
             m(1.31),
             m(0.15),
@@ -52,7 +52,7 @@ TEST_CASE("the base stone that one foot alone asks for is too thin for the whole
     // By hand for a car park: 152 mm for the code's 143.6 kPa, 429 mm for the investigation's 107.2 kPa; for
     // half of the code's none, since the pressure has its floor of 81.1 kPa where all is level, at t = S - 2
     // b.
-    const FeetOnStone feet = car_park();
+    const FeetOnStone feet = car_park_feet();
     CHECK_THAT(base_stone_needed(feet, kpa(143.64)), is_within(mm(151.71), mm(0.02)));
     CHECK_THAT(base_stone_needed(feet, kpa(107.2)), is_within(mm(428.96), mm(0.02)));
     CHECK_THROWS_MATCHES(
@@ -137,7 +137,7 @@ TEST_CASE("the strip that bears is one foot until the spreads meet, then two and
 
 TEST_CASE("feet that are none are refused by the base stone") {
     const auto with = [](auto change) {
-        FeetOnStone feet = car_park();
+        FeetOnStone feet = car_park_feet();
         change(feet);
         return base_stone_needed(feet, kpa(100));
     };
@@ -150,9 +150,10 @@ TEST_CASE("feet that are none are refused by the base stone") {
                          refuses_domain("stone height"));
     CHECK_THROWS_MATCHES(with([](FeetOnStone& f) { f.unit_weight = kn_per_m3(0); }), Refused,
                          refuses_domain("unit weight"));
-    CHECK_THROWS_MATCHES(base_stone_needed(car_park(), kpa(0)), Refused, refuses_domain("allowable (0 kPa)"));
-    CHECK_THROWS_MATCHES(subgrade_pressure(car_park(), m(-1)), Refused, refuses_domain("base stone"));
-    CHECK(base_stone_needed(car_park(), kpa(1000)) == m(0));
+    CHECK_THROWS_MATCHES(base_stone_needed(car_park_feet(), kpa(0)), Refused,
+                         refuses_domain("allowable (0 kPa)"));
+    CHECK_THROWS_MATCHES(subgrade_pressure(car_park_feet(), m(-1)), Refused, refuses_domain("base stone"));
+    CHECK(base_stone_needed(car_park_feet(), kpa(1000)) == m(0));
 }
 
 }  // namespace undercroft::tests

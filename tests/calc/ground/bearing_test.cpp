@@ -17,7 +17,7 @@ using namespace calc;
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 constexpr BearingMethod methods[] = {BearingMethod::vesic, BearingMethod::meyerhof, BearingMethod::terzaghi};
 
 BearingFactors factors(BearingMethod method, double degree) {

@@ -21,7 +21,7 @@ BuriedBed plain() {
             m3(0), m(2.1), kn_per_m3(9.81)};
 }
 
-BuriedBed random_bed(Random& random) {
+BuriedBed random_lined_bed(Random& random) {
     BuriedBed bed{
         m(random.between(5, 60)), m(random.between(5, 30)), batter(random.between(0, 1.5)), {}, m3(0), m(0),
         kn_per_m3(9.81)};
@@ -49,7 +49,7 @@ TEST_CASE("the prism alone, by hand") {
 TEST_CASE("weight and water are integrals over the same soil (GSL QAGS)") {
     Random random;
     for (int i = 0; i < 100; ++i) {
-        const BuriedBed bed = random_bed(random);
+        const BuriedBed bed = random_lined_bed(random);
         for (const HeldSoil soil : {HeldSoil::prism, HeldSoil::wedges}) {
             const double z = soil == HeldSoil::wedges ? bed.batter.value() : 0;
             const auto area = [&](double h) {
@@ -72,7 +72,7 @@ TEST_CASE("weight and water are integrals over the same soil (GSL QAGS)") {
 TEST_CASE("wedges help only as far as they are heavier than their water, and never are half counted") {
     Random random;
     for (int i = 0; i < 200; ++i) {
-        const BuriedBed bed = random_bed(random);
+        const BuriedBed bed = random_lined_bed(random);
         const Force prism = bed_weight(bed, HeldSoil::prism) - bed_uplift(bed, HeldSoil::prism);
         const Force both = bed_weight(bed, HeldSoil::wedges) - bed_uplift(bed, HeldSoil::wedges);
         // All layers are denser than water, so the wedges hold down more than they float.
@@ -87,7 +87,7 @@ TEST_CASE("wedges help only as far as they are heavier than their water, and nev
 TEST_CASE("a bed by its layers is the bed of the older function, in a pit with vertical walls") {
     Random random;
     for (int i = 0; i < 100; ++i) {
-        BuriedBed bed = random_bed(random);
+        BuriedBed bed = random_lined_bed(random);
         bed.batter = batter(0);
         bed.chambers = m3(0);
         Weights weights;

@@ -17,7 +17,7 @@ using namespace calc;
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 
 Gradient rising(double degree) {
     return gradient(tangent(degrees(degree)));

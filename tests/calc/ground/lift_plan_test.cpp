@@ -21,7 +21,7 @@ UnitWeight stone() {
 }
 
 /// Stone over the crowns, initial and general backfill.
-LiftLayers layers() {
+LiftLayers layers_over_crown() {
     return {
         {m(0.16), stone(), m(0.16)}, {m(0.30), kn_per_m3(19), m(0.15)}, {m(0.35), kn_per_m3(19), m(0.15)}};
 }
@@ -35,7 +35,7 @@ TEST_CASE("plan of a car park's cover: the roller is too heavy on the first lift
     };
     const Row rows[] = {{0.160, 1, 158}, {0.310, 2, 88}, {0.460, 2, 62},
                         {0.577, 3, 51},  {0.693, 3, 45}, {0.810, 3, 41}};
-    const LiftPlan plan = lift_plan(layers(), roller(), share(2));
+    const LiftPlan plan = lift_plan(layers_over_crown(), roller(), share(2));
     REQUIRE(plan.size() == std::size(rows));
     for (std::size_t i = 0; i < plan.size(); ++i) {
         const auto& [lift, layer, thickness, cover, fill, stress, total] = plan[i];
@@ -99,7 +99,7 @@ TEST_CASE("the least cover for plant is where both together press as much as all
 
 TEST_CASE("fill that is none, and vibration that lightens, are refused") {
     CHECK_THROWS_MATCHES(lift_plan({}, roller(), share(2)), Refused, refuses_domain("the fill has no layer"));
-    CHECK_THROWS_MATCHES(lift_plan(layers(), roller(), share(0.9)), Refused,
+    CHECK_THROWS_MATCHES(lift_plan(layers_over_crown(), roller(), share(0.9)), Refused,
                          refuses_domain("vibration (0.9) must be at least 1"));
     CHECK_THROWS_MATCHES(lift_plan({{m(0), stone(), m(0.2)}}, roller(), share(1)), Refused,
                          refuses_domain("thickness (0 m)"));

@@ -16,7 +16,7 @@ using namespace calc;
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 
 /// Share of q under the corner of m z by n z.
 double corner_factor(double m_ratio, double n_ratio) {

@@ -14,11 +14,11 @@ using namespace calc;
 
 namespace {
 
-const Area square_mile = m2(1609.344 * 1609.344);
+const Area one_square_mile = m2(1609.344 * 1609.344);
 
 Flow peak(double mi2, double rain, double cn, double tc, RainType type = RainType::type_ii,
           double ponds = 0) {
-    return graphical_peak(mi2 * square_mile, inches(rain), share(cn), hours(tc), type, share(ponds));
+    return graphical_peak(mi2 * one_square_mile, inches(rain), share(cn), hours(tc), type, share(ponds));
 }
 /// qu in ft3/s per mi2 and in.
 double unit_peak(double rain, double cn, double tc, RainType type) {

@@ -12,7 +12,7 @@ using namespace calc;
 
 namespace {
 
-Speed cm_per_h(double value) {
+Speed centimetres_per_hour(double value) {
     return mm_per_h(10 * value);
 }
 
@@ -21,7 +21,8 @@ Speed cm_per_h(double value) {
 TEST_CASE("ponding of Chow, Maidment and Mays, Example 4.4.1", "[published]") {
     // Silt loam, K 0.65 cm/h, N = 5.68 cm (from memory): 1 cm/h ponds after 10.5 h, 5 cm/h after 0.17 h.
     const auto ponds = [](double rain) {
-        return ponding_time(cm_per_h(0.65), cm(16.7), share(5.68 / 16.7), cm_per_h(rain));
+        return ponding_time(centimetres_per_hour(0.65), cm(16.7), share(5.68 / 16.7),
+                            centimetres_per_hour(rain));
     };
     CHECK_THAT(ponds(1), is_within(hours(10.5), hours(0.05)));
     CHECK_THAT(ponds(5), is_within(hours(0.17), hours(0.005)));
@@ -29,7 +30,7 @@ TEST_CASE("ponding of Chow, Maidment and Mays, Example 4.4.1", "[published]") {
     CHECK_THAT(ponds(5), is_near(hours(0.169747), 3e-6));
     // The open textbook Rain or Shine, sec. 6.5 (inputs seen): K 0.65, psi 17, dtheta 0.34, 1.5
     // cm/h: 2.9466667 h (math).
-    CHECK_THAT(ponding_time(cm_per_h(0.65), cm(17), share(0.34), cm_per_h(1.5)),
+    CHECK_THAT(ponding_time(centimetres_per_hour(0.65), cm(17), share(0.34), centimetres_per_hour(1.5)),
                is_near(hours(2.9466667), 1e-7));
 }
 
@@ -40,10 +41,11 @@ TEST_CASE("what soaks in after ponding (GSL Runge-Kutta, and recomputed figures)
     // Sandy loam and silt loam of Rawls, Brakensiek and Miller (1983) (math).
     for (const Row& row : {Row{1.09, 11.01, 0.2472, 3, 2, 0.517735162, 4.652985685},
                            Row{0.65, 16.68, 0.34, 2.5, 3, 0.797033514, 5.624425464}}) {
-        CHECK_THAT(ponding_time(cm_per_h(row.k), cm(row.psi), share(row.deficit), cm_per_h(row.rain)),
+        CHECK_THAT(ponding_time(centimetres_per_hour(row.k), cm(row.psi), share(row.deficit),
+                                centimetres_per_hour(row.rain)),
                    is_near(hours(row.ponds), 1e-8));
-        const Length soaked = rain_infiltration(cm_per_h(row.k), cm(row.psi), share(row.deficit),
-                                                cm_per_h(row.rain), hours(row.time));
+        const Length soaked = rain_infiltration(centimetres_per_hour(row.k), cm(row.psi), share(row.deficit),
+                                                centimetres_per_hour(row.rain), hours(row.time));
         CHECK_THAT(soaked, is_near(cm(row.infiltrated), 1e-8));
         // dF/dt = K (1 + N/F) from what is in the ground when it ponds; cm and h.
         const auto rate = [&](double, double f) { return row.k * (1 + row.psi * row.deficit / f); };
@@ -54,7 +56,7 @@ TEST_CASE("what soaks in after ponding (GSL Runge-Kutta, and recomputed figures)
 TEST_CASE("all of the rain soaks in until it ponds; never more than it would under water from the start") {
     Random random;
     for (int i = 0; i < 300; ++i) {
-        const Speed k = cm_per_h(random.between(0.03, 12));
+        const Speed k = centimetres_per_hour(random.between(0.03, 12));
         const Length psi = cm(random.between(5, 32));
         const Share deficit = share(random.between(0.05, 0.45));
         const Speed rain = k * random.between(1.05, 10);
@@ -69,13 +71,15 @@ TEST_CASE("all of the rain soaks in until it ponds; never more than it would und
         REQUIRE(soaked(3) <= green_ampt_infiltration(k, psi, deficit, 3.0 * ponds));
         REQUIRE(rain_infiltration(k, psi, deficit, 0.9 * k, ponds) == 0.9 * k * ponds);
     }
-    CHECK_THAT(rain_infiltration(cm_per_h(1), cm(0), share(0.3), cm_per_h(4), hours(2)), is_near(cm(2)));
-    CHECK(ponding_time(cm_per_h(1), cm(10), share(0), cm_per_h(4)) == s(0));
+    CHECK_THAT(
+        rain_infiltration(centimetres_per_hour(1), cm(0), share(0.3), centimetres_per_hour(4), hours(2)),
+        is_near(cm(2)));
+    CHECK(ponding_time(centimetres_per_hour(1), cm(10), share(0), centimetres_per_hour(4)) == s(0));
 }
 
 TEST_CASE("ponding that cannot be is refused") {
     const auto ponds = [](double k, double psi, double deficit, double rain) {
-        return ponding_time(cm_per_h(k), cm(psi), share(deficit), cm_per_h(rain));
+        return ponding_time(centimetres_per_hour(k), cm(psi), share(deficit), centimetres_per_hour(rain));
     };
     CHECK_THROWS_MATCHES(ponds(1, 10, 0.3, 1), Refused,
                          has_no_answer("the ground never ponds: rain (10 mm/h) must exceed"));
@@ -83,8 +87,9 @@ TEST_CASE("ponding that cannot be is refused") {
     CHECK_THROWS_MATCHES(ponds(1, -1, 0.3, 2), Refused, refuses_domain("suction (-0.01 m)"));
     CHECK_THROWS_MATCHES(ponds(1, 10, 1.3, 2), Refused, refuses_domain("moisture deficit (1.3)"));
     CHECK_THROWS_MATCHES(ponds(1, 10, 0.3, 0), Refused, refuses_domain("rain (0"));
-    CHECK_THROWS_MATCHES(rain_infiltration(cm_per_h(1), cm(10), share(0.3), cm_per_h(2), s(-1)), Refused,
-                         refuses_domain("time"));
+    CHECK_THROWS_MATCHES(
+        rain_infiltration(centimetres_per_hour(1), cm(10), share(0.3), centimetres_per_hour(2), s(-1)),
+        Refused, refuses_domain("time"));
 }
 
 }  // namespace undercroft::tests

@@ -11,7 +11,7 @@ using namespace calc;
 namespace {
 
 const Share all_runs_off = share(1);
-const Area hectare = m2(1e4);
+const Area one_hectare = m2(1e4);
 
 /// Rows of a law of the duration (min) in mm/h, `ratio` apart.
 template <class Law>
@@ -21,7 +21,7 @@ RainTable table_of(const Law& law, double from, double to, double ratio) {
     return table;
 }
 
-RainTable random_rain(Random& random) {
+RainTable random_table_rain(Random& random) {
     RainTable table;
     double depth =
         random.between(2, 10);  // mm, growing by fits and starts, so that there are several summits
@@ -61,11 +61,11 @@ TEST_CASE("the summit of a power law lies between the rows and is found (closed 
         const double summit = s(random.between(400, 100000)).value();
         const double q = (1 - c) * k * std::pow(summit, -c);
         const double largest = k * std::pow(summit, 1 - c) - q * summit;
-        REQUIRE_THAT(storage_required(rain, all_runs_off, hectare, m3_per_s(q), std::nullopt),
+        REQUIRE_THAT(storage_required(rain, all_runs_off, one_hectare, m3_per_s(q), std::nullopt),
                      is_near(m3(largest), 1e-11));
         // With the release averaged over the limbs half of it acts on td, half on tc.
         const Time tc = s(300);
-        REQUIRE_THAT(storage_required(rain, all_runs_off, hectare, m3_per_s(2 * q), tc),
+        REQUIRE_THAT(storage_required(rain, all_runs_off, one_hectare, m3_per_s(2 * q), tc),
                      is_near(m3(largest - q * tc.value()), 1e-11));
     }
 }
@@ -106,7 +106,7 @@ TEST_CASE("two summits between the same rows, one on each side of the time of co
         const double before = k * std::pow(t1, 1 - c) - q * t1;
         const double after = k * std::pow(t2, 1 - c) - q * (t2 + tc) / 2;
         CAPTURE(i, before, after);
-        REQUIRE_THAT(storage_required(rain, all_runs_off, hectare, m3_per_s(q), s(tc)),
+        REQUIRE_THAT(storage_required(rain, all_runs_off, one_hectare, m3_per_s(q), s(tc)),
                      is_near(m3(std::max(before, after)), 1e-11));
         if (before > after) ++early;
     }
@@ -121,8 +121,8 @@ TEST_CASE("without release all the rain of the longest duration is stored") {
         for (double t = 5; t < 3000; t *= random.between(1.3, 3))
             rain.emplace_back(minutes(t), mm_per_h(900 * std::pow(t, -0.7)));
         const auto& [longest, intensity] = rain.back();
-        REQUIRE_THAT(storage_required(rain, all_runs_off, hectare, m3_per_s(0), std::nullopt),
-                     is_near(Volume(intensity * hectare * longest), 1e-14));
+        REQUIRE_THAT(storage_required(rain, all_runs_off, one_hectare, m3_per_s(0), std::nullopt),
+                     is_near(Volume(intensity * one_hectare * longest), 1e-14));
     }
 }
 
@@ -131,21 +131,21 @@ TEST_CASE("no duration between the rows needs more: every summit is looked at") 
     constexpr int durations = 20000;
     int between_rows = 0;
     for (int i = 0; i < 150; ++i) {
-        const RainTable rain = random_rain(random);
+        const RainTable rain = random_table_rain(random);
         const RainCurve curve(rain);
         const Time first = curve.shortest();
         const Time last = curve.longest();
         const Flow release = m3_per_s(random.between(0, 0.08));
         const std::optional<Time> tc = random_time(random);
-        const double required = storage_required(rain, all_runs_off, hectare, release, tc).value();
+        const double required = storage_required(rain, all_runs_off, one_hectare, release, tc).value();
         double best = 0;
         double best_at_rows = 0;
         for (int k = 0; k <= durations; ++k) {
             const Time t = s(first.value() * std::pow(last / first, k / double(durations)));
-            best = std::max(best, shortfall(curve, std::clamp(t, first, last), hectare, release, tc));
+            best = std::max(best, shortfall(curve, std::clamp(t, first, last), one_hectare, release, tc));
         }
         for (const auto& [t, intensity] : rain)
-            best_at_rows = std::max(best_at_rows, shortfall(curve, t, hectare, release, tc));
+            best_at_rows = std::max(best_at_rows, shortfall(curve, t, one_hectare, release, tc));
         best = std::max(best, best_at_rows);
         CAPTURE(i, required, best);
         REQUIRE(required >= best * (1 - 1e-12));
@@ -158,47 +158,49 @@ TEST_CASE("no duration between the rows needs more: every summit is looked at") 
 TEST_CASE("a storm shorter than the time of concentration releases no more than is permitted") {
     const RainTable rain = {{minutes(5), mm_per_h(120)}, {minutes(10), mm_per_h(1)}};
     // Guo (1999): the factor is at most 1. 120 mm/h for 5 min on 1 ha is 100 m3, the release 6 m3.
-    CHECK_THAT(storage_required(rain, all_runs_off, hectare, m3_per_s(0.02), minutes(8)), is_near(m3(94)));
-    CHECK_THAT(storage_required(rain, all_runs_off, hectare, m3_per_s(0.02), std::nullopt), is_near(m3(94)));
+    CHECK_THAT(storage_required(rain, all_runs_off, one_hectare, m3_per_s(0.02), minutes(8)),
+               is_near(m3(94)));
+    CHECK_THAT(storage_required(rain, all_runs_off, one_hectare, m3_per_s(0.02), std::nullopt),
+               is_near(m3(94)));
 }
 
 TEST_CASE("more storage for more area or runoff, less for more release, none when all may pass") {
     Random random;
     for (int i = 0; i < 100; ++i) {
-        const RainTable rain = random_rain(random);
+        const RainTable rain = random_table_rain(random);
         const Flow release = m3_per_s(random.between(0.005, 0.05));
         const auto required = [&](double c, Area area, Flow q) {
             return storage_required(rain, share(c), area, q, std::nullopt);
         };
-        const Volume base = required(0.5, hectare, release);
-        REQUIRE(required(0.6, hectare, release) >= base);
-        REQUIRE(required(0.5, 1.2 * hectare, release) >= base);
-        REQUIRE(required(0.5, hectare, 1.2 * release) <= base);
-        REQUIRE_THAT(required(0.5, 2.0 * hectare, 2.0 * release), is_near(Volume(2.0 * base), 1e-9));
+        const Volume base = required(0.5, one_hectare, release);
+        REQUIRE(required(0.6, one_hectare, release) >= base);
+        REQUIRE(required(0.5, 1.2 * one_hectare, release) >= base);
+        REQUIRE(required(0.5, one_hectare, 1.2 * release) <= base);
+        REQUIRE_THAT(required(0.5, 2.0 * one_hectare, 2.0 * release), is_near(Volume(2.0 * base), 1e-9));
     }
-    const RainTable rain = random_rain(random);
-    CHECK(storage_required(rain, share(0.5), hectare, m3_per_s(100), std::nullopt) == m3(0));
+    const RainTable rain = random_table_rain(random);
+    CHECK(storage_required(rain, share(0.5), one_hectare, m3_per_s(100), std::nullopt) == m3(0));
 }
 
 TEST_CASE("the table of durations balances row by row, and its largest is what is required") {
     Random random;
     for (int i = 0; i < 100; ++i) {
-        const RainTable rain = random_rain(random);
+        const RainTable rain = random_table_rain(random);
         const Flow release = m3_per_s(random.between(0.001, 0.05));
         const std::optional<Time> tc = random_time(random);
-        const StorageDurations table = storage_durations(rain, share(0.8), hectare, release, tc);
+        const StorageDurations table = storage_durations(rain, share(0.8), one_hectare, release, tc);
         Volume largest = m3(0);
         for (std::size_t r = 0; r < table.size(); ++r) {
             const auto& [duration, intensity, inflow, released, stored] = table[r];
             if (r > 0) REQUIRE(duration > std::get<0>(table[r - 1]));
-            REQUIRE_THAT(inflow, is_near(Volume(0.8 * intensity * hectare * duration)));
+            REQUIRE_THAT(inflow, is_near(Volume(0.8 * intensity * one_hectare * duration)));
             REQUIRE((inflow - released - stored).value() == Approx(0).margin(1e-9));
             REQUIRE(released <= release * duration * (1 + 1e-12));
             REQUIRE(stored >= m3(0));
             largest = std::max(largest, stored);
         }
         REQUIRE(table.size() <= rain.size() + 1);
-        REQUIRE_THAT(largest, is_near(storage_required(rain, share(0.8), hectare, release, tc)));
+        REQUIRE_THAT(largest, is_near(storage_required(rain, share(0.8), one_hectare, release, tc)));
     }
 }
 

@@ -13,14 +13,14 @@ using namespace calc;
 
 namespace {
 
-struct Row {
+struct RoutedRow {
     Time time;
     Flow inflow;
     Length depth;
     Volume stored;
     Flow outflow;
 };
-Row row(const RoutedTable& table, std::size_t i) {
+RoutedRow row(const RoutedTable& table, std::size_t i) {
     const auto& [time, inflow, depth, stored, outflow] = table[i];
     return {time, inflow, depth, stored, outflow};
 }
@@ -44,8 +44,8 @@ Volume greatest_stored(const RoutedTable& table) {
 /// In of every step less out of every step is what the storage gained, to 1e-9 of what moved or is there.
 void require_balance(const RoutedTable& table) {
     for (std::size_t i = 1; i < table.size(); ++i) {
-        const Row a = row(table, i - 1);
-        const Row b = row(table, i);
+        const RoutedRow a = row(table, i - 1);
+        const RoutedRow b = row(table, i);
         REQUIRE(b.time > a.time);
         const Volume in = (a.inflow + b.inflow) / 2.0 * (b.time - a.time);
         const Volume out = (a.outflow + b.outflow) / 2.0 * (b.time - a.time);
@@ -127,7 +127,7 @@ TEST_CASE("the published pond, row by row at its own step", "[published]") {
     REQUIRE(table.size() > std::size(rows));
     for (std::size_t i = 0; i < std::size(rows); ++i) {
         const Printed& printed = rows[i];
-        const Row routed = row(table, i);
+        const RoutedRow routed = row(table, i);
         CAPTURE(printed.minute);
         CHECK_THAT(routed.time, is_within(minutes(printed.minute), s(1e-9)));
         CHECK_THAT(routed.outflow, is_within(cfs(printed.outflow), cfs(0.05)));
@@ -186,7 +186,7 @@ TEST_CASE("a tank that empties through an orifice, whatever the step", "[publish
     for (const double step : {60.0, 600.0, 1800.0}) {
         CAPTURE(step);
         const RoutedTable table = route_pool(none, storage, rating, s(step), m(2));
-        const Row hour = row(table, static_cast<std::size_t>(3600 / step));
+        const RoutedRow hour = row(table, static_cast<std::size_t>(3600 / step));
         CHECK_THAT(hour.time, is_near(s(3600)));
         CHECK_THAT(hour.depth, is_near(m(0.20926327289), 1e-7));
         CHECK_THAT(hour.outflow, is_near(m3_per_s(0.0121575834321), 1e-7));
@@ -297,19 +297,19 @@ TEST_CASE("the table runs on until the bed is empty, or 10 times the inflow is o
         const RoutedTable table = route_pool(inflow, storage, rating, minutes(1), m(0));
         return row(table, table.size() - 1);
     };
-    const Row fast = last({{m(0), m3_per_s(0)}, {m(1), m3_per_s(0.2)}});
+    const RoutedRow fast = last({{m(0), m3_per_s(0)}, {m(1), m3_per_s(0.2)}});
     CHECK(fast.time < minutes(200));
     CHECK(fast.time > minutes(20));
     CHECK(fast.stored < m3(0.012));
-    const Row slow = last({{m(0), m3_per_s(0)}, {m(1), m3_per_s(0.001)}});
+    const RoutedRow slow = last({{m(0), m3_per_s(0)}, {m(1), m3_per_s(0.001)}});
     CHECK_THAT(slow.time, is_near(minutes(200)));
     CHECK(slow.stored > m3(5));
     // What stands below the outlet never leaves: no reason to go on.
-    const Row dead = last({{m(0), m3_per_s(0)}, {m(0.5), m3_per_s(0)}, {m(1), m3_per_s(0.2)}});
+    const RoutedRow dead = last({{m(0), m3_per_s(0)}, {m(0.5), m3_per_s(0)}, {m(1), m3_per_s(0.2)}});
     CHECK_THAT(dead.time, is_near(minutes(20)));
     CHECK_THAT(dead.stored, is_near(m3(12)));
     // Nor is there any without an outlet, wherever the rating has rows.
-    const Row shut = last({{m(0), m3_per_s(0)}, {m(0.05), m3_per_s(0)}, {m(1), m3_per_s(0)}});
+    const RoutedRow shut = last({{m(0), m3_per_s(0)}, {m(0.05), m3_per_s(0)}, {m(1), m3_per_s(0)}});
     CHECK_THAT(shut.time, is_near(minutes(20)));
     CHECK_THAT(shut.stored, is_near(m3(12)));
 }
@@ -440,8 +440,8 @@ TEST_CASE("what finds no room is what came in less what went out and what is the
         CAPTURE(i, step.value());
         Volume missing = m3(0);
         for (std::size_t r = 1; r < run.rows.size(); ++r) {
-            const Row a = row(run.rows, r - 1);
-            const Row b = row(run.rows, r);
+            const RoutedRow a = row(run.rows, r - 1);
+            const RoutedRow b = row(run.rows, r);
             const Time dt = b.time - a.time;
             const Volume lost =
                 (a.inflow + b.inflow - a.outflow - b.outflow) / 2.0 * dt - (b.stored - a.stored);

@@ -20,7 +20,7 @@ Length depth_after(double duration_h, double intensity_mm_h, double rate_mm_h = 
     return soakage_depth(storm, m2(1000), m(12), m(5), share(0.4), mm_per_h(rate_mm_h), share(1));
 }
 
-RainTable random_rain(Random& random) {
+RainTable random_soaked_rain(Random& random) {
     RainTable rain;
     double intensity = 150;
     for (double t = 5; t < 3000; t *= random.between(1.3, 3)) {
@@ -126,7 +126,7 @@ TEST_CASE("the deepest water over all durations, between the rows too") {
     Random random;
     int between_rows = 0;
     for (int i = 0; i < 150; ++i) {
-        const RainTable rain = random_rain(random);
+        const RainTable rain = random_soaked_rain(random);
         const double rate = random.between(2, 100);
         const double width = random.between(2, 12);
         const auto deepest = [&](const RainTable& table) {
@@ -157,7 +157,7 @@ TEST_CASE("the deepest water over all durations, between the rows too") {
 TEST_CASE("more rain, less soakage or a larger safety factor make it deeper and slower") {
     Random random;
     for (int i = 0; i < 100; ++i) {
-        const RainTable rain = random_rain(random);
+        const RainTable rain = random_soaked_rain(random);
         const auto depth = [&](double drained, double rate, double safety) {
             return soakage_depth(rain, m2(drained), m(15), m(6), share(0.4), mm_per_h(rate), share(safety));
         };

@@ -58,7 +58,7 @@ Hydrograph random_inflow(Random& random, double scale) {
     return inflow;
 }
 
-Volume volume_of(const Hydrograph& inflow) {
+Volume volume_flown(const Hydrograph& inflow) {
     Volume volume = m3(0);
     for (std::size_t i = 1; i < inflow.size(); ++i)
         volume += (std::get<1>(inflow[i - 1]) + std::get<1>(inflow[i])) / 2.0 *
@@ -215,7 +215,7 @@ TEST_CASE("water is neither made nor lost, in any bed, with ponding and without"
         for (std::size_t r = 1; r < fine.size(); ++r)
             out += (std::get<4>(fine[r - 1]) + std::get<4>(fine[r])) / 2.0 *
                    (std::get<0>(fine[r]) - std::get<0>(fine[r - 1]));
-        const Volume in = volume_of(inflow);
+        const Volume in = volume_flown(inflow);
         const Volume gained = std::get<3>(fine.back()) - std::get<3>(fine.front());
         const Volume spilled = std::get<5>(fine.back());
         CAPTURE(i);

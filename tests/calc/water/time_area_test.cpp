@@ -12,15 +12,15 @@ using namespace calc;
 
 namespace {
 
-const Area hectare = m2(1e4);
+const Area catchment_hectare = m2(1e4);
 
 /// Steady rain in each step.
 Hyetograph rain_of(const std::vector<double>& mm_per_hour, double step) {
-    Hyetograph storm = {{s(0), m(0)}};
+    Hyetograph rain = {{s(0), m(0)}};
     for (const double i : mm_per_hour)
-        storm.emplace_back(std::get<0>(storm.back()) + minutes(step),
-                           std::get<1>(storm.back()) + mm_per_h(i) * minutes(step));
-    return storm;
+        rain.emplace_back(std::get<0>(rain.back()) + minutes(step),
+                          std::get<1>(rain.back()) + mm_per_h(i) * minutes(step));
+    return rain;
 }
 
 Flow flow_at(const Hydrograph& table, double minute) {
@@ -32,7 +32,7 @@ Flow flow_at(const Hydrograph& table, double minute) {
     return m3_per_s(0);
 }
 
-Volume volume_of(const Hydrograph& table) {
+Volume volume_run_off(const Hydrograph& table) {
     Volume volume = m3(0);
     for (std::size_t i = 1; i < table.size(); ++i) {
         const auto& [t1, q1] = table[i - 1];
@@ -48,9 +48,9 @@ Volume volume_of(const Hydrograph& table) {
 TEST_CASE("steady rain gives the trapezoid of the modified rational method") {
     // C 0.7, A 2 ha, tc 15 min, 40 mm/h: C i A = 0.155556 m3/s (math).
     const Hydrograph long_rain =
-        time_area_hydrograph(share(0.7), 2.0 * hectare, rain_of({40}, 30), minutes(15));
+        time_area_hydrograph(share(0.7), 2.0 * catchment_hectare, rain_of({40}, 30), minutes(15));
     const Hydrograph short_rain =
-        time_area_hydrograph(share(0.7), 2.0 * hectare, rain_of({40}, 10), minutes(15));
+        time_area_hydrograph(share(0.7), 2.0 * catchment_hectare, rain_of({40}, 10), minutes(15));
     for (const auto& [minute, flow] : {std::pair{0., 0.},
                                        {5, 0.051852},
                                        {10, 0.103704},
@@ -67,9 +67,10 @@ TEST_CASE("steady rain gives the trapezoid of the modified rational method") {
     for (int i = 0; i < 200; ++i) {
         const double td = random.between(1, 200);
         const double tc = random.between(1, 100);
-        const Hydrograph area = time_area_hydrograph(share(0.6), hectare, rain_of({50}, td), minutes(tc));
-        for (const auto& [time, flow] : rational_hydrograph(share(0.6), hectare, mm_per_h(50), minutes(td),
-                                                            minutes(tc), minutes(td / 7)))
+        const Hydrograph area =
+            time_area_hydrograph(share(0.6), catchment_hectare, rain_of({50}, td), minutes(tc));
+        for (const auto& [time, flow] : rational_hydrograph(share(0.6), catchment_hectare, mm_per_h(50),
+                                                            minutes(td), minutes(tc), minutes(td / 7)))
             REQUIRE_THAT(flow_at(area, time.value() / 60), is_within(flow, m3_per_s(1e-12)));
     }
 }
@@ -77,12 +78,12 @@ TEST_CASE("steady rain gives the trapezoid of the modified rational method") {
 TEST_CASE("a storm of five steps, with a time of concentration that divides them and one that does not") {
     // C 0.8, A 1.5 ha; 12, 30, 60, 24, 6 mm/h in 10-min steps (math): 264 m3.
     const Hyetograph storm = rain_of({12, 30, 60, 24, 6}, 10);
-    const Hydrograph twenty = time_area_hydrograph(share(0.8), 1.5 * hectare, storm, minutes(20));
+    const Hydrograph twenty = time_area_hydrograph(share(0.8), 1.5 * catchment_hectare, storm, minutes(20));
     for (const auto& [minute, flow] :
          {std::pair{10., 0.02}, {20, 0.07}, {30, 0.15}, {40, 0.14}, {50, 0.05}, {60, 0.01}, {70, 0}})
         CHECK_THAT(flow_at(twenty, minute), is_within(m3_per_s(flow), m3_per_s(1e-9)));
-    CHECK_THAT(volume_of(twenty), is_near(m3(264)));
-    const Hydrograph fifteen = time_area_hydrograph(share(0.8), 1.5 * hectare, storm, minutes(15));
+    CHECK_THAT(volume_run_off(twenty), is_near(m3(264)));
+    const Hydrograph fifteen = time_area_hydrograph(share(0.8), 1.5 * catchment_hectare, storm, minutes(15));
     for (const auto& [minute, flow] : {std::pair{5., 0.013333},
                                        {10, 0.026667},
                                        {15, 0.06},
@@ -97,7 +98,7 @@ TEST_CASE("a storm of five steps, with a time of concentration that divides them
                                        {60, 0.006667},
                                        {65, 0}})
         CHECK_THAT(flow_at(fifteen, minute), is_within(m3_per_s(flow), m3_per_s(6e-7)));
-    CHECK_THAT(volume_of(fifteen), is_near(m3(264)));
+    CHECK_THAT(volume_run_off(fifteen), is_near(m3(264)));
     // US: C 0.8, 4 ac, tc 20 min; 1.2, 3.0, 6.0, 2.4, 0.6 in/h, with 43560/43200.
     const Hydrograph us = time_area_hydrograph(
         share(0.8), 4.0 * 43560.0 * ft(1) * ft(1),
@@ -119,7 +120,7 @@ TEST_CASE(
         const RainLosses losses = {mm(random.whole(0, 1) * random.between(0, 10)),
                                    mm_per_h(random.whole(0, 1) * random.between(0, 20))};
         const Hydrograph table =
-            time_area_hydrograph(share(0.7), hectare, rain_of(rain, step), minutes(tc), losses);
+            time_area_hydrograph(share(0.7), catchment_hectare, rain_of(rain, step), minutes(tc), losses);
         // By minutes of a thousandth of a step: initial loss first, continuing loss then.
         double kept = losses.initial.value();
         double excess = 0;
@@ -135,15 +136,15 @@ TEST_CASE(
                     0.0, fallen - initial - wet_share * (losses.continuing * minutes(step / fine)).value());
             }
         CAPTURE(i, losses.initial.value(), losses.continuing.value());
-        REQUIRE_THAT(volume_of(table),
-                     is_within(Volume(0.7 * hectare * m(excess)), m3(1e-9 + 1e-9 * excess * 7000)));
+        REQUIRE_THAT(volume_run_off(table),
+                     is_within(Volume(0.7 * catchment_hectare * m(excess)), m3(1e-9 + 1e-9 * excess * 7000)));
         for (const auto& [time, flow] : table) REQUIRE(flow >= m3_per_s(0));
         REQUIRE(std::get<1>(table.back()) == m3_per_s(0));
     }
     // Nothing runs off while the ground takes all.
-    const Hydrograph dry =
-        time_area_hydrograph(share(0.7), hectare, rain_of({10, 20}, 10), minutes(10), {mm(50), mm_per_h(0)});
-    CHECK(volume_of(dry) == m3(0));
+    const Hydrograph dry = time_area_hydrograph(share(0.7), catchment_hectare, rain_of({10, 20}, 10),
+                                                minutes(10), {mm(50), mm_per_h(0)});
+    CHECK(volume_run_off(dry) == m3(0));
 }
 
 TEST_CASE("time-area runoff that cannot be is refused") {

@@ -11,11 +11,11 @@ using namespace calc;
 namespace {
 
 constexpr double pound = 0.45359237;
-Mass kg(double value) {
+Mass kilograms(double value) {
     return Mass::from_value(value);
 }
 Mass lb(double value) {
-    return kg(pound * value);
+    return kilograms(pound * value);
 }
 
 TeamLift one_metric() {
@@ -66,9 +66,9 @@ TEST_CASE("on its limits the method still gives the published weights, in inches
     CHECK_THAT(limit([](Lift& l) { l.vertical = inches(70); }), is_near(lb(35.7)));
     CHECK_THAT(limit([](Lift& l) { l.travel = inches(70); }), is_within(lb(43.131429), lb(1e-6)));
     CHECK_THAT(limit([](Lift& l) { l.asymmetry = degrees(135); }), is_near(lb(28.968)));
-    CHECK(limit([](Lift& l) { l.horizontal = inches(25.0001); }) == kg(0));
-    CHECK(limit([](Lift& l) { l.vertical = inches(70.0001); }) == kg(0));
-    CHECK(limit([](Lift& l) { l.travel = inches(70.0001); }) == kg(0));
+    CHECK(limit([](Lift& l) { l.horizontal = inches(25.0001); }) == kilograms(0));
+    CHECK(limit([](Lift& l) { l.vertical = inches(70.0001); }) == kilograms(0));
+    CHECK(limit([](Lift& l) { l.travel = inches(70.0001); }) == kilograms(0));
     // FM between rows: 2.4 a minute lies between .91 and .88.
     CHECK_THAT(limit([](Lift& l) { l.per_minute = count(2.4); }), is_near(lb(51 * 0.898), 1e-12));
     // Knuckles at 30 in: fair counts 0.95 below.
@@ -84,12 +84,12 @@ TEST_CASE("on its limits the method still gives the published weights, in inches
 
 TEST_CASE("setting a unit down low allows less than picking it up does") {
     // By hand, metric: 14.8 kg where it is set down at 0.45 m, 9.2 kg at 0.15 m with the hands 0.40 m away.
-    CHECK_THAT(team_limit(one_metric()), is_within(kg(14.7867), kg(5e-5)));
+    CHECK_THAT(team_limit(one_metric()), is_within(kilograms(14.7867), kilograms(5e-5)));
     TeamLift low = one_metric();
     low.end = {cm(40), cm(15), degrees(0)};
-    CHECK_THAT(team_limit(low), is_within(kg(9.2205), kg(5e-5)));
+    CHECK_THAT(team_limit(low), is_within(kilograms(9.2205), kilograms(5e-5)));
     low.persons = count(2);
-    CHECK_THAT(team_limit(low), is_within(kg(2 * 9.2205 * 2 / 3), kg(1e-4)));
+    CHECK_THAT(team_limit(low), is_within(kilograms(2 * 9.2205 * 2 / 3), kilograms(1e-4)));
 }
 
 TEST_CASE("a team lifts less than the sum of its members", "[published]") {
@@ -102,7 +102,7 @@ TEST_CASE("a team lifts less than the sum of its members", "[published]") {
     };
     const Mass one = team(1);
     CHECK_THAT(team(2), is_near(one * (4.0 / 3)));
-    CHECK_THAT(team(2) / one * kg(50), is_within(kg(66), kg(0.7)));
+    CHECK_THAT(team(2) / one * kilograms(50), is_within(kilograms(66), kilograms(0.7)));
     CHECK_THAT(team(3), is_near(one * 1.5));
     CHECK_THROWS_MATCHES(team(4), Refused, has_no_answer("more than three: lift it by plant"));
     CHECK_THROWS_MATCHES(team(0), Refused, refuses_domain("persons"));
@@ -129,7 +129,7 @@ TEST_CASE("a team's limit is one person's at the worse end") {
             handling_limit({lift.start.horizontal, lift.start.vertical, travel, lift.start.asymmetry,
                             lift.per_minute, lift.duration, lift.coupling, form});
         REQUIRE(team_limit(lift) <= at_start);
-        REQUIRE(team_limit(lift) >= kg(0));
+        REQUIRE(team_limit(lift) >= kilograms(0));
         TeamLift same = lift;
         same.end = lift.start;
         REQUIRE_THAT(team_limit(same), is_near(handling_limit({lift.start.horizontal, lift.start.vertical,
@@ -143,7 +143,7 @@ TEST_CASE("a limit of 0 says which reach was passed") {
     const auto reach = [&](auto change) {
         Lift lift = fair;
         change(lift);
-        REQUIRE(handling_limit(lift) == kg(0));
+        REQUIRE(handling_limit(lift) == kilograms(0));
         return handling_reach(lift);
     };
     using Catch::Contains;
