@@ -11,9 +11,11 @@
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/util/thePathSettings.hpp>
 
+#include <future>
 #include <optional>
 #include <rtl/uri.hxx>
 
+#include "addin/audit/book/book_json.hpp"
 #include "addin/audit/book/template_match.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/uno/audit_record.hpp"
@@ -121,22 +123,34 @@ private:
     Reference<css::document::XUndoManager> manager_;
 };
 
-/// What the file holds; where that cannot be read - encrypted, moved, deleted - the results of what is open.
-FileContents contents_of(const Reference<css::uno::XComponentContext>& context, const AuditWanted& wanted) {
-    FileContents contents;
-    if (wanted.file.isEmpty()) {
-        contents.not_read = "the workbook was changed since it was saved";
-    } else {
-        try {
-            contents = read_file(context, wanted.file);
-        } catch (const css::uno::Exception&) {
-            contents = {};
-            contents.not_read = "the file cannot be read beside the office: it may be encrypted or moved";
-        }
+/// What the file holds, read beside what the office does meanwhile.
+class FileReading {
+public:
+    FileReading(const Reference<css::uno::XComponentContext>& context, const rtl::OUString& url) {
+        if (!url.isEmpty())
+            contents_ = std::async(std::launch::async, [context, url] { return read_file(context, url); });
     }
-    if (!contents.not_read.empty()) contents.stored = audit::results_of(read_book(wanted.document));
-    return contents;
-}
+
+    /// \param shown the results of what is open: they count where the file cannot be read - encrypted, moved,
+    /// deleted - or is not what is open.
+    FileContents contents(audit::StoredValues shown) {
+        FileContents read;
+        if (!contents_.valid()) {
+            read.not_read = "the workbook was changed since it was saved";
+        } else {
+            try {
+                read = contents_.get();
+            } catch (const css::uno::Exception&) {
+                read.not_read = "the file cannot be read beside the office: it may be encrypted or moved";
+            }
+        }
+        if (!read.not_read.empty()) read.stored = std::move(shown);
+        return read;
+    }
+
+private:
+    std::future<FileContents> contents_;
+};
 
 /// `bed A.ods` of `file:///jobs/bed%20A.ods`
 std::string name_of_file(const rtl::OUString& url) {
@@ -160,11 +174,20 @@ std::vector<std::string> not_checked(const FileContents& contents, bool has_temp
 
 }  // namespace
 
+std::string template_as_read(const Reference<css::uno::XComponentContext>& context,
+                             const rtl::OUString& url) {
+    const HiddenDocument document(context, url);
+    return audit::json_of({office_words(context), digest_of_file(context, url), read_book(document.get())});
+}
+
 audit::Report audit_document(const Reference<css::uno::XComponentContext>& context,
                              const AuditWanted& wanted) {
     const AuditRecord record = read_audit_record(wanted.document);
-    const FileContents contents = contents_of(context, wanted);
+    FileReading file(context, wanted.file);
+    audit::StoredValues shown = read_results(wanted.document);
+
     Reference<css::sheet::XCalculatable>(wanted.document, UNO_QUERY_THROW)->calculateAll();
+
     const audit::Book book = read_book(wanted.document);
     const rtl::OUString url = wanted.against.isEmpty() ? template_of(context, book) : wanted.against;
     std::shared_ptr<const audit::Book> against;
@@ -172,6 +195,7 @@ audit::Report audit_document(const Reference<css::uno::XComponentContext>& conte
         against = kept_template(context, url, [&] { return read_book(HiddenDocument(context, url).get()); });
     std::optional<audit::Book> earlier;
     if (!wanted.since.isEmpty()) earlier = read_book(HiddenDocument(context, wanted.since).get());
+    const FileContents contents = file.contents(std::move(shown));
     const audit::Report report =
         audit::audit_workbook({.book = book,
                                .stored = &contents.stored,

@@ -24,4 +24,8 @@ struct AuditWanted {
 [[nodiscard]] audit::Report audit_document(const css::uno::Reference<css::uno::XComponentContext>& context,
                                            const AuditWanted& wanted);
 
+/// A template as this office reads it, for the package to keep: JSON of audit::KeptBook.
+[[nodiscard]] std::string template_as_read(const css::uno::Reference<css::uno::XComponentContext>& context,
+                                           const rtl::OUString& url);
+
 }  // namespace undercroft::addin

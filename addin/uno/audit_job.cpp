@@ -25,13 +25,24 @@ public:
     Any SAL_CALL execute(const css::uno::Sequence<css::beans::NamedValue>& arguments) override {
         AuditWanted wanted;
         bool signatures_only = false;
+        bool wants_table = true;
+        bool wants_json = true;
+        rtl::OUString read;
         for (const css::beans::NamedValue& argument : arguments) {
             if (argument.Name == "Document") wanted.document.set(argument.Value, UNO_QUERY);
             if (argument.Name == "File") argument.Value >>= wanted.file;
             if (argument.Name == "Against") argument.Value >>= wanted.against;
             if (argument.Name == "Since") argument.Value >>= wanted.since;
             if (argument.Name == "Writes") argument.Value >>= wanted.writes_sheet;
+            if (argument.Name == "Table") argument.Value >>= wants_table;
+            if (argument.Name == "Json") argument.Value >>= wants_json;
+            if (argument.Name == "Template") argument.Value >>= read;
             if (argument.Name == "SignaturesOnly") argument.Value >>= signatures_only;
+        }
+        if (!read.isEmpty()) {
+            css::uno::Sequence<css::beans::NamedValue> answer(1);
+            answer.getArray()[0] = {"AsRead", Any(to_oustring(template_as_read(context_, read)))};
+            return Any(answer);
         }
         if (!wanted.document.is())
             throw css::lang::IllegalArgumentException("Document must be an open spreadsheet", *this, 0);
@@ -48,8 +59,10 @@ public:
             answer.getArray()[0] = {
                 "Findings", Any(static_cast<sal_Int32>(report.findings.size() - report.counts.accepted))};
             answer.getArray()[1] = {"Text", Any(to_oustring(audit::console_text(report)))};
-            answer.getArray()[2] = {"Table", Any(to_oustring(audit::csv_text(report)))};
-            answer.getArray()[3] = {"Json", Any(to_oustring(audit::json_text(report)))};
+            answer.getArray()[2] = {
+                "Table", Any(wants_table ? to_oustring(audit::csv_text(report)) : rtl::OUString())};
+            answer.getArray()[3] = {
+                "Json", Any(wants_json ? to_oustring(audit::json_text(report)) : rtl::OUString())};
             return Any(answer);
         } catch (const std::exception& error) {
             throw css::uno::RuntimeException(to_oustring(error.what()), *this);

@@ -77,6 +77,14 @@ Addresses content_of(const Reference<css::uno::XInterface>& range, sal_Int16 fla
     return query->queryContentCells(flags)->getRangeAddresses();
 }
 
+audit::CellValue value_of(const Any& value) {
+    const Scalar scalar = to_scalar(value);
+    if (const double* number = std::get_if<double>(&scalar)) return *number;
+    if (std::holds_alternative<std::u16string_view>(scalar))
+        return to_string(*static_cast<const rtl::OUString*>(value.getValue()));
+    return {};
+}
+
 class SheetReader {
 public:
     SheetReader(const Reference<css::sheet::XSpreadsheet>& sheet, std::int32_t place,
@@ -118,10 +126,7 @@ private:
         BookCell cell;
         cell.row = row;
         cell.column = column;
-        const Scalar scalar = to_scalar(value);
-        if (const double* number = std::get_if<double>(&scalar)) cell.value = *number;
-        if (std::holds_alternative<std::u16string_view>(scalar))
-            cell.value = to_string(*static_cast<const rtl::OUString*>(value.getValue()));
+        cell.value = value_of(value);
         // Whether it is a formula, or a text that looks like one, is found out afterwards.
         if (typed.startsWith("=") || typed.startsWith("{=")) cell.formula = to_string(typed);
         made_.cells.push_back(std::move(cell));
@@ -392,7 +397,34 @@ void read_macros(const Reference<css::sheet::XSpreadsheetDocument>& document, Bo
     std::sort(book.macros.begin(), book.macros.end());
 }
 
+void add_results(const Reference<css::sheet::XSpreadsheet>& sheet, audit::StoredValues& results) {
+    const std::string name = to_string(Reference<css::container::XNamed>(sheet, UNO_QUERY_THROW)->getName());
+    for (const css::table::CellRangeAddress& area : content_of(sheet, css::sheet::CellFlags::FORMULA)) {
+        const Reference<css::sheet::XCellRangeData> cells(
+            sheet->getCellRangeByPosition(area.StartColumn, area.StartRow, area.EndColumn, area.EndRow),
+            UNO_QUERY_THROW);
+        const Sequence<Sequence<Any>> values = cells->getDataArray();
+        for (sal_Int32 r = 0; r < values.getLength(); ++r)
+            for (sal_Int32 c = 0; c < values[r].getLength(); ++c) {
+                const sal_Int32 row = area.StartRow + r;
+                const sal_Int32 column = area.StartColumn + c;
+                audit::StoredValue result{value_of(values[r][c])};
+                result.is_error = std::holds_alternative<std::monostate>(result.value) &&
+                                  sheet->getCellByPosition(column, row)->getError() != 0;
+                results.add(name, row, column, std::move(result));
+            }
+    }
+}
+
 }  // namespace
+
+audit::StoredValues read_results(const Reference<css::sheet::XSpreadsheetDocument>& document) {
+    audit::StoredValues results;
+    const Reference<css::container::XIndexAccess> sheets(document->getSheets(), UNO_QUERY_THROW);
+    for (sal_Int32 i = 0; i < sheets->getCount(); ++i)
+        add_results(Reference<css::sheet::XSpreadsheet>(sheets->getByIndex(i), UNO_QUERY_THROW), results);
+    return results;
+}
 
 Book read_book(const Reference<css::sheet::XSpreadsheetDocument>& document) {
     Book book;

@@ -1,12 +1,9 @@
 // Audits workbooks in a headless Calc with our extension; the files themselves are never changed.
-#include <com/sun/star/beans/NamedValue.hpp>
-#include <com/sun/star/lang/XMultiComponentFactory.hpp>
-#include <com/sun/star/task/XJob.hpp>
-
 #include <algorithm>
 #include <iostream>
 #include <optional>
 
+#include "sheets/office/audit_answer.hpp"
 #include "sheets/office/outputs.hpp"
 #include "sheets/office/tool.hpp"
 #include "sheets/office/without_links.hpp"
@@ -59,36 +56,13 @@ void check_together(const Wanted& wanted) {
         throw CLI::ValidationError("--print", "must end in .pdf");
 }
 
-/// What the component's audit answers.
-class Answer {
-public:
-    Answer(const Office& office, const std::vector<css::beans::NamedValue>& asked) {
-        const Reference<css::task::XJob> job(office.context()->getServiceManager()->createInstanceWithContext(
-                                                 "undercroft.Audit", office.context()),
-                                             UNO_QUERY_THROW);
-        css::uno::Sequence<css::beans::NamedValue> arguments(static_cast<sal_Int32>(asked.size()));
-        std::copy(asked.begin(), asked.end(), arguments.getArray());
-        job->execute(arguments) >>= parts_;
-    }
-    template <class T>
-    [[nodiscard]] T get(const char* name) const {
-        T value{};
-        for (const css::beans::NamedValue& part : parts_)
-            if (part.Name.equalsAscii(name) && (part.Value >>= value)) return value;
-        throw std::runtime_error("the audit gave no answer");
-    }
-
-private:
-    css::uno::Sequence<css::beans::NamedValue> parts_;
-};
-
 /// A copy that somebody signed is kept: the signature is in no other file.
 void keep_signed(const Office& office, const fs::path& copy) {
     if (!fs::exists(copy)) return;
     sal_Int32 signatures = 0;
     try {
         const Document old = office.open_copy(copy);
-        signatures = Answer(office, {{"Document", Any(old.model())}, {"SignaturesOnly", Any(true)}})
+        signatures = AuditAnswer(office, {{"Document", Any(old.model())}, {"SignaturesOnly", Any(true)}})
                          .get<sal_Int32>("Signatures");
     } catch (const std::runtime_error&) {  // no workbook, or only a part of one
         return;
@@ -103,11 +77,13 @@ int audit(const Office& office, const Wanted& wanted, const fs::path& file) {
     if (!wanted.copy.empty()) keep_signed(office, wanted.copy);
     Outputs outputs(office);
     const Document document = office.open_copy(file);
-    const Answer answer(
+    const AuditAnswer answer(
         office, {{"Document", Any(document.model())},
                  {"File", Any(file_url(file))},
                  {"Against", Any(wanted.against.empty() ? rtl::OUString() : file_url(wanted.against))},
                  {"Since", Any(wanted.since.empty() ? rtl::OUString() : file_url(wanted.since))},
+                 {"Table", Any(!wanted.table.empty())},
+                 {"Json", Any(!wanted.json.empty())},
                  {"Writes", Any(!wanted.copy.empty())}});
     if (!wanted.table.empty()) outputs.write(wanted.table, to_utf8(answer.get<rtl::OUString>("Table")));
     if (!wanted.json.empty()) outputs.write(wanted.json, to_utf8(answer.get<rtl::OUString>("Json")));

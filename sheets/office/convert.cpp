@@ -3,6 +3,7 @@
 #include <iostream>
 #include <vector>
 
+#include "sheets/office/audit_answer.hpp"
 #include "sheets/office/errors.hpp"
 #include "sheets/office/outputs.hpp"
 #include "sheets/office/tool.hpp"
@@ -21,6 +22,7 @@ struct Wanted {
     Limits limits;
     std::vector<std::string> last;    ///< sheets
     std::vector<std::string> errors;  ///< sheets on which an error is meant
+    fs::path read;                    ///< where templates go as they are read; empty: nowhere
     std::vector<fs::path> files;      ///< from, to, from, to ...
 };
 
@@ -39,6 +41,15 @@ void check_pairs(const Wanted& wanted) {
     }
 }
 
+/// The template as the audit reads it, so that an audit need not open it.
+void keep_as_read(const Office& office, const fs::path& file, const fs::path& folder) {
+    const auto text =
+        AuditAnswer(office, {{"Template", css::uno::Any(file_url(file))}}).get<rtl::OUString>("AsRead");
+    Outputs outputs(office);
+    outputs.write(folder / (file.filename().string() + ".json"), to_utf8(text));
+    outputs.put();
+}
+
 /// \return whether no cell shows an error that is not meant.
 bool convert(const Office& office, const Wanted& wanted, const fs::path& from, const fs::path& to) {
     const Keeper::Watch watch(office.keeper());
@@ -50,6 +61,7 @@ bool convert(const Office& office, const Wanted& wanted, const fs::path& from, c
     if (to.extension() == ".ots") document.keep_rows_in_sight(heading_rows);
     document.store(outputs.beside(to));
     outputs.put();
+    if (!wanted.read.empty()) keep_as_read(office, to, wanted.read);
     auto errors = errors_of(document);
     std::erase_if(errors, [&wanted](const CellError& error) {
         return std::any_of(wanted.errors.begin(), wanted.errors.end(), [&error](const std::string& sheet) {
@@ -90,6 +102,8 @@ int main(int argc, char** argv) {
         ->allow_extra_args(false);
     app.add_option("--errors-meant", wanted.errors, "a sheet that shows errors to learn from; several")
         ->allow_extra_args(false);
+    app.add_option("--keep-read", wanted.read, "a folder for each template as the audit reads it")
+        ->check(CLI::ExistingDirectory);
     app.add_option("FROM TO", wanted.files, "a workbook and the file it becomes; several pairs")->required();
     app.callback([&wanted] {
         if (wanted.files.size() % 2 != 0)

@@ -6,9 +6,24 @@
 #include <catch2/catch.hpp>
 #include <string>
 
+#include "addin/audit/book/stored_values.hpp"
 #include "addin/audit/report/report.hpp"
 #include "tests/support/book_maker.hpp"
 #include "tests/support/mistakes.hpp"
+
+namespace undercroft::audit {
+
+/// What the formulas of a workbook show, as a file would hold it.
+[[nodiscard]] inline StoredValues results_of(const Book& book) {
+    StoredValues results;
+    for (const BookSheet& sheet : book.sheets)
+        for (const BookCell& cell : sheet.cells)
+            if (cell.is_formula())
+                results.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
+    return results;
+}
+
+}  // namespace undercroft::audit
 
 namespace undercroft::tests {
 

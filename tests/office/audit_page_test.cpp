@@ -8,6 +8,8 @@
 
 #include <boost/property_tree/json_parser.hpp>
 #include <chrono>
+#include <filesystem>
+#include <fstream>
 #include <iostream>
 #include <map>
 #include <sstream>
@@ -24,18 +26,26 @@ using sheets::Document;
 
 namespace {
 
-/// One audit of an open workbook, written on it.
-ptree audited(const Document& document, const std::string& since = {}) {
+/// One audit of an open workbook, written on it; what it answers besides only where that is wanted.
+css::uno::Sequence<css::beans::NamedValue> ask_audit(const Document& document, const std::string& since,
+                                                     bool wants_texts) {
     const auto context = the_office().context();
     const Reference<css::task::XJob> job(
         context->getServiceManager()->createInstanceWithContext("undercroft.Audit", context),
         UNO_QUERY_THROW);
-    css::uno::Sequence<css::beans::NamedValue> arguments(3);
+    css::uno::Sequence<css::beans::NamedValue> arguments(5);
     arguments.getArray()[0] = {"Document", Any(document.model())};
     arguments.getArray()[1] = {"Writes", Any(true)};
     arguments.getArray()[2] = {"Since", Any(since.empty() ? rtl::OUString() : sheets::file_url(since))};
+    arguments.getArray()[3] = {"Table", Any(wants_texts)};
+    arguments.getArray()[4] = {"Json", Any(wants_texts)};
     css::uno::Sequence<css::beans::NamedValue> answer;
     job->execute(arguments) >>= answer;
+    return answer;
+}
+
+ptree audited(const Document& document, const std::string& since = {}) {
+    const css::uno::Sequence<css::beans::NamedValue> answer = ask_audit(document, since, true);
     ptree report;
     for (const css::beans::NamedValue& part : answer) {
         rtl::OUString text;
@@ -229,7 +239,7 @@ TEST_CASE("the whole job's audit is printed on at most twelve pages, with its he
     const std::size_t before = pages_of(document);
     for (const char* turn : {"first", "again"}) {
         const auto start = std::chrono::steady_clock::now();
-        audited(document);
+        ask_audit(document, {}, false);  // as the menu does
         const double seconds =
             std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
         std::cout << "  the whole job audited in its window, " << turn << ": " << seconds << " s\n";
@@ -267,6 +277,29 @@ TEST_CASE("somebody's own sheet called Audit is audited, and not written over", 
     }
     CHECK(refusal.find("a sheet Audit of its own") != std::string::npos);
     CHECK(sheets::shown(document.cell("Audit", "A1")) == "Notes of mine");
+}
+
+TEST_CASE("what the package keeps of its templates is what the office reads of them", "[audit]") {
+    const auto context = the_office().context();
+    for (const std::string name : {"whole-job", "whole-job-us", "storage", "takeoff-us"}) {
+        CAPTURE(name);
+        const std::filesystem::path package = std::filesystem::path(EXTENSIONS_FOLDER) / "undercroft";
+        css::uno::Sequence<css::beans::NamedValue> arguments(1);
+        arguments.getArray()[0] = {
+            "Template", Any(sheets::file_url(package / "template" / "Undercroft" / (name + ".ots")))};
+        const Reference<css::task::XJob> job(
+            context->getServiceManager()->createInstanceWithContext("undercroft.Audit", context),
+            UNO_QUERY_THROW);
+        css::uno::Sequence<css::beans::NamedValue> answer;
+        job->execute(arguments) >>= answer;
+        REQUIRE(answer.getLength() == 1);
+        rtl::OUString text;
+        REQUIRE((answer[0].Value >>= text));
+        std::ifstream file(package / "read" / (name + ".ots.json"), std::ios::binary);
+        const std::string kept(std::istreambuf_iterator<char>(file), {});
+        CHECK(kept.size() > 100000);
+        CHECK((kept == sheets::to_utf8(text)));
+    }
 }
 
 }  // namespace undercroft::tests

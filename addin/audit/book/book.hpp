@@ -126,6 +126,7 @@ struct DefinedName {
 /// Which kind of file the workbook came from; decides what a file can lose.
 enum class FileKind { open_document, excel_2007, excel_97, other };
 
+/// What it holds is kept with the package's templates too: book_json.cpp names each member.
 struct Book {
     std::vector<BookSheet> sheets;
     std::vector<DefinedName> names;

@@ -51,15 +51,6 @@ const StoredValue* StoredValues::find(const std::string& sheet, std::int32_t row
     return found == values_.end() ? nullptr : &found->second;
 }
 
-StoredValues results_of(const Book& book) {
-    StoredValues results;
-    for (const BookSheet& sheet : book.sheets)
-        for (const BookCell& cell : sheet.cells)
-            if (cell.is_formula())
-                results.add(sheet.name, cell.row, cell.column, {cell.value, cell.error != 0});
-    return results;
-}
-
 void StoredReader::start(std::string_view element, const Attributes& attributes) {
     if (passed_over_ > 0 || is_passed_over(element)) {
         ++passed_over_;

@@ -32,9 +32,6 @@ private:
     std::unordered_map<std::uint64_t, StoredValue> values_;  ///< by sheet, row and column in one number
 };
 
-/// The results that the formulas of an open workbook show now.
-[[nodiscard]] StoredValues results_of(const Book& book);
-
 /// Attributes of the element that is being read.
 class Attributes {
 public:
