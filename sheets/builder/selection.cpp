@@ -77,6 +77,15 @@ std::vector<std::string> keys_used(const Sheet& sheet, const Row& row, System sy
     }
 }
 
+/// A list or grid is used by its key, and by that of one of its columns: `site_layer_height`.
+bool uses_row(const std::set<std::string>& used, const Row& row) {
+    if (used.contains(row.key)) return true;
+    const std::vector<Column>* columns = columns_of(row);
+    return columns != nullptr && std::any_of(columns->begin(), columns->end(), [&](const Column& column) {
+               return !column.name.empty() && used.contains(row.key + "_" + column.name);
+           });
+}
+
 /// A heading with nothing but remarks under it says nothing.
 void drop_empty_sections(Sheet& sheet) {
     std::vector<Row> kept;
@@ -149,7 +158,7 @@ void Selection::keep_what_is_used() {
         for (std::size_t before = 0; before != used.size();) {
             before = used.size();
             for (const Row& row : sheet.rows)
-                if (used.contains(row.key)) use(sheet, row);
+                if (uses_row(used, row)) use(sheet, row);
         }
         const auto needed = [&](const Row& row) {
             if (row.is<rows::Check>()) {
@@ -157,7 +166,7 @@ void Selection::keep_what_is_used() {
                 return std::all_of(keys.begin(), keys.end(),
                                    [&](const std::string& key) { return used.contains(key); });
             }
-            return row.key.empty() || used.contains(row.key);
+            return row.key.empty() || uses_row(used, row);
         };
         std::erase_if(sheet.rows, [&](const Row& row) { return !needed(row); });
         drop_empty_sections(sheet);

@@ -59,6 +59,15 @@ TEST_CASE("of Site only the rows stand that others use, with what these use them
           Words{"never_used"});
 }
 
+TEST_CASE("a list of Site stands where another sheet uses one of its columns") {
+    const std::string site =
+        "sheet Site | S\n"
+        "list site_layer | L | Layer, format entry; Thickness, span 2, unit m, as height\n: Stone ; 1 m\n"
+        "list site_patch | P | Patch, format entry; Load, span 2, unit kN, as load\n: Plate ; 1 kN\n";
+    const std::string pit = "sheet Pit | P\nresult pit_depth | P | | m | UC.SUM(site_layer_height; @)\n";
+    CHECK(rows_on(selection_of({site, pit}), 0) == Words{"site_layer"});
+}
+
 TEST_CASE("each kind of row uses the keys that it is computed from") {
     const std::string site = "sheet Site | S\ninput used_key | G | | 1 m\n";
     const auto uses = [&](const std::string& line, System system = System::si) {
