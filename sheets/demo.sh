@@ -16,9 +16,10 @@ compute() {  # JOB WORKBOOK...
 }
 say "3/5  A car park's detention bed, by the single workbooks and by the whole job"
 compute car-park whole-job storage excavation takeoff
-say "4/5  A school's field in US customary units, retention, infiltration, and a job that must fail its checks"
+say "4/5  A school's field in US customary units, retention and its reuse, infiltration, and a job that must fail its checks"
 compute school-field-us whole-job-us
 compute meadow-retention whole-job
+compute meadow-reuse whole-job reuse
 compute field-infiltration whole-job
 compute car-park-fails whole-job
 say "5/5  Published worked examples through the same functions"

@@ -19,10 +19,20 @@ std::string reference(int row, int column) {
     return "[." + cell_text(row, column) + "]";
 }
 
+/// The row behind the last one. Rows at the end that wait for a paste are left out: the functions that read
+/// them refuse what is wrong there, and counting in them all would take longer than computing with them.
+int end_of_rows(const SheetGrid& grid) {
+    const auto waits = [](const auto& cell) {
+        return cell.second.type == SheetCell::Type::blank && cell.second.style == "GridEntry";
+    };
+    const auto last = std::find_if_not(grid.cells.rbegin(), grid.cells.rend(), waits);
+    return last == grid.cells.rbegin() || last == grid.cells.rend() ? grid.rows : last->first.first + 1;
+}
+
 /// The rows from the headings to the end of the sheet: a column with a heading is never blank altogether.
 std::string rows_of(const SheetGrid& grid, int first_column, int last_column) {
     return "[." + cell_text(heading_row, first_column) + ":." +
-           cell_text(std::max(grid.rows, first_row + 1), last_column) + "]";
+           cell_text(std::max(end_of_rows(grid), first_row + 1), last_column) + "]";
 }
 
 constexpr const char* heads[] = {

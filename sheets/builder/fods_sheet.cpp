@@ -67,11 +67,33 @@ void write_chart(xml_node cell, const SheetGrid& sheet, const Chart& chart, int 
     add_chart_document(object, chart);
 }
 
+/// Whether a row shows nothing but the looks of its cells, and the row below it the same.
+bool is_like_next(const SheetGrid& sheet, int r) {
+    const auto matters = [&](int row) {
+        return sheet.row_heights_cm.contains(row) ||
+               std::count(sheet.page_breaks.begin(), sheet.page_breaks.end(), row) > 0 ||
+               std::any_of(sheet.charts.begin(), sheet.charts.end(),
+                           [row](const Chart& chart) { return chart.row == row; });
+    };
+    if (r < std::max(sheet.head_rows, 1) || r + 1 >= sheet.rows || matters(r) || matters(r + 1)) return false;
+    const auto is_blank = [](const auto& cell) { return cell.second.type == SheetCell::Type::blank; };
+    const auto looks_the_same = [](const auto& one, const auto& other) {
+        return one.first.second == other.first.second && one.second.style == other.second.style &&
+               one.second.columns == other.second.columns && one.second.validation == other.second.validation;
+    };
+    const auto first = sheet.cells.lower_bound({r, 0});
+    const auto next = sheet.cells.lower_bound({r + 1, 0});
+    const auto end = sheet.cells.lower_bound({r + 2, 0});
+    return std::all_of(first, end, is_blank) && std::equal(first, next, next, end, looks_the_same);
+}
+
 void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
     constexpr double standard_height_cm = 0.5;
     xml_node head = table.append_child("table:table-header-rows");
     const int columns = static_cast<int>(sheet.column_widths_cm.size());
     for (int r = 0; r < sheet.rows; ++r) {
+        const int begin = r;
+        while (is_like_next(sheet, r)) ++r;
         xml_node row = (r < sheet.head_rows ? head : table).append_child("table:table-row");
         const auto height = sheet.row_heights_cm.find(r);
         const bool page_begins = std::count(sheet.page_breaks.begin(), sheet.page_breaks.end(), r) > 0;
@@ -80,6 +102,7 @@ void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
                                      ? standard_height_cm
                                      : std::max(height->second, standard_height_cm);
         set(row, "table:style-name", sizes.row(height_cm, page_begins));
+        if (r > begin) set(row, "table:number-rows-repeated", std::to_string(r - begin + 1));
         for (int c = 0; c < columns;) {
             const auto found = sheet.cells.find({r, c});
             const int span = found == sheet.cells.end() ? 1 : found->second.columns;

@@ -39,11 +39,21 @@ JobText read(std::string_view text, const OtherJob& other, int depth) {
             while (!rest.empty()) job.confirmed.insert(take_word(rest));
             continue;
         }
+        if (const auto words = after("paste", line.text)) {
+            std::string name = *words;
+            const std::string key = take_word(name);
+            if (name.empty()) throw TextMistake(line.number, "wanted: paste KEY TEXT");
+            if (!own.insert(key).second) throw TextMistake(line.number, "the key " + key + " stands twice");
+            job.rows[key].clear();
+            for (const Line& pasted : lines_of(other(name)))
+                job.rows[key].push_back(fields_of(pasted.text, ';'));
+            continue;
+        }
         const std::size_t sign = line.text.find_first_of("=:");
         if (sign == std::string::npos)
-            throw TextMistake(
-                line.number,
-                "wanted: KEY = VALUE, KEY : A ; B, confirm KEY, show KEY, fails KEY or like JOB");
+            throw TextMistake(line.number,
+                              "wanted: KEY = VALUE, KEY : A ; B, paste KEY TEXT, confirm KEY, show KEY, "
+                              "fails KEY or like JOB");
         const std::string key = trimmed(line.text.substr(0, sign));
         const std::string value = trimmed(line.text.substr(sign + 1));
         const bool first = own.insert(key).second;

@@ -19,7 +19,7 @@ struct JobText {
     std::set<std::string> confirmed;  ///< inputs that keep the template's value, looked at and found right
 };
 
-/// The text of another job, by the name after `like`.
+/// The text of another job, by the name after `like`, or of rows that are pasted.
 using OtherJob = std::function<std::string(const std::string& name)>;
 
 /// A job that is `like` another starts from that one's numbers and results; its own come on top.

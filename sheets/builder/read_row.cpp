@@ -188,4 +188,16 @@ bool add_item(Row& row, const Line& line, const std::string& rest) {
         row.kind);
 }
 
+bool add_blank_items(Row& row, const Line& line, const std::string& number) {
+    constexpr int most = 100000;
+    rows::Grid* grid = std::get_if<rows::Grid>(&row.kind);
+    if (grid == nullptr) return false;
+    const double wanted = number_in(number).value_or(0);
+    if (!(wanted >= 1 && wanted <= most) || wanted != static_cast<int>(wanted))
+        throw TextMistake(line.number, "'" + number + "' is no number of blank rows");
+    const rows::Item blank{line.number, std::vector<DualText>(grid->columns.size(), dual("-"))};
+    grid->items.insert(grid->items.end(), static_cast<std::size_t>(wanted), blank);
+    return true;
+}
+
 }  // namespace undercroft::sheets

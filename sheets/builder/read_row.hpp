@@ -18,4 +18,8 @@ namespace undercroft::sheets {
 /// \throws TextMistake for another number of fields than the row has columns to type in.
 [[nodiscard]] bool add_item(Row& row, const Line& line, const std::string& rest);
 
+/// Adds rows to paste into, as many as `number` says, to a grid. \return false for a row of another kind.
+/// \throws TextMistake for a number that is no whole one from 1 to the most that a grid has.
+[[nodiscard]] bool add_blank_items(Row& row, const Line& line, const std::string& number);
+
 }  // namespace undercroft::sheets

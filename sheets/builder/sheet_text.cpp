@@ -37,6 +37,9 @@ private:
         } else if (word == ":") {
             if (sheet_.rows.empty() || !add_item(sheet_.rows.back(), line, rest))
                 throw TextMistake(line.number, "an item must stand under a grid or a list");
+        } else if (word == "blank") {
+            if (sheet_.rows.empty() || !add_blank_items(sheet_.rows.back(), line, rest))
+                throw TextMistake(line.number, "blank rows must stand under a grid");
         } else {
             sheet_.rows.push_back(read_row(word, line, rest));
             sheet_.rows.back().when = when_;

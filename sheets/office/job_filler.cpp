@@ -2,6 +2,7 @@
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/table/CellContentType.hpp>
@@ -17,6 +18,24 @@ namespace undercroft::sheets {
 
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
+
+namespace {
+
+/// Rows that are typed in are computed once, not after each of them.
+class PausedCalculation {
+public:
+    explicit PausedCalculation(const Document& document) : calculated_(document.model(), UNO_QUERY_THROW) {
+        calculated_->enableAutomaticCalculation(false);
+    }
+    ~PausedCalculation() { calculated_->enableAutomaticCalculation(true); }
+    PausedCalculation(const PausedCalculation&) = delete;
+    PausedCalculation& operator=(const PausedCalculation&) = delete;
+
+private:
+    Reference<css::sheet::XCalculatable> calculated_;
+};
+
+}  // namespace
 
 JobFiller::JobFiller(const Document& document, const std::vector<Sheet>& sheets)
     : document_(document), sheets_(sheets) {}
@@ -55,6 +74,7 @@ void JobFiller::type(const std::string& key, const std::string& value) {
 void JobFiller::type_rows(const std::string& key, const std::vector<std::vector<std::string>>& rows) {
     const Reference<css::table::XCellRange> range = range_of(key);
     const TypedRange typed = typed_range_of(key);
+    const PausedCalculation paused(document_);
     for (std::size_t r = 0; r < rows.size(); ++r) {
         if (rows[r].size() > typed.fields.size())
             throw std::runtime_error("the job's " + key + " has " + std::to_string(rows[r].size()) +
@@ -78,6 +98,7 @@ void JobFiller::clear(const std::string& key) {
 }
 
 void JobFiller::undo() {
+    const PausedCalculation paused(document_);
     for (auto change = changes_.rbegin(); change != changes_.rend(); ++change)
         change->cell->setFormula(change->before);
     changes_.clear();

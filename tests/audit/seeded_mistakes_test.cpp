@@ -17,8 +17,8 @@ using audit::Spot;
 
 namespace {
 
-std::string job(const std::string& name) {
-    return std::string(JOBS_FOLDER) + "/" + name + "/whole-job.ods";
+std::string job(const std::string& name, const std::string& workbook = "whole-job") {
+    return std::string(JOBS_FOLDER) + "/" + name + "/" + workbook + ".ods";
 }
 std::string template_file(const std::string& name) {
     return std::string(TEMPLATES_FOLDER) + "/" + name;
@@ -93,6 +93,17 @@ TEST_CASE("jobs without a mistake have no finding", "[workbooks]") {
     }
 }
 
+TEST_CASE("ten years of daily rain are inputs, and the store that was handed over is told", "[workbooks]") {
+    const Book book = read_open_document(job("meadow-reuse", "reuse"));
+    const audit::StoredValues stored = results_of(book);
+    const Report report =
+        audit::audit_workbook({.book = book, .stored = &stored, .installed_version = version_in(book)});
+    CHECK(report.counts.units_that_are(audit::UnitVerdict::inconsistent) == 0);
+    REQUIRE(report.findings.size() == 1);  // all digits of what the whole job computed
+    CHECK(report.findings[0].kind == audit::FindingKind::typed_over);
+    CHECK(report.findings[0].all == std::vector<Spot>{cell_meant(book, "storage_kept")});
+}
+
 TEST_CASE("a filled job held against its own template: only inputs were filled in", "[workbooks]") {
     const Book whole = read_open_document(template_file("whole-job.ots"));
     for (const char* name : {"car-park", "meadow-retention", "field-infiltration"}) {
@@ -115,8 +126,9 @@ TEST_CASE("the job that must fail fails in its checks, and in nothing else", "[w
 }
 
 TEST_CASE("an unfilled template has no finding but checks that its own figures fail", "[workbooks]") {
-    for (const char* name : {"storage.ots", "storage-us.ots", "excavation.ots", "excavation-us.ots",
-                             "takeoff.ots", "takeoff-us.ots", "whole-job.ots", "whole-job-us.ots"}) {
+    for (const char* name :
+         {"storage.ots", "storage-us.ots", "excavation.ots", "excavation-us.ots", "takeoff.ots",
+          "takeoff-us.ots", "reuse.ots", "reuse-us.ots", "whole-job.ots", "whole-job-us.ots"}) {
         CAPTURE(name);
         const Report report = audit::audit_workbook({.book = read_open_document(template_file(name))});
         INFO(audit::console_text(report));

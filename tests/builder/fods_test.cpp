@@ -26,7 +26,10 @@ std::string value(const xml_document& document, const std::string& path, const c
 std::vector<xml_node> rows_of(const xml_document& document, const std::string& sheet) {
     std::vector<xml_node> rows;
     const std::string path = "//table:table[@table:name='" + sheet + "']//table:table-row";
-    for (const auto& row : document.select_nodes(path.c_str())) rows.push_back(row.node());
+    for (const auto& row : document.select_nodes(path.c_str())) {
+        const int times = row.node().attribute("table:number-rows-repeated").as_int(1);
+        rows.insert(rows.end(), static_cast<std::size_t>(times), row.node());
+    }
     return rows;
 }
 
@@ -54,6 +57,26 @@ std::string shown(const xml_node& paragraph) {
 }
 
 }  // namespace
+
+TEST_CASE("rows to paste into are written once, and all others each for itself") {
+    const xml_document document =
+        parsed(workbook_of({"sheet Pit | P\ngrid d_d | Days | Rain, unit mm, as r\n: 3\n: 0\nblank 36600\n"
+                            "result r_r | R | | mm | UC.R(d_d_r; @)\n"}));
+    const std::vector<xml_node> rows = rows_of(document, "Pit");
+    REQUIRE(rows.size() == 36611);
+    CHECK(document.select_nodes("//table:table[@table:name='Pit']//table:table-row").size() < 20);
+    CHECK(value(file_cell(document, "Pit", "B8"), "office:value") == "3");
+    CHECK(value(file_cell(document, "Pit", "B9"), "office:value") == "0");
+    for (const char* blank : {"B10", "B20000", "B36609"}) {
+        CAPTURE(blank);
+        const xml_node cell = file_cell(document, "Pit", blank);
+        CHECK(value(cell, "table:style-name") == "GridEntry");
+        CHECK_FALSE(cell.attribute("office:value-type"));
+    }
+    CHECK(value(file_cell(document, "Pit", "B36610"), "table:style-name").empty());
+    CHECK(value(file_cell(document, "Pit", "G36611"), "table:formula") ==
+          "of:=UNDERCROFT.UC.R(d_d_r; [.H36611])");
+}
 
 TEST_CASE("cells of every kind are written, each with its style") {
     const xml_document document =

@@ -55,6 +55,17 @@ TEST_CASE("a kind that a sheet has not is counted 0") {
     CHECK_THAT(formula_at(none, "N2"), Contains("\"Nothing is open\""));
 }
 
+TEST_CASE("rows at the end that wait for a paste are not counted in") {
+    const std::string grid = "input a_b | A | | 1 m\ngrid d_d | Days | Rain, unit mm, as r\n: 3\n: 0\n";
+    const std::string column = helper(5, Helper::to_give).substr(0, helper(5, Helper::to_give).size() - 1);
+    const auto counted = [&](const std::string& text) {
+        return helper_formula(sheet_of(text), 3, Helper::to_give);
+    };
+    CHECK(counted(grid + "blank 36600\n") == "SUM([." + column + "4:." + column + "11])");
+    CHECK(counted(grid) == "SUM([." + column + "4:." + column + "12])");
+    CHECK(counted(grid + "blank 3\ninput b_b | B | | 1 m\n") == "SUM([." + column + "4:." + column + "16])");
+}
+
 TEST_CASE("the constants beside the page are hidden, the formulas are not") {
     const SheetGrid sheet = sheet_of("input a_b | A | | 1 m | usual 0.5..2 m | Note");
     REQUIRE(sheet.hidden_from > 0);

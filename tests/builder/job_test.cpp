@@ -15,6 +15,7 @@ JobText job_of(const std::string& text) {
     return read_job(text, [](const std::string& name) -> std::string {
         if (name == "base") return "a_b = 1 m\nt_t : 1 ; 2\nt_t : 3 ; 4\nshow a_b\nfails c_c\n";
         if (name == "circle") return "like circle\n";
+        if (name == "days") return "# a day a line\n0\n3.5\n12 ; 4\n";
         throw std::runtime_error("there is no job " + name);
     });
 }
@@ -44,10 +45,20 @@ TEST_CASE("a job like another starts from its numbers, and its own come on top")
     CHECK(job_of("like base\n").rows.at("t_t").size() == 2);
 }
 
+TEST_CASE("rows are pasted from a text beside the job") {
+    const JobText job = job_of("like base\npaste t_t days\npaste u_u days\n");
+    CHECK(job.rows.at("t_t") == std::vector<Words>{{"0"}, {"3.5"}, {"12", "4"}});
+    CHECK(job.rows.at("u_u").size() == 3);
+    CHECK_THROWS_WITH(job_of("a_b = 1\npaste t_t\n"), "line 2: wanted: paste KEY TEXT");
+    CHECK_THROWS_WITH(job_of("t_t : 1 ; 2\npaste t_t days\n"), "line 2: the key t_t stands twice");
+    CHECK_THROWS_WITH(job_of("paste t_t nothing\n"), "there is no job nothing");
+}
+
 TEST_CASE("mistakes in a job are told with their line") {
     CHECK_THROWS_WITH(
         job_of("a_b = 1\n\nb_c\n"),
-        "line 3: wanted: KEY = VALUE, KEY : A ; B, confirm KEY, show KEY, fails KEY or like JOB");
+        "line 3: wanted: KEY = VALUE, KEY : A ; B, paste KEY TEXT, confirm KEY, show KEY, fails KEY or like "
+        "JOB");
     CHECK_THROWS_WITH(job_of("a_b = 1\na_b = 2\n"), "line 2: the key a_b stands twice");
     CHECK_THROWS_WITH(job_of("a_b = 1\nlike base\n"), "line 2: 'like' must stand before the numbers");
     CHECK_THROWS_WITH(job_of("like circle\n"), "line 1: jobs are like each other in a circle");

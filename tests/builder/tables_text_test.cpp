@@ -39,6 +39,26 @@ TEST_CASE("a table has a height, columns with or without a name, and a formula")
     CHECK_THAT(mistake_in("table a_b | T | 2 | x"), Contains("wanted: table KEY | TITLE | ROWS"));
 }
 
+TEST_CASE("blank rows to paste into stand under a grid, as many as are asked for") {
+    const std::string head = "grid d_d | Days | Rain, unit mm; Word\n";
+    const Sheet sheet = read_sheet("sheet Pit | A pit\n" + head + ": 3 ; -\nblank 36600\n");
+    const auto& grid = std::get<rows::Grid>(sheet.rows.at(0).kind);
+    REQUIRE(grid.items.size() == 36601);
+    CHECK(grid.items[0].cells[0].si == "3");
+    for (const std::size_t blank : {1U, 36600U})
+        for (const DualText& cell : grid.items[blank].cells) CHECK((cell.si == "-" && cell.us == "-"));
+    CHECK(grid.items[36600].cells.size() == 2);
+    for (const char* number : {"", "0", "-1", "2.5", "many", "100001"}) {
+        CAPTURE(number);
+        CHECK(mistake_in(head + "blank " + number) ==
+              "line 3: '" + std::string(number) + "' is no number of blank rows");
+    }
+    CHECK(mistake_in(head + "blank 100000").empty());
+    CHECK(mistake_in("blank 3") == "line 2: blank rows must stand under a grid");
+    CHECK(mistake_in("list l_l | L | What; How much\nblank 3") ==
+          "line 3: blank rows must stand under a grid");
+}
+
 TEST_CASE("a grid has columns with units, and rows that are typed in") {
     const Sheet sheet = read_sheet(
         "sheet Pit | A pit\ngrid rain_table | Rain | Duration, unit min, as t; Intensity, unit mm/h // in/h; "

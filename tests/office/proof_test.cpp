@@ -31,27 +31,28 @@ sheets::JobText job_named(const std::string& name) {
     return sheets::read_job(text(name), text);
 }
 
-/// The sheets of the whole job, as text.
-std::vector<sheets::Sheet> whole_job_sheets() {
+/// The sheets of a workbook, as text.
+std::vector<sheets::Sheet> sheets_of(const std::string& name) {
     const std::vector<sheets::Sheet> all = sheets::read_sheets(texts_folder);
     std::vector<sheets::Sheet> found;
     for (const sheets::WorkbookText& workbook : sheets::read_workbooks_of(texts_folder)) {
-        if (workbook.name != "whole-job") continue;
-        for (const std::string& name : workbook.sheets)
+        if (workbook.name != name) continue;
+        for (const std::string& wanted : workbook.sheets)
             found.push_back(*std::find_if(all.begin(), all.end(),
-                                          [&](const sheets::Sheet& sheet) { return sheet.name == name; }));
+                                          [&](const sheets::Sheet& sheet) { return sheet.name == wanted; }));
     }
     return found;
 }
 
-/// The whole job filled with the base of all jobs, and others typed over it one after the other.
+/// A workbook filled with the base of its jobs, and others typed over it one after the other.
 class Proof {
 public:
-    Proof()
-        : sheets_(whole_job_sheets()),
-          document_(the_office().open(fs::path(TEMPLATES_FOLDER) / "whole-job.ots")),
+    Proof(const std::string& workbook, std::string base)
+        : base_(std::move(base)),
+          sheets_(sheets_of(workbook)),
+          document_(the_office().open(fs::path(TEMPLATES_FOLDER) / (workbook + ".ots"))),
           filler_(document_, sheets_) {
-        sheets::JobFiller(document_, sheets_).fill(job_named("base"));
+        sheets::JobFiller(document_, sheets_).fill(job_named(base_));
         document_.recalculate();
     }
 
@@ -61,7 +62,7 @@ public:
 
     /// Types what a job has beyond the base.
     void type(const std::string& name) {
-        const sheets::JobText base = job_named("base");
+        const sheets::JobText base = job_named(base_);
         const sheets::JobText job = job_named(name);
         for (const auto& [key, value] : job.values)
             if (!base.values.contains(key) || base.values.at(key) != value) filler_.type(key, value);
@@ -92,14 +93,19 @@ private:
         return true;
     }
 
+    std::string base_;
     std::vector<sheets::Sheet> sheets_;
     sheets::Document document_;
     sheets::JobFiller filler_;
 };
 
-/// Filled once for all tests here. It goes with the office, before the end of the program.
+/// Filled once for all tests here. They go with the office, before the end of the program.
 Proof& proof() {
-    static Proof* made = new Proof;  // NOLINT: closed by the office itself
+    static Proof* made = new Proof("whole-job", "base");  // NOLINT: closed by the office itself
+    return *made;
+}
+Proof& reuse_proof() {
+    static Proof* made = new Proof("reuse", "reuse-base");  // NOLINT: closed by the office itself
     return *made;
 }
 
@@ -111,8 +117,9 @@ std::string listed(const Keys& keys) {
 
 }  // namespace
 
-TEST_CASE("each check fails in a job of its own, and passes in the one beside it", "[proof]") {
-    Proof& job = proof();
+namespace {
+
+void prove_each_check(Proof& job) {
     CHECK(listed(job.failing()).empty());
     for (const sheets::Sheet& sheet : job.texts())
         for (const sheets::Row& row : sheet.rows) {
@@ -134,18 +141,31 @@ TEST_CASE("each check fails in a job of its own, and passes in the one beside it
     CHECK(listed(job.failing()).empty());
 }
 
+}  // namespace
+
+TEST_CASE("each check fails in a job of its own, and passes in the one beside it", "[proof]") {
+    prove_each_check(proof());
+}
+
+TEST_CASE("so does each check of the workbook of reuse", "[proof]") {
+    prove_each_check(reuse_proof());
+}
+
 TEST_CASE("there is no job of a check that is no more", "[proof]") {
-    Keys keys = {"base", "soaking", "lined"};
-    for (const sheets::Sheet& sheet : whole_job_sheets())
-        for (const sheets::Row& row : sheet.rows)
-            if (row.is<sheets::rows::Check>() || sheets::verdict_column(row) != nullptr)
-                for (const char* end : {"-fails", "-passes"}) keys.insert(row.key + end);
+    Keys keys = {"base", "soaking", "lined", "reuse-base"};
+    for (const char* workbook : {"whole-job", "reuse"})
+        for (const sheets::Sheet& sheet : sheets_of(workbook))
+            for (const sheets::Row& row : sheet.rows)
+                if (row.is<sheets::rows::Check>() || sheets::verdict_column(row) != nullptr)
+                    for (const char* end : {"-fails", "-passes"}) keys.insert(row.key + end);
     for (const auto& file : fs::directory_iterator(jobs_folder))
         CHECK(keys.contains(file.path().stem().string()));
 }
 
-TEST_CASE("each required input that is blank is asked for on its own sheet", "[proof]") {
-    Proof& job = proof();
+namespace {
+
+/// \return how many inputs there are.
+int clear_each_input(Proof& job) {
     int inputs = 0;
     for (const sheets::Sheet& sheet : job.texts()) {
         const auto state = [&] { return sheets::shown(job.document().cell(sheet.name, "A3")); };
@@ -173,7 +193,14 @@ TEST_CASE("each required input that is blank is asked for on its own sheet", "[p
             job.filler().undo();
         }
     }
-    CHECK(inputs > 100);
+    return inputs;
+}
+
+}  // namespace
+
+TEST_CASE("each required input that is blank is asked for on its own sheet", "[proof]") {
+    CHECK(clear_each_input(proof()) > 100);
+    CHECK(clear_each_input(reuse_proof()) > 10);
 }
 
 TEST_CASE("a row of a list that is filled in by half is asked for", "[proof]") {
@@ -208,6 +235,7 @@ TEST_CASE("a new workbook is not ready for checking, a finished one is", "[proof
     CHECK_THAT(state, Catch::Contains("to give: "));
     CHECK_THAT(state, Catch::Contains("assumed: "));
     CHECK(sheets::shown(proof().document().cell("Job", "A3")) == "Ready for checking: no check fails");
+    CHECK(sheets::shown(reuse_proof().document().cell("Job", "A3")) == "Ready for checking: no check fails");
 }
 
 }  // namespace undercroft::tests

@@ -30,6 +30,8 @@ std::optional<bool> verdict_in_words(const std::string& text) {
     const bool passes =
         any_of(words, {"ok", "okay", "pass", "passe", "passed", "yes", "adequate", "sufficient", "satisfied",
                        "safe", "acceptable", "good", "fit", "complie"});
+    // "no check fails" sums up others.
+    if (words.contains("no") && words.contains("check") && words.contains("fail")) return std::nullopt;
     // "not counted" and "no limit given" are no verdicts.
     if (any_of(words, {"not", "no"}) && (passes || words.size() == 1)) return false;
     if (any_of(words, {"ng", "fail", "failed", "inadequate", "insufficient", "exceed", "exceeded", "unsafe",
