@@ -171,7 +171,7 @@ TEST_CASE("a nested storm of a day fills the bed deeper, and each table holds it
 }
 
 TEST_CASE("a bed on a falling formation under a falling surface, by hand", "[people]") {
-    const sheets::Document job = opened("car-park");
+    const sheets::Document job = opened_job("car-park");
     const auto value = [&](const char* key, int row = 0) { return job.named(key, 0, row)->getValue(); };
     job.named("pit_batter")->setFormula("0H:1V");
     job.recalculate();
