@@ -165,13 +165,13 @@ TEST_CASE("a number beyond a sum that was computed from the summed cells is no m
 
 TEST_CASE("inputs below a short use within a long one are used") {
     BookMaker maker;
-    maker.sheet("S").put("A1", "Rain");
-    for (int r = 2; r <= 20; ++r) maker.put("A" + std::to_string(r), 0.5 * r);
-    maker.formula("C1", "=SUM(A2:A3)", 2.5)
-        .formula("C2", "=SUM(A5:A20)", 100.0)
-        .formula("C3", "=SUM(A6:A7)", 6.5);
-    maker.formula("C4", "=A4+C1+C2+C3", 111.0);
+    maker.sheet("S").put("A1", "What").put("C1", "Value").put("D1", "Unit");
+    for (int r = 2; r <= 20; ++r) maker.row(r, "Rain " + std::to_string(r), 0.5 * r, "mm");
+    maker.row(22, "First", "=SUM(C2:C3)", 2.5, "mm").row(23, "All", "=SUM(C5:C20)", 100, "mm");
+    maker.row(24, "Some", "=SUM(C6:C7)", 6.5, "mm").row(25, "Sum", "=C4+C22+C23+C24", 111, "mm");
     CHECK(count_of(audited(maker), FindingKind::unused) == 0);
+    maker.row(21, "Rain that nobody takes", 7, "mm");
+    CHECK(has(maker, FindingKind::unused, "C21"));
 }
 
 TEST_CASE("a list that grew keeps its name's template; the same rows of another sheet do not") {
