@@ -1,6 +1,7 @@
 // Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out.
 #include <com/sun/star/table/CellContentType.hpp>
 
+#include <algorithm>
 #include <cstdio>
 #include <iostream>
 #include <map>
@@ -62,6 +63,7 @@ public:
         document.store(outputs.beside(output / (name + ".pdf")));
         outputs.put();
         print_checks(document, name);
+        print_lists(document, name);
         print_state(document);
         const std::vector<CellError> errors = errors_of(document);
         print_errors(errors, std::cout, "  ");
@@ -160,6 +162,39 @@ private:
                 column == nullptr ? shown(document.named(row.key)) : verdict_of_items(document, row, *column);
             std::printf("  %-11s %-11s %s\n", verdict.c_str(), sheet.c_str(), row.description.c_str());
             verdicts_.add(workbook, row.key, verdict);
+        });
+        std::fflush(stdout);
+    }
+
+    /// The lists among the job's main results: their named columns, items that say nothing left out.
+    void print_lists(const Document& document, const std::string& workbook) const {
+        constexpr int width = 16;
+        each_row(workbook, [&](const std::string&, const Row& row) {
+            const auto* list = row.as<rows::List>();
+            if (list == nullptr || !document.has_name(row.key)) return;
+            if (std::count(job_.main_results.begin(), job_.main_results.end(), row.key) == 0) return;
+            std::printf("\n  %s\n  %-*s", row.description.c_str(), width,
+                        list->columns.front().title.c_str());
+            for (const Column& column : list->columns)
+                if (!column.name.empty())
+                    std::printf("%*s", width, column.title.substr(0, width - 1).c_str());
+            std::printf("\n");
+            for (std::size_t i = 0; i < list->items.size(); ++i) {
+                std::string line;
+                bool says = false;
+                for (const Column& column : list->columns) {
+                    if (column.name.empty()) continue;
+                    const std::string key = row.key + "_" + column.name;
+                    const int item = static_cast<int>(i);
+                    std::string text = shown(document.named(key, 0, item));
+                    says = says || (!text.empty() && text != "not counted");
+                    if (!text.empty() && !column.unit.si.empty())
+                        text += " " + shown(document.named(key, 1, item));
+                    line += std::string(text.size() < width ? width - text.size() : 1, ' ') + text;
+                }
+                if (says)
+                    std::printf("  %-*s%s\n", width, list->items[i].cells.front().si.c_str(), line.c_str());
+            }
         });
         std::fflush(stdout);
     }

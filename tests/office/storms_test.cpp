@@ -53,4 +53,38 @@ TEST_CASE("a further storm that is no column of the table is refused in its own 
     CHECK(document.named("peak_depth")->getError() == 0);
 }
 
+TEST_CASE("blocked by nothing and by all, and a second storm on an empty bed, are what stands elsewhere",
+          "[people]") {
+    const sheets::Document document = the_office().open_copy(filled_job);
+    const auto value = [&](const char* key) { return document.named(key)->getValue(); };
+    const auto set = [&](const char* key, double share) {
+        document.named(key)->setValue(share);
+        document.recalculate();
+    };
+    const double depth = value("peak_depth");
+    const double half_blocked = value("part_depth");
+    const double second = value("second_depth");
+    CHECK(half_blocked > depth);
+    CHECK(half_blocked < value("blocked_depth"));
+    CHECK(second > depth);
+    CHECK(value("second_volume") == Approx(value("peak_stored") / 2).epsilon(1e-12));
+    // Half of the water: a bed of that depth holds it, and it takes less time than to empty.
+    CHECK(value("storm_half_half") == Approx(value("peak_stored") / 2).epsilon(1e-12));
+    CHECK(value("second_start") == Approx(value("storm_half_depth")).epsilon(1e-9));
+    CHECK(value("storm_half_time") > 0);
+    CHECK(value("storm_half_time") < value("empty_time"));
+    set("blocked_share", 0);
+    CHECK(value("part_depth") == Approx(depth).epsilon(1e-6));
+    CHECK(value("part_outflow") == Approx(value("peak_outflow")).epsilon(1e-6));
+    set("blocked_share", 100);
+    CHECK(value("part_depth") == Approx(value("blocked_depth")).epsilon(1e-6));
+    CHECK(value("part_spilled") == Approx(value("blocked_spilled")).epsilon(1e-6).margin(1e-9));
+    set("second_share", 0);
+    CHECK(value("second_depth") == Approx(depth).epsilon(1e-6));
+    set("second_share", 100);
+    CHECK(value("second_start") ==
+          Approx(depth).epsilon(1e-3));  // the stage table is straight between its rows
+    CHECK(value("second_depth") > second);
+}
+
 }  // namespace undercroft::tests
