@@ -71,10 +71,10 @@ public:
         verdict();
         summary();
         sign_off();
-        findings();
         worth_a_look();
-        checks();
         inputs();
+        checks();
+        findings();
         revision();
         map(true);
         printed_ = page_.last();
