@@ -131,6 +131,9 @@ TEST_CASE("failing checks of every sign, and what is no check") {
         maker.formula("C9", formula, 0.0);
         CHECK(count_of(audited(maker), FindingKind::check_failed) == 0);
     }
+    BookMaker all_well = pit();  // sums up other checks: good news
+    all_well.formula("C9", "=IF(C2>C3;\"Not ready\";\"Ready: no check fails\")", "Ready: no check fails");
+    CHECK(count_of(audited(all_well), FindingKind::check_failed) == 0);
 }
 
 TEST_CASE("a style is for results when three formulas have it, four times as many as numbers") {
