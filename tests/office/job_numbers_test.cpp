@@ -239,7 +239,7 @@ TEST_CASE("a bed on a falling formation under a falling surface, by hand", "[peo
 }
 
 TEST_CASE("points to set out by, on the site's grid, by hand", "[people]") {
-    const sheets::Document job = opened("car-park");
+    const sheets::Document job = opened_job("car-park");
     const auto value = [&](const char* key, int row = 0) { return job.named(key, 0, row)->getValue(); };
     job.named("site_grid_east")->setValue(500);
     job.named("site_grid_north")->setValue(800);
@@ -295,7 +295,7 @@ TEST_CASE("points to set out by, on the site's grid, by hand", "[people]") {
 }
 
 TEST_CASE("clay below the base stone: what is replaced and what settles, by hand", "[people]") {
-    const sheets::Document job = opened("car-park");
+    const sheets::Document job = opened_job("car-park");
     const auto value = [&](const char* key) { return job.named(key)->getValue(); };
     job.named("soft_ground_strength")->setValue(60);
     job.named("soft_ground_factor")->setValue(3);
@@ -312,7 +312,7 @@ TEST_CASE("clay below the base stone: what is replaced and what settles, by hand
     CHECK(value("soft_allowed") == Approx(allowed).epsilon(1e-9));
     CHECK(value("bearing_strip") == Approx(2 * 0.15 + 0.17 + 0.34).epsilon(1e-12));
     const double depth = value("soft_needed");
-    const double heavier = std::max(0.0, 1.61 * g - 16);
+    const double heavier = std::max(0.0, 1.61 * standard_gravity - 16);
     CHECK(value("subgrade_pressure") * 0.81 / (0.81 + depth) + heavier * depth ==
           Approx(allowed).epsilon(1e-6));
     CHECK(sheets::shown(job.named("soft_replaced")) == "PASS");
@@ -321,7 +321,7 @@ TEST_CASE("clay below the base stone: what is replaced and what settles, by hand
     const double length = value("bed_length");
     const double width = value("bed_width");
     const double added = net * length * width / ((length + 1.8) * (width + 1.8));
-    const double before = 16 * (2.46 + 1.8) - g * (98.10 - 98.89 + 1.8);
+    const double before = 16 * (2.46 + 1.8) - standard_gravity * (98.10 - 98.89 + 1.8);
     CHECK(before < 60);
     CHECK(before + added > 60);
     const double settlement =

@@ -12,11 +12,11 @@ namespace undercroft::tests {
 namespace {
 
 namespace fs = std::filesystem;
-using Rows = std::vector<std::vector<std::string>>;
+using TextRows = std::vector<std::vector<std::string>>;
 
 /// Daily rain of Seattle, 2012 to 2015, in mm.
-Rows seattle_rain() {
-    Rows rows;
+TextRows seattle_rain() {
+    TextRows rows;
     for (const CsvRow& row : csv_rows("tests/data/seattle-weather.csv", 1461))
         rows.push_back({row.text("precipitation")});
     return rows;
@@ -31,14 +31,14 @@ public:
           changes_(document_, sheets_) {}
 
     /// A roof of 1000 m2, a share of 0.9, a demand of 2 m3 a day, a store of 20 m3.
-    void fill(const Rows& rain, const std::string& first_day, const std::string& last_day) {
+    void fill(const TextRows& rain, const std::string& first_day, const std::string& last_day) {
         sheets::JobFiller filler(document_, sheets_);
         filler.type_rows("day_rain", rain);
         filler.type("first_day", first_day);
         filler.type("last_day", last_day);
         filler.type_rows("collect_list", {{"1000 m2", "0.9"}});
         filler.type("first_flush", "0 mm");
-        filler.type_rows("demand_list", Rows(12, {"2 m3"}));
+        filler.type_rows("demand_list", TextRows(12, {"2 m3"}));
         filler.type("storage_kept", "20 m3");
         document_.recalculate();
     }
@@ -104,7 +104,7 @@ TEST_CASE("four years of a real station's rain, by the workbook of reuse") {
     CHECK(book.value("reliable_had") == Approx(64.955510).epsilon(1e-8));
     book.changes().undo();
     // A demand by month: twice as much in July of each year, by the calendar of the first day.
-    book.changes().type_rows("demand_list", Rows{{"="}, {"="}, {"="}, {"="}, {"="}, {"="}, {"4 m3"}});
+    book.changes().type_rows("demand_list", TextRows{{"="}, {"="}, {"="}, {"="}, {"="}, {"="}, {"4 m3"}});
     CHECK(total("demand") == Approx(2922 + 4 * 31 * 2).epsilon(1e-12));
     book.changes().undo();
     // More than there is: no store reaches it, and the reason stands beside the row.
@@ -125,8 +125,8 @@ TEST_CASE("four years of a real station's rain, by the workbook of reuse") {
 }
 
 TEST_CASE("a hundred years of daily rain are balanced between two key strokes") {
-    const Rows years = seattle_rain();
-    Rows century;
+    const TextRows years = seattle_rain();
+    TextRows century;
     for (int i = 0; i < 25; ++i) century.insert(century.end(), years.begin(), years.end());
     ReuseBook book;
     book.fill(century, "1912-01-01", "2011-12-31");
