@@ -24,6 +24,7 @@ struct Column {
         verdict,   ///< a computed check of the item
         shown,     ///< the verdict of a check that stands elsewhere
         plain,     ///< a computed number with all its digits
+        place,     ///< a computed coordinate or level, to the thousandth
     };
     std::string title;
     int span = 1;         ///< columns of the sheet that it takes

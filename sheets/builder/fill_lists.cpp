@@ -48,6 +48,8 @@ const char* style_of_computed(Column::Format format) {
             return "Verdict";
         case Column::Format::plain:
             return "NumberPlain";
+        case Column::Format::place:
+            return "NumberPlace";
         default:
             return "Number";
     }

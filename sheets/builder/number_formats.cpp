@@ -49,6 +49,8 @@ void add_number_formats(xml_node styles) {
     map_format(sensible, "value()<10000", "SensibleP1");
     number_format(styles, "OneDecimal", 1, false);
     number_format(styles, "Whole", 0, false);
+    // Another code than that of SensibleP0: Calc drops a volatile format, and with it one that is the same.
+    space_thousands(number_format(styles, "Thousandths", 3, false));
     xml_node percent = styles.append_child("number:percentage-style");
     set(percent, "style:name", "Percent");
     xml_node number = percent.append_child("number:number");

@@ -174,6 +174,7 @@ void add_cell_styles(xml_node styles) {
         {.name = "NumberCount", .parent = "Number", .format = "Whole", .align = "end", .bottom = hair},
         {.name = "NumberShare", .parent = "Number", .format = "OneDecimal", .align = "end", .bottom = hair},
         {.name = "NumberPlain", .parent = "Default", .align = "end", .bottom = hair},
+        {.name = "NumberPlace", .parent = "Number", .format = "Thousandths", .align = "end", .bottom = hair},
         {.name = "Link",
          .parent = "Number",
          .format = "Sensible",

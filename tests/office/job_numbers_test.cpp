@@ -4,6 +4,7 @@
 #include <cmath>
 #include <filesystem>
 
+#include "sheets/office/set_points.hpp"
 #include "tests/office/desk.hpp"
 
 namespace undercroft::tests {
@@ -235,6 +236,102 @@ TEST_CASE("a bed on a falling formation under a falling surface, by hand", "[peo
     CHECK(value("storage_full") < 0.96 * level_storage);
     for (const char* key : {"peak_depth", "empty_time", "storage_required", "crown_demand", "riser_lengths"})
         CHECK(job.named(key)->getError() == 0);
+}
+
+TEST_CASE("points to set out by, on the site's grid, by hand", "[people]") {
+    const sheets::Document job = opened_job("car-park");
+    const auto value = [&](const char* key, int row = 0) { return job.named(key, 0, row)->getValue(); };
+    job.named("site_grid_east")->setValue(500);
+    job.named("site_grid_north")->setValue(800);
+    job.named("site_grid_bearing")->setValue(30);
+    job.named("further_point_name")->setFormula("Inlet, \"north\"");
+    job.named("further_point_x")->setValue(10);
+    job.named("further_point_y")->setValue(5);
+    job.named("further_point_height")->setValue(0.5);
+    job.recalculate();
+    const double length = value("bed_length");
+    const double width = value("bed_width");
+    const auto east = [](double x, double y) { return 500 + x * 0.5 + y * std::sqrt(0.75); };
+    const auto north = [](double x, double y) { return 800 + x * std::sqrt(0.75) - y * 0.5; };
+    const double out = 2.46;  // 1H:1V, ground level
+    const std::pair<double, double> corners[] = {{0, 0},
+                                                 {length, 0},
+                                                 {length, width},
+                                                 {0, width},
+                                                 {-out, -out},
+                                                 {length + out, -out},
+                                                 {length + out, width + out},
+                                                 {-out, width + out}};
+    for (int corner = 0; corner < 8; ++corner) {
+        const auto [x, y] = corners[corner];
+        CAPTURE(corner);
+        CHECK(value("pit_corner_east", corner) == Approx(east(x, y)).epsilon(1e-12));
+        CHECK(value("pit_corner_north", corner) == Approx(north(x, y)).epsilon(1e-12));
+        CHECK(value("pit_corner_level", corner) == Approx(corner < 4 ? 98.89 : 101.35).epsilon(1e-12));
+    }
+    // The polygon closes round the same area, and both diagonals are alike.
+    CHECK(value("base_shoelace") == Approx(value("base_cut")).epsilon(1e-9));
+    CHECK(value("top_shoelace") == Approx(value("pit_top")).epsilon(1e-9));
+    CHECK(value("side_ac") == Approx(std::hypot(length, width)).epsilon(1e-12));
+    CHECK(value("side_bd") == Approx(value("side_ac")).epsilon(1e-12));
+    CHECK(value("side_ab") + value("side_bc") == Approx(length + width).epsilon(1e-12));
+    // The last row: its outer face is one margin from the edge.
+    const int last = static_cast<int>(value("bed_rows")) - 1;
+    const double middle = width - 0.32 - 1.13 / 2;
+    CHECK(value("row_point_start_east", last) == Approx(east(0.32, middle)).epsilon(1e-12));
+    CHECK(value("row_point_end_north", last) == Approx(north(length - 0.32, middle)).epsilon(1e-12));
+    CHECK(value("row_point_start_level", last) == Approx(98.89 + 0.34).epsilon(1e-12));
+    CHECK(sheets::shown(job.named("row_point_start_east", 0, last + 1)).empty());
+    CHECK(value("further_point_east") == Approx(east(10, 5)).epsilon(1e-12));
+    CHECK(value("further_point_level") == Approx(99.39).epsilon(1e-12));
+
+    const sheets::NamedPoints points = sheets::set_points(job);
+    CHECK(static_cast<double>(points.points.size()) == 8 + 2 * value("bed_rows") + value("bed_ports") + 1);
+    CHECK(points.points.at(9).name == "row 1 end");
+    CHECK(points.points.back().name == "Inlet, \"north\"");
+    const std::string csv = sheets::points_as_csv(points);
+    CHECK_THAT(csv, Catch::StartsWith("point,east m,north m,level m\npit base A,500.000,800.000,98.890\n"));
+    CHECK_THAT(csv, Catch::Contains("\nInlet   north ,509.330,806.160,99.390\n"));
+}
+
+TEST_CASE("clay below the base stone: what is replaced and what settles, by hand", "[people]") {
+    const sheets::Document job = opened_job("car-park");
+    const auto value = [&](const char* key) { return job.named(key)->getValue(); };
+    job.named("soft_ground_strength")->setValue(60);
+    job.named("soft_ground_factor")->setValue(3);
+    job.named("soft_ground_depth")->setValue(0.3);
+    job.named("soft_ground_allowed")->setValue(25);
+    job.named("soil_weight")->setValue(16);
+    const std::pair<const char*, double> clay[] = {
+        {"thickness", 3}, {"e", 1}, {"cc", 0.3}, {"cr", 0.05}, {"before", 60}};
+    for (const auto& [column, number] : clay)
+        job.named(std::string("clay_layer_") + column)->setValue(number);
+    job.recalculate();
+    // One strip of 0.81 m through stone that is no lighter than the clay was.
+    const double allowed = (2 + pi) * 60 / 3;
+    CHECK(value("soft_allowed") == Approx(allowed).epsilon(1e-9));
+    CHECK(value("bearing_strip") == Approx(2 * 0.15 + 0.17 + 0.34).epsilon(1e-12));
+    const double depth = value("soft_needed");
+    const double heavier = std::max(0.0, 1.61 * standard_gravity - 16);
+    CHECK(value("subgrade_pressure") * 0.81 / (0.81 + depth) + heavier * depth ==
+          Approx(allowed).epsilon(1e-6));
+    CHECK(sheets::shown(job.named("soft_replaced")) == "PASS");
+    // Long-term settlement: net pressure spread 2V:1H to the middle of the clay, 1.8 m down.
+    const double net = value("bed_pressure") - 16 * 2.46;
+    const double length = value("bed_length");
+    const double width = value("bed_width");
+    const double added = net * length * width / ((length + 1.8) * (width + 1.8));
+    const double before = 16 * (2.46 + 1.8) - standard_gravity * (98.10 - 98.89 + 1.8);
+    CHECK(before < 60);
+    CHECK(before + added > 60);
+    const double settlement =
+        3.0 / 2 * (0.05 * std::log10(60 / before) + 0.3 * std::log10((before + added) / 60));
+    CHECK(value("settlement_long") == Approx(1000 * settlement).epsilon(1e-9));
+    // Clay so soft that even the mean pressure of the bed is too much for it: no depth does.
+    job.named("soft_ground_strength")->setValue(45);
+    job.recalculate();
+    CHECK(sheets::shown(job.named("soft_needed")) == "none does");
+    CHECK(sheets::shown(job.named("soft_replaced")) == "FAIL");
 }
 
 }  // namespace undercroft::tests
