@@ -22,6 +22,14 @@ TEST_CASE("format codes: what they leave of a number") {
     CHECK(read("@").decimals == -1);
 }
 
+TEST_CASE("a nothing in a format code, as Calc leaves it, is no unit and no word") {
+    using namespace std::string_literals;
+    CHECK(audit::text_behind("#\\ ##0.000\"\0\""s).empty());
+    CHECK(audit::text_behind("#\\ ##0.000\0"s).empty());
+    CHECK(audit::words_of_format("#\\ ##0.000\"\0\""s).empty());
+    CHECK(audit::text_behind("0.00\" mm\"") == "mm");
+}
+
 TEST_CASE("numbers that look other than they are") {
     const auto otherwise = [](double number, const audit::NumberFormat& format) {
         BookMaker maker = pit();

@@ -52,6 +52,7 @@ std::string text_behind(std::string_view format_code) {
     bool quoted = false;
     for (std::size_t i = 0; i < format_code.size(); ++i) {
         const char c = format_code[i];
+        if (c == '\0') continue;  // Calc leaves one where a text stands among digits with decimals
         if (c == '"') {
             quoted = !quoted;
         } else if (quoted) {
@@ -82,6 +83,7 @@ std::string words_of_format(std::string_view format_code) {
     };
     for (std::size_t i = 0; i < format_code.size(); ++i) {
         const char c = format_code[i];
+        if (c == '\0') continue;
         if (c == '"') {
             quoted = !quoted;
         } else if (quoted) {
