@@ -5,6 +5,7 @@
 #include <set>
 
 #include "addin/audit/report/report.hpp"
+#include "tests/audit/audited.hpp"
 #include "tests/support/files.hpp"
 #include "tests/support/mistakes.hpp"
 #include "tests/support/open_document.hpp"
