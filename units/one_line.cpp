@@ -1,5 +1,6 @@
 #include "units/one_line.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <cstdio>
@@ -72,6 +73,33 @@ std::string on_one_line(std::string_view text) {
         at += length;
     }
     return line;
+}
+
+namespace {
+
+bool is_number(const std::string& text) {
+    return text.find_first_not_of("0123456789.-+eE") == std::string::npos &&
+           text.find_first_of("0123456789") != std::string::npos;
+}
+
+}  // namespace
+
+std::string harmless_in_table(const std::string& text) {
+    constexpr std::string_view separators = ";\t\n\r|";
+    std::string made;
+    for (std::size_t at = 0; at <= text.size();) {
+        const std::size_t end = std::min(text.find_first_of(separators, at), text.size());
+        const std::string piece = text.substr(at, end - at);
+        const std::size_t first = std::min(piece.find_first_not_of(" \""), piece.size());
+        const bool starts_formula =
+            first < piece.size() && std::string_view("=+-@").find(piece[first]) != std::string_view::npos;
+        const bool is_argument = is_number(piece.substr(0, piece.find_last_not_of(") ") + 1));
+        if (starts_formula && !is_argument) made += '\'';
+        made += piece;
+        if (end < text.size()) made += text[end];
+        at = end + 1;
+    }
+    return made;
 }
 
 }  // namespace undercroft

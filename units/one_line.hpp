@@ -11,4 +11,8 @@ namespace undercroft {
 /// their numbers, such as `<U+001B>`.
 [[nodiscard]] std::string on_one_line(std::string_view text);
 
+/// For a field of a table: what a program that opens it would take for a formula begins with an apostrophe,
+/// even in one that takes semicolons, tabs or the ends of lines in it for the ends of fields.
+[[nodiscard]] std::string harmless_in_table(const std::string& text);
+
 }  // namespace undercroft

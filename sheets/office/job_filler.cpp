@@ -24,15 +24,18 @@ namespace {
 /// Rows that are typed in are computed once, not after each of them.
 class PausedCalculation {
 public:
-    explicit PausedCalculation(const Document& document) : calculated_(document.model(), UNO_QUERY_THROW) {
+    explicit PausedCalculation(const Document& document)
+        : calculated_(document.model(), UNO_QUERY_THROW),
+          was_on_(calculated_->isAutomaticCalculationEnabled()) {
         calculated_->enableAutomaticCalculation(false);
     }
-    ~PausedCalculation() { calculated_->enableAutomaticCalculation(true); }
+    ~PausedCalculation() { calculated_->enableAutomaticCalculation(was_on_); }
     PausedCalculation(const PausedCalculation&) = delete;
     PausedCalculation& operator=(const PausedCalculation&) = delete;
 
 private:
     Reference<css::sheet::XCalculatable> calculated_;
+    bool was_on_;
 };
 
 }  // namespace

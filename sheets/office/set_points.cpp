@@ -69,7 +69,7 @@ std::string field(const std::string& name) {
     std::string one = on_one_line(name);
     std::replace_if(
         one.begin(), one.end(), [](char c) { return c == ',' || c == '"'; }, ' ');
-    return one;
+    return harmless_in_table(one);
 }
 
 }  // namespace

@@ -292,6 +292,10 @@ TEST_CASE("points to set out by, on the site's grid, by hand", "[people]") {
     const std::string csv = sheets::points_as_csv(points);
     CHECK_THAT(csv, Catch::StartsWith("point,east m,north m,level m\npit base A,500.000,800.000,98.890\n"));
     CHECK_THAT(csv, Catch::Contains("\nInlet   north ,509.330,806.160,99.390\n"));
+    // A name commands no program that opens the table.
+    const sheets::NamedPoints named = {"m", {{"=WEBSERVICE(A1)", 1, 2, 3}}};
+    CHECK(sheets::points_as_csv(named) ==
+          "point,east m,north m,level m\n'=WEBSERVICE(A1),1.000,2.000,3.000\n");
 }
 
 TEST_CASE("clay below the base stone: what is replaced and what settles, by hand", "[people]") {

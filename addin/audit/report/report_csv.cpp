@@ -10,31 +10,6 @@ namespace undercroft::audit {
 
 namespace {
 
-bool is_number(const std::string& text) {
-    return text.find_first_not_of("0123456789.-+eE") == std::string::npos &&
-           text.find_first_of("0123456789") != std::string::npos;
-}
-
-/// A program that opens the table must not compute what stands in it, even one that takes semicolons, tabs or
-/// the ends of lines in it for the ends of fields.
-std::string harmless(const std::string& text) {
-    constexpr std::string_view separators = ";\t\n\r|";
-    std::string made;
-    for (std::size_t at = 0; at <= text.size();) {
-        const std::size_t end = std::min(text.find_first_of(separators, at), text.size());
-        const std::string piece = text.substr(at, end - at);
-        const std::size_t first = std::min(piece.find_first_not_of(" \""), piece.size());
-        const bool starts_formula =
-            first < piece.size() && std::string_view("=+-@").find(piece[first]) != std::string_view::npos;
-        const bool is_argument = is_number(piece.substr(0, piece.find_last_not_of(") ") + 1));
-        if (starts_formula && !is_argument) made += '\'';
-        made += piece;
-        if (end < text.size()) made += text[end];
-        at = end + 1;
-    }
-    return made;
-}
-
 /// Lines of a table stay lines of their field; what commands a terminal is shown as its number.
 std::string shown_in_table(const std::string& text) {
     std::string made;
@@ -100,7 +75,7 @@ public:
 private:
     void add(const std::string& field, bool is_first) {
         if (!is_first) text_ += ',';
-        text_ += quoted(harmless(shown_in_table(field)));
+        text_ += quoted(harmless_in_table(shown_in_table(field)));
     }
     std::string text_;
 };
