@@ -9,11 +9,11 @@ namespace undercroft::audit {
 
 namespace {
 
-constexpr std::string_view gathering[] = {"SUM",     "AVERAGE", "MIN", "MAX", "MEDIAN",
-                                          "PRODUCT", "COUNT",   "AND", "OR"};
+constexpr std::string_view gathering[] = {"SUM", "AVERAGE", "MIN", "MAX", "MEDIAN", "PRODUCT", "AND", "OR"};
 
 /// Whether the range is gathered as a whole: by a sum, or by a function of ours that adds amounts.
 bool is_gathered(const Use& use) {
+    if (use.role == UseRole::observed) return use.call != nullptr && use.call->text == "COUNT";
     if (use.role != UseRole::passed && use.role != UseRole::argument) return false;
     if (use.function != nullptr) return use.function->role == addin::Role::gathers;
     return calls_one_of(*use.call, gathering);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "addin/audit/book/book_values.hpp"
+#include "addin/audit/findings/verdicts.hpp"
 #include "addin/audit/report/comparison.hpp"
 #include "addin/audit/report/formula_line.hpp"
 #include "addin/audit/report/reaches_inputs.hpp"

@@ -1,11 +1,7 @@
 #include "addin/audit/report/comparison.hpp"
 
-#include <algorithm>
-#include <array>
-#include <iterator>
-
+#include "addin/audit/findings/verdicts.hpp"
 #include "addin/catalogue/catalogue.hpp"
-#include "units/text.hpp"
 
 namespace undercroft::audit {
 
@@ -13,11 +9,6 @@ namespace {
 
 using addin::Node;
 using addin::NodeKind;
-
-constexpr std::array<std::string_view, 9> failing = {"fail", "fails",   "failed",       "not ok", "ng",
-                                                     "no",   "no good", "not adequate", "false"};
-constexpr std::array<std::string_view, 8> passing = {"ok",  "pass", "passes",   "passed",
-                                                     "yes", "good", "adequate", "true"};
 
 enum class Shown { something, passes, fails };
 
@@ -91,14 +82,6 @@ std::optional<DecidingComparison> found_in(const Node& node, bool turned) {
 }
 
 }  // namespace
-
-std::optional<bool> verdict_in_words(std::string_view text) {
-    std::string word = lower_case(trimmed(text));
-    while (!word.empty() && (word.back() == '!' || word.back() == '.')) word.pop_back();
-    if (std::find(failing.begin(), failing.end(), word) != failing.end()) return false;
-    if (std::find(passing.begin(), passing.end(), word) != passing.end()) return true;
-    return std::nullopt;
-}
 
 std::optional<DecidingComparison> comparison_in(const Node& formula) {
     return found_in(formula, false);

@@ -3,15 +3,10 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 
 #include "addin/formula/formula.hpp"
 
 namespace undercroft::audit {
-
-/// Whether a text says that a check fails or passes: FAIL, NOT OK, NG, NO; OK, PASS, YES. Nothing for
-/// another one.
-[[nodiscard]] std::optional<bool> verdict_in_words(std::string_view text);
 
 struct DecidingComparison {
     const addin::Node* demand = nullptr;  ///< both nothing where there is no one comparison
