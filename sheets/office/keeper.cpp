@@ -10,6 +10,7 @@
 #include <array>
 #include <cerrno>
 #include <stdexcept>
+#include <thread>
 
 #include "sheets/office/kept.hpp"
 
@@ -61,12 +62,29 @@ Keeper::Keeper(const Start& start) {
                                                 : "cannot start the office");
     }
     folder_ = folder.substr(1);
+    clear_up_.push_back(folder_);
     office_ = std::stoi(office.substr(1));
 }
 
 Keeper::~Keeper() {
+    while (hear(milliseconds(0))) {  // of the pipes that there are
+    }
     close(link_);  // which the keeper takes for the end of the tool
-    waitpid(keeper_, nullptr, 0);
+    bury();
+}
+
+void Keeper::bury() const {
+    if (keeper_ == 0) return;
+    int status = 0;
+    waitpid(keeper_, &status, 0);
+    keeper_ = 0;
+    if (!WIFSIGNALED(status)) return;
+    // The office dies with its keeper, and is no child of this process that could be waited for.
+    constexpr int looks = 200;
+    for (int look = 0; look < looks && kill(-office_, SIGKILL) == 0; ++look)
+        std::this_thread::sleep_for(milliseconds(10));
+    std::error_code ignored;
+    for (const std::filesystem::path& path : clear_up_) std::filesystem::remove_all(path, ignored);
 }
 
 std::string Keeper::received(int wait) const {
@@ -86,9 +104,14 @@ bool Keeper::hear(milliseconds wait) const {
     const std::string told = received(0);
     if (!told.empty() && told[0] == message::office)
         office_ = std::stoi(told.substr(1));
-    else  // where the keeper itself was ended, the office is gone with it
-        ending_ = told.size() == 2 && told[0] == message::ended ? static_cast<Ending>(told[1] - '0')
-                                                                : Ending::by_itself;
+    else if (!told.empty() && told[0] == message::pipe)
+        clear_up_.emplace_back(told.substr(1));
+    else if (told.size() == 2 && told[0] == message::ended)
+        ending_ = static_cast<Ending>(told[1] - '0');
+    else {  // where the keeper itself was killed, the office is gone with it
+        ending_ = Ending::by_itself;
+        bury();
+    }
     return true;
 }
 
@@ -114,7 +137,8 @@ void Keeper::tell(const std::string& text) const {
 }
 
 void Keeper::clear_up(const std::filesystem::path& path) const {
-    tell(message::path + std::filesystem::absolute(path).string());
+    clear_up_.push_back(std::filesystem::absolute(path));
+    tell(message::path + clear_up_.back().string());
 }
 
 Keeper::Watch::Watch(const Keeper& keeper) : keeper_(keeper) {

@@ -66,12 +66,15 @@ private:
     /// Takes what the keeper says next. \return whether it said something, or is gone
     bool hear(std::chrono::milliseconds wait) const;
     void tell(const std::string& message) const;
+    /// Waits for the keeper's end; of one that was killed it does what was left to do.
+    void bury() const;
 
     std::filesystem::path folder_;
-    pid_t keeper_ = 0;
+    mutable pid_t keeper_ = 0;  ///< 0 once it has ended
     int link_ = -1;
     mutable pid_t office_ = 0;
     mutable std::optional<Ending> ending_;
+    mutable std::vector<std::filesystem::path> clear_up_;  ///< should the keeper be killed
 };
 
 }  // namespace undercroft::sheets

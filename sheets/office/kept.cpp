@@ -132,10 +132,10 @@ private:
         tell(message::office + std::to_string(office_));
     }
 
-    /// Those of an office that is gone already stay as they were.
+    /// The tool is told of each, so that it can clear up for a keeper that was killed.
     void note_pipes() {
-        std::vector<std::string> pipes = pipes_of(office_);
-        if (!pipes.empty()) pipes_ = std::move(pipes);
+        for (const std::string& pipe : pipes_of(office_))
+            if (pipes_.insert(pipe).second) tell(message::pipe + pipe);
     }
 
     /// \return false when the tool is gone.
@@ -158,6 +158,9 @@ private:
         for (pid_t ended = 0; (ended = waitpid(-1, &status, WNOHANG)) > 0;)
             if (ended == office_) take_end(status);
         if (ending_) return;
+        constexpr std::size_t pipes_of_an_office =
+            2;  // that of the link, and that by which offices find each other
+        if (pipes_.size() < pipes_of_an_office) note_pipes();
         constexpr double gibibyte = 1024.0 * 1024 * 1024;
         if (memory_of(office_) > start_.limits.memory * gibibyte) ending_ = Ending::out_of_memory;
         if (deadline_ && Clock::now() > *deadline_) ending_ = Ending::out_of_time;
@@ -177,7 +180,7 @@ private:
     const Start& start_;
     std::string folder_;
     std::vector<std::string> clear_up_;
-    std::vector<std::string> pipes_;
+    std::set<std::string> pipes_;
     pid_t office_ = 0;
     std::optional<Clock::time_point> deadline_;
     std::optional<Ending> ending_;

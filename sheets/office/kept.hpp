@@ -9,13 +9,14 @@
 namespace undercroft::sheets {
 
 /// First letter of what goes over the link. To the keeper: a watch begins, ends, a path to clear up; from it:
-/// the folder, the process of the office whenever it is started, its ending.
+/// the folder, the process of the office whenever it is started, a pipe that it listens at, its ending.
 namespace message {
 constexpr char watch = 'w';
 constexpr char rest = 'r';
 constexpr char path = 'p';
 constexpr char folder = 'f';
 constexpr char office = 'o';
+constexpr char pipe = 'l';
 constexpr char ended = 'e';
 }  // namespace message
 

@@ -311,7 +311,7 @@ void Findings::fold_consequences() {
     cause->says +=
         " Because of it " + std::to_string(cells) + " stored values are not what the formulas give.";
     for (const Finding& finding : all_)
-        if (finding.kind == FindingKind::stale && &finding != &*cause)
+        if (finding.kind == FindingKind::stale)
             cause->cells.insert(cause->cells.end(), finding.cells.begin(), finding.cells.end());
     std::erase_if(all_, [](const Finding& finding) { return finding.kind == FindingKind::stale; });
 }

@@ -114,6 +114,7 @@ private:
                         was.is_formula() ? short_formula(was.formula) : shown(was, then_units_, from),
                         "nothing");
         }
+        compare_locks(from, at);
         if (was.is_formula() && is->is_formula()) {
             compare_formulas(from, was, *is, at);
             return compare_results(from, was, *is, at);
@@ -124,6 +125,21 @@ private:
                         is->is_formula() ? "computed now" : "typed over");
         if (was.value == is->value && was.error == is->error) return;
         compare_typed(from, was, *is, at);
+    }
+
+    /// A cell of a protected sheet that may be typed over now, or no longer.
+    void compare_locks(const Spot& from, const Spot& at) {
+        const auto is_open = [](const Book& book, const Spot& spot) {
+            return book.sheets[static_cast<std::size_t>(spot.sheet)].is_protected &&
+                   !book.format_of(spot).locked;
+        };
+        const bool both = then_.sheets[static_cast<std::size_t>(from.sheet)].is_protected &&
+                          now_.book.sheets[static_cast<std::size_t>(at.sheet)].is_protected;
+        const bool was = is_open(then_, from);
+        const bool is = is_open(now_.book, at);
+        if (both && was != is)
+            tell(Change::setting, at, was ? "may be typed over" : "locked",
+                 is ? "may be typed over" : "locked");
     }
 
     [[nodiscard]] Change typed_change(const Book& book, const Spot& at, const BookCell& cell,
@@ -152,6 +168,11 @@ private:
         if (was.number() != nullptr && is.number() != nullptr)
             says = percent_text(in_unit_of_now(*was.number(), from, at), *is.number());
         if (change == Change::unit) says = number_beside(from, at);
+        if (was.number() != nullptr && is.number() == nullptr)
+            return tell(change, at, shown(was, then_units_, from), "the text \"" + shown_value(is) + "\"",
+                        says);
+        if (is.number() != nullptr && was.number() == nullptr)
+            return tell(change, at, "the text \"" + shown_value(was) + "\"", shown(is, now_.units, at), says);
         tell(change, at, shown(was, then_units_, from), shown(is, now_.units, at), says);
     }
 
