@@ -69,6 +69,7 @@ case "$*" in
     ls build/tests/jobs/*/whole-job.ods > /dev/null || { echo "no filled jobs: ctest -R 'office: the job'" >&2; exit 1; }
     ln -sfn "$PWD/build/tests/jobs" $tree/tests/jobs
     mkdir -p $tree/sheets && cp -r build/sheets/*.ots $tree/sheets/
+    $tree/tests/audit_test "[workbooks]" > /dev/null || { echo "the tests of filled jobs do not pass unbroken" >&2; exit 1; }
     ;;
 esac
 rm -rf $scratch

@@ -128,7 +128,7 @@ void find_short_sums(const AuditedBook& audited, Findings& findings) {
         for (const Use& use : audited.uses(formula)) {
             ++part;
             if (!is_gathered(use)) continue;
-            ends.add(use.area);
+            if (use.role != UseRole::observed) ends.add(use.area);  // a COUNT stands beside what it counts
             if (!moves_along(audited, formula, use)) all.push_back({&formula, part, use.area});
         }
     }
