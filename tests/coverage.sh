@@ -7,7 +7,7 @@ set -eu
 cd "$(dirname "$0")/.."
 . tests/setup.sh
 made=build/coverage
-programs="units_test calc_test addin_test audit_test fuzz_replay_test"
+programs="units_test calc_test addin_test audit_test builder_test fuzz_replay_test"
 office=
 for word in "$@"; do
   case $word in
