@@ -1,5 +1,6 @@
 // The lists by which rules know a word or a function, walked one by one: a word that a list loses is a
 // mistake that nobody is told any more.
+#include "addin/audit/book/file_risks.hpp"
 #include "addin/audit/findings/verdicts.hpp"
 #include "addin/audit/report/sheet_heads.hpp"
 #include "tests/audit/audited.hpp"
@@ -286,6 +287,103 @@ TEST_CASE("the heads of a sheet are found where a value stands beside any of its
     maker.sheet("S").put("A3", "Place").put("B3", "Value").put("B4", 3.0);
     const audit::Book book = maker.made();
     CHECK(audit::SheetHeads(book).column(0, {"value"}) == -1);
+}
+
+TEST_CASE("each way to bring along a macro, a script or a control is told") {
+    using audit::FileRisks;
+    for (const char* starts : {"vnd.sun.star.script:x", "macro:x", "javascript:x", "vnd.sun.star.expand:x",
+                               "service:x", "Macro:x", "JAVASCRIPT:x"}) {
+        CAPTURE(starts);
+        CHECK(FileRisks::starts_script(starts));
+        FileRisks risks;
+        risks.take_element("content.xml", "text:a", {{"xlink:href", starts}});
+        CHECK(risks.scripts().count(starts) == 1);
+    }
+    CHECK_FALSE(FileRisks::starts_script("http://127.0.0.1/macro:x"));
+    for (const char* part :
+         {"Basic/Standard/Module1.xml", "Scripts/python/a.py", "Dialogs/a.xml", "xl/vbaProject.bin",
+          "xl/macrosheets/sheet1.xml", "xl/dialogsheets/sheet1.xml", "customUI/customUI.xml"}) {
+        CAPTURE(part);
+        FileRisks risks;
+        risks.take_parts({part, "content.xml", "Basic/"});
+        REQUIRE(risks.scripts().size() == 1);
+        CHECK(*risks.scripts().begin() == part);
+    }
+    for (const auto& [element, name] :
+         {std::pair("ooo:module", "ooo:name"), std::pair("script:module", "script:name"),
+          std::pair("ooo:library-embedded", "ooo:name"),
+          std::pair("script:library-embedded", "script:name")}) {
+        CAPTURE(element);
+        FileRisks risks;
+        risks.take_element("content.xml", element, {{name, "Thief"}});
+        REQUIRE(risks.scripts().size() == 1);
+        CHECK(*risks.scripts().begin() == "Basic Thief");
+    }
+    FileRisks events;
+    events.take_element("content.xml", "script:event-listener", {{"script:event-name", "dom:load"}});
+    events.take_element("content.xml", "table:error-macro", {});
+    CHECK(events.scripts() == std::set<std::string>{"at dom:load", "at a wrong entry"});
+}
+
+TEST_CASE("controls are told, and what only holds them together is not; data from elsewhere is a link") {
+    using audit::FileRisks;
+    for (const char* frame :
+         {"form:forms", "form:form", "form:properties", "form:property", "form:list-value",
+          "form:list-property", "form:item", "form:option", "form:connection-resource", "form:column"}) {
+        CAPTURE(frame);
+        FileRisks risks;
+        risks.take_element("content.xml", frame, {{"form:name", "A"}});
+        CHECK(risks.controls().empty());
+    }
+    FileRisks risks;
+    risks.take_element("content.xml", "form:button", {{"form:name", "Pay"}});
+    risks.take_element("content.xml", "form:checkbox",
+                       {{"form:name", "Lined"}, {"form:linked-cell", "S.B2"}});
+    risks.take_element("content.xml", "xforms:model", {});
+    CHECK(risks.controls() ==
+          std::set<std::string>{"button Pay", "checkbox Lined, bound to S.B2", "form data"});
+    FileRisks parts;
+    parts.take_parts({"xl/activeX/activeX1.xml", "xl/ctrlProps/ctrlProp1.xml", "xl/embeddings/a.bin",
+                      "xl/connections.xml", "xl/queryTables/queryTable1.xml"});
+    CHECK(parts.controls() == std::set<std::string>{"xl/activeX/activeX1.xml", "xl/ctrlProps/ctrlProp1.xml",
+                                                    "object xl/embeddings/a.bin"});
+    CHECK(parts.links() == std::set<std::string>{"data source xl/connections.xml",
+                                                 "data source xl/queryTables/queryTable1.xml"});
+}
+
+TEST_CASE("links that wait for a click, and those that the office lists itself, are told elsewhere") {
+    using audit::FileRisks;
+    for (const char* element :
+         {"table:table-source", "table:cell-range-source", "text:a", "draw:a", "manifest:file-entry"}) {
+        CAPTURE(element);
+        FileRisks risks;
+        risks.take_element("content.xml", element, {{"xlink:href", "http://127.0.0.1/a"}});
+        CHECK(risks.links().empty());
+    }
+    const auto of_type = [](const std::string& type, const std::string& mode) {
+        FileRisks risks;
+        risks.take_element(
+            "xl/_rels/workbook.xml.rels", "Relationship",
+            {{"Type", "http://schemas.openxmlformats.org/officeDocument/2006/relationships/" + type},
+             {"Target", "http://127.0.0.1/a"},
+             {"TargetMode", mode}});
+        return risks.links();
+    };
+    CHECK(of_type("image", "External") == std::set<std::string>{"image http://127.0.0.1/a"});
+    CHECK(of_type("image", "Internal").empty());
+    CHECK(of_type("hyperlink", "External").empty());
+    CHECK(of_type("externalLinkPath", "External").empty());
+}
+
+TEST_CASE("the elements of cells matter to no risk, and all others may") {
+    for (const char* common :
+         {"table:table-cell", "table:covered-table-cell", "table:table-row", "table:table-column", "text:p",
+          "text:span", "text:s", "c", "f", "v", "row", "is", "t", "col"}) {
+        CAPTURE(common);
+        CHECK_FALSE(audit::FileRisks::matters(common));
+    }
+    CHECK(audit::FileRisks::matters("draw:image"));
+    CHECK(audit::FileRisks::matters("text:a"));
 }
 
 }  // namespace undercroft::tests
