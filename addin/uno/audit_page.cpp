@@ -2,8 +2,10 @@
 
 #include <com/sun/star/awt/FontWeight.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
+#include <com/sun/star/sheet/XSheetCellRangeContainer.hpp>
 #include <com/sun/star/table/BorderLine2.hpp>
 #include <com/sun/star/table/CellVertJustify2.hpp>
 #include <com/sun/star/table/XCell.hpp>
@@ -43,14 +45,15 @@ Reference<css::table::XTableRows> rows_of(const Reference<css::sheet::XSpreadshe
     return Reference<css::table::XColumnRowRange>(sheet, UNO_QUERY_THROW)->getRows();
 }
 
-void put_on(const Reference<css::sheet::XSpreadsheet>& sheet, const AuditPage::Look& one) {
-    const auto range = cells(sheet, one.first_column, one.row, one.last_column, one.row);
-    if (one.back >= 0) range->setPropertyValue("CellBackColor", Any(one.back));
-    if (one.bold) range->setPropertyValue("CharWeight", Any(css::awt::FontWeight::BOLD));
-    if (one.fore != look::ink) range->setPropertyValue("CharColor", Any(one.fore));
-    if (one.size > 0) range->setPropertyValue("CharHeight", Any(one.size));
+/// Ranges that look alike are dressed at once: the office looks at the height of all rows with each of them.
+void put_on(const Reference<css::beans::XPropertySet>& ranges, const AuditPage::Look& one) {
+    if (one.back >= 0) ranges->setPropertyValue("CellBackColor", Any(one.back));
+    if (one.bold) ranges->setPropertyValue("CharWeight", Any(css::awt::FontWeight::BOLD));
+    if (one.fore != look::ink) ranges->setPropertyValue("CharColor", Any(one.fore));
+    if (one.size > 0) ranges->setPropertyValue("CharHeight", Any(one.size));
     if (one.is_entry)
-        range->setPropertyValue("CellProtection", Any(css::util::CellProtection(false, false, false, false)));
+        ranges->setPropertyValue("CellProtection",
+                                 Any(css::util::CellProtection(false, false, false, false)));
 }
 
 /// A fine line under each of these rows.
@@ -148,7 +151,8 @@ void AuditPage::put(sal_Int32 column, sal_Int32 row, const std::string& text) {
         to_oustring(std::string_view(text).substr(0, longest_text));
 }
 
-void AuditPage::write(const Reference<css::sheet::XSpreadsheet>& sheet) const {
+void AuditPage::write(const Reference<css::lang::XMultiServiceFactory>& document,
+                      const Reference<css::sheet::XSpreadsheet>& sheet) const {
     css::uno::Sequence<css::uno::Sequence<Any>> all(static_cast<sal_Int32>(rows_.size()));
     std::copy(rows_.begin(), rows_.end(), all.getArray());
     const auto whole = cells(sheet, 0, 0, audit_columns - 1, last());
@@ -163,10 +167,32 @@ void AuditPage::write(const Reference<css::sheet::XSpreadsheet>& sheet) const {
     Reference<css::sheet::XCellRangeData>(whole, UNO_QUERY_THROW)->setDataArray(all);
     write_links(sheet, cell_column);
     write_links(sheet, second_half);
-    for (const Look& one : looks_) put_on(sheet, one);
+    write_looks(document, sheet);
     for (const auto& [row, height] : heights_) set_row(sheet, row, "Height", Any(height));
     for (const sal_Int32 row : new_pages_) set_row(sheet, row, "IsStartOfNewPage", Any(true));
     for (const Span& table : tables_) rule(sheet, table.first, table.last);
+}
+
+void AuditPage::write_looks(const Reference<css::lang::XMultiServiceFactory>& document,
+                            const Reference<css::sheet::XSpreadsheet>& sheet) const {
+    const sal_Int16 place =
+        Reference<css::sheet::XCellRangeAddressable>(sheet, UNO_QUERY_THROW)->getRangeAddress().Sheet;
+    std::vector<std::pair<Look, std::vector<css::table::CellRangeAddress>>>
+        alike;  // in their order on the page
+    for (const Look& one : looks_) {
+        auto same = std::find_if(alike.begin(), alike.end(),
+                                 [&](const auto& known) { return known.first.is_like(one); });
+        if (same == alike.end()) same = alike.insert(alike.end(), {one, {}});
+        same->second.emplace_back(place, one.first_column, one.row, one.last_column, one.row);
+    }
+    for (const auto& [one, places] : alike) {
+        const Reference<css::sheet::XSheetCellRangeContainer> ranges(
+            document->createInstance("com.sun.star.sheet.SheetCellRanges"), UNO_QUERY_THROW);
+        ranges->addRangeAddresses(css::uno::Sequence<css::table::CellRangeAddress>(
+                                      places.data(), static_cast<sal_Int32>(places.size())),
+                                  false);
+        put_on(Reference<css::beans::XPropertySet>(ranges, UNO_QUERY_THROW), one);
+    }
 }
 
 /// Those of rows that follow each other at once.

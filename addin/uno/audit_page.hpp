@@ -2,6 +2,7 @@
 /// The rows and looks of the sheet Audit, put together first and written at once.
 #pragma once
 
+#include <com/sun/star/lang/XMultiServiceFactory.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 
 #include <string>
@@ -73,6 +74,11 @@ public:
         sal_Int32 fore = look::ink;
         float size = 0;
         bool is_entry = false;
+        /// Whatever its place.
+        [[nodiscard]] bool is_like(const Look& other) const {
+            return back == other.back && bold == other.bold && fore == other.fore && size == other.size &&
+                   is_entry == other.is_entry;
+        }
     };
 
     explicit AuditPage(const AuditPaper& paper) : paper_(paper) {}
@@ -105,7 +111,8 @@ public:
     void keep_signed(const std::vector<std::string>& records);
     [[nodiscard]] sal_Int32 last() const { return static_cast<sal_Int32>(rows_.size()) - 1; }
 
-    void write(const css::uno::Reference<css::sheet::XSpreadsheet>& sheet) const;
+    void write(const css::uno::Reference<css::lang::XMultiServiceFactory>& document,
+               const css::uno::Reference<css::sheet::XSpreadsheet>& sheet) const;
 
 private:
     struct Span {
@@ -119,6 +126,8 @@ private:
     void add(const std::vector<Placed>& texts, sal_Int32 height);
     void add_heads();
     void put(sal_Int32 column, sal_Int32 row, const std::string& text);
+    void write_looks(const css::uno::Reference<css::lang::XMultiServiceFactory>& document,
+                     const css::uno::Reference<css::sheet::XSpreadsheet>& sheet) const;
     void write_links(const css::uno::Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 column) const;
 
     const AuditPaper& paper_;

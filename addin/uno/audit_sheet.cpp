@@ -465,7 +465,7 @@ void write_audit_sheet(const Reference<css::sheet::XSpreadsheetDocument>& docume
                            report.job);
     SheetComposer composer(report, record, paper);
     const AuditPage page = composer.page();
-    page.write(sheet);
+    page.write(Reference<css::lang::XMultiServiceFactory>(document, UNO_QUERY_THROW), sheet);
     sign_as_ours(sheet);
     paper.put_under(sheet);
     set_printed(sheet, composer.printed());
