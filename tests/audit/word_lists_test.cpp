@@ -140,6 +140,16 @@ TEST_CASE("every function that takes two ranges row by row is told of ranges tha
     }
 }
 
+TEST_CASE("a name for a range stands for its rows where ranges are taken row by row") {
+    BookMaker maker;
+    maker.sheet("S");
+    for (int r = 1; r <= 8; ++r) maker.put("A" + std::to_string(r), r).put("B" + std::to_string(r), 3 * r);
+    maker.name("lengths", "$S.$A$2:$A$6");
+    CHECK(has(BookMaker(maker).formula("D9", "=SUMPRODUCT(lengths;B3:B7)", 1.0), FindingKind::ranges, "D9"));
+    CHECK_FALSE(
+        has(BookMaker(maker).formula("D9", "=SUMPRODUCT(lengths;B2:B6)", 1.0), FindingKind::ranges, "D9"));
+}
+
 TEST_CASE("every function of numbers is told of a blank cell, and those that only ask are not") {
     BookMaker maker;
     maker.sheet("S").put("A1", 3.0);
