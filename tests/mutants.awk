@@ -47,13 +47,22 @@ function each_condition(code,    from, at, i, depth, c) {
     }
 }
 
+# Where a comment begins on the line; beyond its end where there is none.
+function comment_at(line,    i, inside) {
+    for (i = 1; i <= length(line); ++i) {
+        if (substr(line, i, 1) == "\"" && substr(line, i - 1, 1) != "\\") inside = !inside
+        if (!inside && substr(line, i, 2) == "//") return i
+    }
+    return length(line) + 1
+}
+
 # Each text that is one word, so that nothing is equal to it.
 function each_word(code,    rest, offset, at) {
     rest = $0
     offset = 0
     while (match(rest, /"[A-Za-z0-9_.#:<>=&~!%*\/^+-]+"/)) {
         at = offset + RSTART
-        if (substr(code, at, RLENGTH) ~ /^ +$/) mutant(at, RLENGTH, "\"\\x01\"", "word")
+        if (substr(code, at, RLENGTH) ~ /^ +$/ && at < comment_at($0)) mutant(at, RLENGTH, "\"\\x01\"", "word")
         offset += RSTART + RLENGTH - 1
         rest = substr(rest, RSTART + RLENGTH)
     }
