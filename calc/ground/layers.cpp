@@ -80,4 +80,32 @@ Count layer_lifts(const SiteLayers& layers, LayerPart lowest, LayerPart highest)
     return all;
 }
 
+LaidLifts laid_lifts(const SiteLayers& layers) {
+    LaidLifts plan;
+    Length top = zero;
+    Length cover = zero;
+    Pressure fill = zero;
+    for (const auto& [row, layer] : picked(layers, LayerPart::base_stone, LayerPart::pavement)) {
+        const auto& [part, thickness, unit_weight, greatest_lift] = layer;
+        const Count in_layer = greatest_lift ? lifts(thickness, *greatest_lift) : count(1);
+        require(static_cast<double>(plan.size()) + number(in_layer) <= 200,
+                "the list is laid in more than 200 lifts: check the units of thickness and greatest lift");
+        const bool over_crowns = part > LayerPart::chambers;
+        for (double i = 1; i <= number(in_layer); ++i) {
+            const Length laid = thickness * (i / number(in_layer));
+            plan.emplace_back(count(static_cast<double>(plan.size()) + 1),
+                              count(static_cast<double>(row) + 1), thickness / number(in_layer), top + laid,
+                              over_crowns ? cover + laid : Length(zero),
+                              over_crowns ? fill + unit_weight * laid : Pressure(zero));
+        }
+        top += thickness;
+        if (over_crowns) {
+            cover += thickness;
+            fill += unit_weight * thickness;
+        }
+    }
+    if (plan.empty()) no_answer("no layer has a thickness");
+    return plan;
+}
+
 }  // namespace undercroft::calc

@@ -45,4 +45,16 @@ using SiteLayers = Table<LayerPart, Length, UnitWeight, std::optional<Length>>;
 /// laid_layers.
 [[nodiscard]] Count layer_lifts(const SiteLayers& layers, LayerPart lowest, LayerPart highest);
 
+/// Number of the lift, row of its layer in the list, thickness, height of its top over the base of the bed,
+/// cover over the crowns at its top, pressure of the fill on the crowns; one row a lift.
+using LaidLifts = Table<Count, Count, Length, Length, Length, Pressure>;
+
+/// Every lift from the base of the bed to the finished surface.
+///
+/// A layer is laid in equal lifts, the fewest of which none is thicker than its greatest; a layer without a
+/// greatest lift is one. Cover and fill are 0 up to the crowns. Elementary geometry and statics; equal lifts
+/// are common practice. \throws Refused(domain) too for more than 200 lifts; Refused(no_answer) where no
+/// layer has a thickness.
+[[nodiscard]] LaidLifts laid_lifts(const SiteLayers& layers);
+
 }  // namespace undercroft::calc

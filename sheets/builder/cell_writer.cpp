@@ -10,8 +10,10 @@
 namespace undercroft::sheets {
 
 namespace {
-constexpr double line_cm = 0.44;
-}
+constexpr double line_cm = 0.37;
+constexpr double small_line_cm = 0.33;
+constexpr double edges_cm = 0.08;
+}  // namespace
 
 int lines_of_text(const std::string& text, int columns, double width_of_character) {
     const double characters = (columns * column_cm - 0.2) / width_of_character;
@@ -71,8 +73,8 @@ void CellWriter::put_common(const Row& row, int at, bool has_reason) {
     put_text(at, symbol_column, "Symbol", row.symbol);
     put_note(row.note, at);
     if (has_reason) put_reason(at, {value_column});
-    set_height(at, std::max(lines_of_text(row.description, symbol_column - description_column),
-                            lines_of_text(row.note, note_columns(), small_character_cm)));
+    set_height(at, lines_of_text(row.description, symbol_column - description_column),
+               lines_of_text(row.note, note_columns(), small_character_cm));
 }
 
 void CellWriter::put_note(const std::string& note, int at) {
@@ -92,8 +94,8 @@ void CellWriter::put_reason(int at, const std::vector<int>& columns, bool with_s
     put_formula(at, reason_column(sheet_), "Reason", formula);
 }
 
-void CellWriter::set_height(int at, int lines) {
-    grid_.row_heights_cm[at] = lines * line_cm + 0.1;
+void CellWriter::set_height(int at, int lines, int small_lines) {
+    grid_.row_heights_cm[at] = std::max(lines * line_cm, small_lines * small_line_cm) + edges_cm;
 }
 
 std::string CellWriter::cell_reference(const std::string& sheet_name, int row, int column) const {

@@ -42,7 +42,8 @@ public:
     /// Beside the row, the reason of the first of these cells that shows an error; before it what is wrong or
     /// unusual with the row's entries, where those are watched.
     void put_reason(int at, const std::vector<int>& columns, bool with_state = false);
-    void set_height(int at, int lines);
+    /// So high that its lines at 9 pt have room, and those at 8 pt beside them.
+    void set_height(int at, int lines, int small_lines = 1);
 
     /// How a cell of this workbook is written in a formula on this sheet.
     [[nodiscard]] std::string cell_reference(const std::string& sheet_name, int row, int column) const;

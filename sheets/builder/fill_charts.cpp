@@ -46,7 +46,7 @@ void fill_chart(CellWriter& writer, const Row& row, const rows::Chart& wanted, i
     chart.end_row = chart.row + rows;
     chart.end_column = last_column(writer.sheet());
     chart.width_cm = column_cm * (chart.end_column - chart.column + 1) - 0.2;
-    chart.height_cm = rows * 0.5;
+    chart.height_cm = rows * row_cm;
     chart.log_x = wanted.x.logarithmic;
     const int x = column_of(writer, row.line, table, wanted.x.column);
     for (const rows::Curve& curve : wanted.curves) {

@@ -160,6 +160,7 @@ void fill_item(CellWriter& writer, const rows::List& list, const rows::Item& ite
     std::size_t typed = 0;
     int column = description_column;
     std::vector<int> computed;
+    std::vector<int> words_computed;
     std::vector<Entry> entries;
     int lines = 1;
     for (const Column& c : list.columns) {
@@ -167,7 +168,10 @@ void fill_item(CellWriter& writer, const rows::List& list, const rows::Item& ite
         const Spot spot{c, item.line, at, column, c.unit.in(writer.system())};
         if (text.starts_with("=")) {
             fill_computed(writer, spot, trimmed(std::string_view(text).substr(1)), words);
-            computed.push_back(column);
+            if (!number_in(trimmed(std::string_view(text).substr(1)))) {
+                computed.push_back(column);
+                if (c.format == Column::Format::text) words_computed.push_back(column);
+            }
         } else {
             fill_typed(writer, spot, text);
             if (auto entry = entry_of(writer, spot, text)) entries.push_back(std::move(*entry));
@@ -176,6 +180,13 @@ void fill_item(CellWriter& writer, const rows::List& list, const rows::Item& ite
         column += c.span;
     }
     writer.set_height(at, lines);
+    // A formula that a checker can read: where many cells are computed, words go without a reason of their
+    // own.
+    constexpr std::size_t most_reasons = 6;
+    if (computed.size() > most_reasons)
+        std::erase_if(computed, [&](int of) {
+            return std::find(words_computed.begin(), words_computed.end(), of) != words_computed.end();
+        });
     const bool has_number =
         std::any_of(entries.begin(), entries.end(), [](const Entry& e) { return !e.is_text; });
     if (has_number) watch_item(writer, entries, at);

@@ -20,8 +20,8 @@ void fill_table_head(CellWriter& writer, const Row& row, int at) {
         lines = std::max(lines, lines_of_text(c.title, c.span, small_character_cm));
         column += c.span;
     }
-    writer.set_height(at, lines_of_text(row.note, writer.note_columns(), small_character_cm));
-    writer.set_height(at + 1, lines);
+    writer.set_height(at, 1, lines_of_text(row.note, writer.note_columns(), small_character_cm));
+    writer.set_height(at + 1, 1, lines);
 }
 
 void fill_table(CellWriter& writer, const Row& row, const rows::Table& table, int at) {
@@ -44,7 +44,8 @@ void fill_grid_cell(CellWriter& writer, int at, int column, bool has_unit, const
     if (const std::optional<double> number = number_in(text))
         writer.put_number(at, column, "GridEntry", *number);
     else
-        writer.put_text(at, column, has_unit || text == "-" ? "GridEntry" : "GridText", text == "-" ? "" : text);
+        writer.put_text(at, column, has_unit || text == "-" ? "GridEntry" : "GridText",
+                        text == "-" ? "" : text);
 }
 
 /// Watches one row of a grid, whose units stand in the row above all of them.

@@ -88,7 +88,6 @@ bool is_like_next(const SheetGrid& sheet, int r) {
 }
 
 void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
-    constexpr double standard_height_cm = 0.5;
     xml_node head = table.append_child("table:table-header-rows");
     const int columns = static_cast<int>(sheet.column_widths_cm.size());
     for (int r = 0; r < sheet.rows; ++r) {
@@ -99,8 +98,8 @@ void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
         const bool page_begins = std::count(sheet.page_breaks.begin(), sheet.page_breaks.end(), r) > 0;
         const double height_cm = r == 0 ? 0.75
                                  : height == sheet.row_heights_cm.end()
-                                     ? standard_height_cm
-                                     : std::max(height->second, standard_height_cm);
+                                     ? sheet.row_cm
+                                     : std::max(height->second, sheet.row_cm);
         set(row, "table:style-name", sizes.row(height_cm, page_begins));
         if (r > begin) set(row, "table:number-rows-repeated", std::to_string(r - begin + 1));
         for (int c = 0; c < columns;) {
@@ -158,7 +157,8 @@ void write_sheet(xml_node spreadsheet, const SheetGrid& sheet, Sizes& sizes) {
     set(table, "table:style-name", sheet.wide ? "taWide" : "taUpright");
     if (sheet.protect) set(table, "table:protected", "true");
     if (sheet.printed) {
-        const std::string last = cell_text(std::max(sheet.rows - 1, 0), sheet.print_columns - 1);
+        const int printed = sheet.printed_rows > 0 ? sheet.printed_rows : sheet.rows;
+        const std::string last = cell_text(std::max(printed - 1, 0), sheet.print_columns - 1);
         set(table, "table:print-ranges", sheet.name + ".A1:" + sheet.name + "." + last);
     } else {
         set(table, "table:print", "false");

@@ -75,6 +75,7 @@ struct Chart {
 struct SheetGrid {
     std::string name;
     std::map<std::pair<int, int>, SheetCell> cells;  ///< by row and column, from 0
+    double row_cm = 0.5;                             ///< height of a row
     std::map<int, double> row_heights_cm;            ///< where they differ from the standard
     std::vector<double> column_widths_cm;
     int hidden_from = 0;  ///< the first column that is hidden, with all behind it; 0: none
@@ -86,8 +87,9 @@ struct SheetGrid {
     int rows = 0;
     int print_columns = 0;  ///< the columns that are printed
     bool printed = true;
-    bool protect = true;  ///< but what is typed in
-    int head_rows = 0;    ///< rows repeated on each page and frozen on the screen
+    int printed_rows = 0;  ///< those above this one are; 0: all
+    bool protect = true;   ///< but what is typed in
+    int head_rows = 0;     ///< rows repeated on each page and frozen on the screen
     bool wide = false;
 };
 

@@ -31,7 +31,7 @@ std::string Layout::open_key(const Sheet& sheet) {
 }
 
 int Layout::picture_rows(const Paper& paper) {
-    constexpr double row_mm = 5;
+    constexpr double row_mm = 10 * row_cm;
     constexpr double title_and_legend_mm = 28;
     return static_cast<int>((paper.y_to - paper.y_from + title_and_legend_mm) / row_mm) + 2;
 }
@@ -67,8 +67,8 @@ int Layout::rows_of(const Row& row) const {
                 for (const Sheet& sheet : selection_.sheets()) checks += checks_on(sheet);
                 return checks + 1;
             },
-            [](const rows::Page&) { return 0; }, [](const rows::Section&) { return space + 1; },
-            [](const auto&) { return 1; }},
+            [](const rows::Page&) { return 0; }, [](const rows::Unprinted&) { return 0; },
+            [](const rows::Section&) { return space + 1; }, [](const auto&) { return 1; }},
         row.kind);
 }
 

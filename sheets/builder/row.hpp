@@ -25,6 +25,8 @@ struct Remark {};
 struct Caution {};
 /// A new page begins.
 struct Page {};
+/// From here on the sheet is not printed: long tables that the rows above are computed from.
+struct Unprinted {};
 /// The open checks of every other sheet of the workbook.
 struct Summary {};
 /// Every check of every sheet with its verdict.
@@ -144,9 +146,9 @@ struct Picture {
 }  // namespace rows
 
 using RowKind =
-    std::variant<rows::Section, rows::Remark, rows::Caution, rows::Page, rows::Summary, rows::Dashboard,
-                 rows::Input, rows::Text, rows::Choice, rows::Given, rows::Result, rows::Words, rows::Check,
-                 rows::Table, rows::Grid, rows::List, rows::Chart, rows::Picture>;
+    std::variant<rows::Section, rows::Remark, rows::Caution, rows::Page, rows::Unprinted, rows::Summary,
+                 rows::Dashboard, rows::Input, rows::Text, rows::Choice, rows::Given, rows::Result,
+                 rows::Words, rows::Check, rows::Table, rows::Grid, rows::List, rows::Chart, rows::Picture>;
 
 /// A row of a sheet; what it does not have is empty.
 struct Row {

@@ -30,7 +30,7 @@ private:
             when_ = rest;
         } else if (word == "always") {
             when_.clear();
-        } else if (word == "unprinted") {
+        } else if (word == "unprinted" && sheet_.rows.empty()) {
             sheet_.unprinted = true;
         } else if (word == "wide") {
             sheet_.wide = true;

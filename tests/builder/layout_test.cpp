@@ -36,12 +36,13 @@ TEST_CASE("each kind of row takes its rows of the sheet") {
     CHECK(rows("remark R") == 1);
     CHECK(rows("section S") == 2);
     CHECK(rows("page") == 0);
+    CHECK(rows("unprinted") == 0);
     CHECK(rows(table) == 2 + 1 + 7 + 1);
     CHECK(rows("grid g_g | G | x, unit m\n: 1\n: 2\n: 3") == 2 + 1 + 3 + 1);
     CHECK(rows("list l_l | L | x\n: a\n: b") == 2 + 2 + 1);
     CHECK(rows(table + "chart c_c | C | t_t | x, y | X | Y") == 11 + 20);
     CHECK(rows(table + "beside c_c | C | t_t | x, y | X | Y") == 11);
-    CHECK(rows(table + "picture p_p | P | 0 100 -20 52 | pit t_t") == 11 + 22);
+    CHECK(rows(table + "picture p_p | P | 0 100 -20 52 | pit t_t") == 11 + 24);
     CHECK(rows("check c_c | C | = 1\nsummary") == 1 + 5);  // heads, a sheet, the sum; heads, a sheet
     CHECK(rows("check c_c | C | = 1\ncheck d_d | D | = 1\ndashboard") == 2 + 1 + 2);
     CHECK(rows("list l_l | L | v, format verdict, as v := UC.V(1)\n:\ndashboard") == 4 + 1 + 1);
@@ -122,6 +123,11 @@ TEST_CASE("what the workbook says of itself follows the system of units") {
     CHECK(property(si, "Undercroft functions") == property(si, "Undercroft template version"));
     CHECK(si.sheets[0].printed);
     CHECK_FALSE(sheet_of("unprinted\nremark R").printed);
+    CHECK(sheet_of("remark R\nremark R").printed_rows == 0);
+    const SheetGrid part = sheet_of("remark R\nremark R\nunprinted\nremark R");
+    CHECK(part.printed);
+    CHECK(part.printed_rows == first_row + 2);
+    CHECK(part.rows == first_row + 3);
 }
 
 }  // namespace undercroft::tests

@@ -31,6 +31,10 @@ TEST_CASE("a sheet has a name, a title and its rows in their order") {
     CHECK_FALSE(plain.wide);
     CHECK_FALSE(plain.unprinted);
     CHECK(plain.rows.empty());
+    const Sheet part = read_sheet("sheet Pit | T\nremark One\nunprinted\nremark Two\n");
+    CHECK_FALSE(part.unprinted);
+    REQUIRE(part.rows.size() == 3);
+    CHECK(part.rows[1].is<rows::Unprinted>());
 }
 
 TEST_CASE("a sheet without its name, or with two, is refused") {

@@ -35,8 +35,8 @@ TEST_CASE("a table is one array formula over its units and values") {
 TEST_CASE("titles and notes of a table that need more lines get them") {
     const SheetGrid sheet =
         sheet_of("table t_t | T | 1 | " + std::string(30, 'x') + "; y | UC.T(@) | " + std::string(60, 'n'));
-    CHECK(sheet.row_heights_cm.at(4) == Approx(2 * 0.44 + 0.1));
-    CHECK(sheet.row_heights_cm.at(5) == Approx(3 * 0.44 + 0.1));  // 1.6 cm hold 11 small characters
+    CHECK(sheet.row_heights_cm.at(4) == Approx(2 * 0.33 + 0.08));
+    CHECK(sheet.row_heights_cm.at(5) == Approx(3 * 0.33 + 0.08));  // 1.6 cm hold 11 small characters
 }
 
 TEST_CASE("a grid has units above, numbers and words below, all of them typed in") {
@@ -128,6 +128,22 @@ TEST_CASE("a list's typed cells: wording, entries, quantities, shares, numbers a
     CHECK_FALSE(sheet.cells.contains(place_of("N7")));  // nothing computed
 }
 
+TEST_CASE("a list of many computed columns tells the reasons of its numbers, none of its constants") {
+    std::string columns = "No., format plain, as no; A, format text := UC.A(@no)";
+    for (const char* c : {"b", "c", "d", "e", "f"})
+        columns += std::string("; ") + c + ", format plain := UC.X(@no)";
+    const auto reason = [](const std::string& list) {
+        return formula_at(sheet_of("list l_l | L | " + list + "\n: =1"), "N7");
+    };
+    CHECK(reason("No., format plain, as no; A, format text := UC.A(@no)") ==
+          "IF(ISERROR([.C7]);UNDERCROFT.UC.WHY([.C7]);\"\")");
+    CHECK(reason(columns).find("[.C7]") != std::string::npos);
+    const std::string many = reason(columns + "; g, format plain := UC.X(@no)");
+    CHECK(many.find("[.C7]") == std::string::npos);
+    for (const char* cell : {"[.D7]", "[.E7]", "[.F7]", "[.G7]", "[.H7]", "[.I7]"})
+        CHECK(many.find(cell) != std::string::npos);
+}
+
 TEST_CASE("spans of a list's cells, and its rows as high as their texts") {
     const SheetGrid sheet = sheet_of(
         "list l_l | L | W, format share, span 2; N, format number, span 3; E, format entry, span 4\n: 5 % ; "
@@ -137,8 +153,8 @@ TEST_CASE("spans of a list's cells, and its rows as high as their texts") {
     CHECK(cell_at(sheet, "D7").columns == 3);
     CHECK(cell_at(sheet, "D8").columns == 3);
     CHECK(cell_at(sheet, "G7").columns == 4);
-    CHECK(sheet.row_heights_cm.at(6) == Approx(2 * 0.44 + 0.1));
-    CHECK(sheet.row_heights_cm.at(7) == Approx(0.44 + 0.1));
+    CHECK(sheet.row_heights_cm.at(6) == Approx(2 * 0.37 + 0.08));
+    CHECK(sheet.row_heights_cm.at(7) == Approx(0.37 + 0.08));
 }
 
 TEST_CASE("a negative quantity is typed in, a mark with a unit is not") {

@@ -128,10 +128,45 @@ Function lifts_entry() {
     return takes_layers(lifts).gives("N", "Lifts");
 }
 
+Function laid_lifts_entry() {
+    auto plan =
+        function("UC.LIFTS.LAID", [](SiteLayers layers) { return calc::laid_lifts(layers); })
+            .says(
+                "Every lift of a list of layers from the base of the bed to the finished surface: its "
+                "thickness, the height of its top, the cover and the fill over the crowns by then")
+            .also_called("lift schedule, placing plan, courses from formation to surface, build-up by lift")
+            .related({"UC.LIFTS.PLAN", "UC.LAYERS.LIFTS", "UC.LOAD.PLANT"})
+            .equation(
+                "lifts of a layer t/ceil(t/t_l), one where it has no t_l; H, p_f = sum t gamma over "
+                "the crowns")
+            .source("common practice; elementary geometry and statics")
+            .example(
+                "INDEX(UC.LIFTS.LAID({\"base stone\";0.3;16;0.15|\"chambers\";0.7;16;0.2|\"cover "
+                "stone\";0.15;16;0.2|\"initial backfill\";0.3;19;0.15}); 9; 4)",
+                "1.3", "1e-9 rel", Origin::mathematics,
+                "the eighth lift, under the unit row: 0.3 + 0.7 + 0.15 + 0.15 m")
+            .example(
+                "INDEX(UC.LIFTS.LAID({\"chambers\";\"30 in\";\"100 lbf/ft3\";\"\"|\"cover "
+                "stone\";\"6 in\";\"100 lbf/ft3\";\"\"|\"initial backfill\";\"1 ft\";\"120 "
+                "lbf/ft3\";\"6 in\"}; \"1;1;ft;ft;ft;psf\"); 4; 6)",
+                "110", "1e-9 rel", Origin::mathematics, "50 + 60 psf on the third lift")
+            .caution(list_caution);
+    plan.takes("layers", "part, t, gamma, t_l",
+               "Four columns from the base up: part, thickness, unit weight, greatest lift; one lift where "
+               "that is blank")
+        .within({any_number("a word"), usual::layer_thickness.or_zero(), usual::unit_weight, usual::lift});
+    return plan.gives_columns("Lifts from the base up", {{"lift", "N"},
+                                                         {"layer", "row"},
+                                                         {"thickness", "t"},
+                                                         {"height", "h"},
+                                                         {"cover", "H"},
+                                                         {"fill", "p_f"}});
+}
+
 }  // namespace
 
 std::vector<Function> layer_functions() {
-    return {layers_depth_entry(), stack_entry(), laid_entry(), lifts_entry()};
+    return {layers_depth_entry(), stack_entry(), laid_entry(), lifts_entry(), laid_lifts_entry()};
 }
 
 }  // namespace undercroft::addin

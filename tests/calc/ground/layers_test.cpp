@@ -57,6 +57,60 @@ TEST_CASE("each layer is laid in its own lifts") {
     CHECK_THAT(std::get<2>(laid[0]), is_near(m(0.2)));
 }
 
+TEST_CASE("every lift from the base to the surface, with the cover and fill over the crowns") {
+    // 0.30 and 0.70 without a greatest lift are one each; 1 of 0.16, 2 of 0.15, 4 of 0.125, 2 of 0.12, 1 of
+    // 0.26
+    const LaidLifts plan = laid_lifts(layers());
+    REQUIRE(plan.size() == 12);
+    const auto is_lift = [&plan](std::size_t n, double layer, Length thickness, Length top, Length cover,
+                                 Pressure fill) {
+        const auto& [number, row, t, height, over, weight] = plan.at(n - 1);
+        CHECK(number == count(static_cast<double>(n)));
+        CHECK(row == count(layer));
+        CHECK_THAT(t, is_near(thickness));
+        CHECK_THAT(height, is_near(top));
+        CHECK_THAT(over, is_near(cover));
+        CHECK_THAT(weight, is_near(fill));
+    };
+    is_lift(1, 1, m(0.30), m(0.30), m(0), kpa(0));
+    is_lift(2, 2, m(0.70), m(1.00), m(0), kpa(0));
+    is_lift(3, 3, m(0.16), m(1.16), m(0.16), kpa(2.56));
+    is_lift(4, 4, m(0.15), m(1.31), m(0.31), kpa(2.56 + 2.85));
+    is_lift(9, 5, m(0.125), m(1.96), m(0.96), kpa(2.56 + 5.7 + 9.0));
+    is_lift(12, 8, m(0.26), m(2.46), m(1.46), kpa(28.04));
+}
+
+TEST_CASE("lifts agree with the depths and weights of their layers, and are none thicker than allowed") {
+    Random random;
+    for (int i = 0; i < 100; ++i) {
+        SiteLayers list = layers();
+        for (auto& [part, thickness, weight, lift] : list) {
+            thickness = m(random.between(0.01, 2));
+            lift = m(random.between(0.05, 0.6));
+        }
+        const LaidLifts plan = laid_lifts(list);
+        const auto& [number, row, t, height, cover, fill] = plan.back();
+        REQUIRE_THAT(height, is_near(layers_depth(list, LayerPart::base_stone, LayerPart::pavement)));
+        REQUIRE_THAT(cover, is_near(layers_depth(list, LayerPart::cover_stone, LayerPart::pavement)));
+        REQUIRE_THAT(fill,
+                     is_near(fill_load(layer_stack(list, LayerPart::cover_stone, LayerPart::pavement))));
+        REQUIRE(number == layer_lifts(list, LayerPart::base_stone, LayerPart::pavement));
+        for (const auto& lift : plan)
+            REQUIRE(std::get<2>(lift) <=
+                    1.000001 * *std::get<3>(list[static_cast<std::size_t>(std::get<1>(lift).value()) - 1]));
+    }
+}
+
+TEST_CASE("lifts of no layer, and more than 200 of them, are refused") {
+    CHECK_THROWS_MATCHES(laid_lifts({}), Refused, refuses_domain("the list has no layer"));
+    CHECK_THROWS_MATCHES(laid_lifts({{LayerPart::pavement, m(0), kn_per_m3(22), std::nullopt}}), Refused,
+                         has_no_answer("no layer has a thickness"));
+    const SiteLayers thin = {{LayerPart::general_backfill, m(2), kn_per_m3(19), m(0.01)}};
+    CHECK(laid_lifts(thin).size() == 200);
+    CHECK_THROWS_MATCHES(laid_lifts({{LayerPart::general_backfill, m(2.01), kn_per_m3(19), m(0.01)}}),
+                         Refused, refuses_domain("more than 200 lifts"));
+}
+
 TEST_CASE("parts that touch add up, and a layer cut in two changes no depth") {
     Random random;
     for (int i = 0; i < 100; ++i) {
