@@ -63,13 +63,46 @@ Limits::Limits(const Range& range, const Dimension& of, bool percent)
     if (least > most || usual_least > usual_most || usual_least * bare < least - near ||
         usual_most * bare > most * (1 + 2 * near))
         refuse_value("what is usual, " + usual + ", is not within what is possible, " + possible);
+    bare_least = usual_least;
+    bare_most = usual_most;
+    without_unit = usual;
+    if (range.other_unit != nullptr) leave_out_what_is_usual_in(range.other_unit);
+}
+
+void Limits::leave_out_what_is_usual_in(const char* unit) {
+    other_unit = unit;
+    const double times = parse_unit(unit).scale.to_coherent(1) / default_unit(dimension).scale.to_coherent(1);
+    // What is usual in the other unit, as typed without it: 3 m to 150 m are 9.8 ft to 492 ft.
+    const double other_least = usual_least / times;
+    const double other_most = usual_most / times;
+    constexpr double near = 1e-6;
+    if (times < 1)
+        bare_most = std::min(usual_most, other_least * (1 - near));
+    else
+        bare_least = std::max(usual_least, other_most * (1 + near));
+    const auto shown = [](double bound, double (*rounded)(double)) {
+        const double parts = std::pow(10, 2 - std::floor(std::log10(bound)));  // three digits
+        return rounded(bound * parts) / parts;
+    };
+    const std::string none = or_none ? ", or 0 for none" : "";
+    const std::string from = with_unit(shown(bare_least, std::ceil), dimension, in_percent);
+    const std::string to = with_unit(shown(bare_most, std::floor), dimension, in_percent);
+    without_unit = between(from.c_str(), to.c_str()) + none;
 }
 
 double Limits::coherent_of(double bare) const {
     return in_percent ? bare / 100 : default_unit(dimension).scale.to_coherent(bare);
 }
 
+void Limits::refuse_ambiguous(double number) const {
+    const std::string told = exact_text(number);
+    refuse(told + " has no unit, and " + with_unit(number, dimension, in_percent) + " and " + told + " " +
+               other_unit + " are both usual: write the unit",
+           Refusal::unusual);
+}
+
 void Limits::refuse_bare(double number) const {
+    if (number != 0 && number >= usual_least && number <= usual_most) refuse_ambiguous(number);
     const bool plain = is_plain(dimension) && !in_percent;
     const std::string told = with_unit(number, dimension, in_percent);
     const std::string read = plain ? exact_text(number) : told;

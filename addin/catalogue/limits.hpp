@@ -21,11 +21,19 @@ struct Range {
     const char* most;
     const char* why = "common practice";  ///< where it comes from, or why every number is usual
     bool or_none = false;                 ///< 0 is possible too: there is none of it
+    const char* other_unit = nullptr;     ///< as common for it as the default unit
 
     /// The same, and 0 where there is none.
     [[nodiscard]] constexpr Range or_zero() const {
         Range range = *this;
         range.or_none = true;
+        return range;
+    }
+    /// The same, and a bare number that would be as usual in that unit as in the default one is refused:
+    /// 20 is a bed's length in metres and in feet, 5 in metres only.
+    [[nodiscard]] constexpr Range or_in(const char* unit) const {
+        Range range = *this;
+        range.other_unit = unit;
         return range;
     }
     [[nodiscard]] constexpr bool is_everything() const { return usual_least == nullptr; }
@@ -44,16 +52,20 @@ struct Limits {
     double most = infinity;
     double usual_least = -infinity;  ///< of a bare number, in its default unit
     double usual_most = infinity;
+    double bare_least = -infinity;  ///< usual, and in no other unit as well
+    double bare_most = infinity;
     bool or_none = false;   ///< 0 is possible
     bool bare_none = true;  ///< a bare 0 is taken
     /// A bare 0 would stand for a blank cell: Calc hands a single one over as 0.
     bool none_is_blank = false;
     bool is_stated = false;
     Dimension dimension{};
-    bool in_percent = false;  ///< a bare number is a percentage
-    std::string usual;        ///< "0.2 m to 5 m"; empty where every number is usual
-    std::string possible;     ///< "0 m to 30 m"
+    bool in_percent = false;   ///< a bare number is a percentage
+    std::string usual;         ///< "0.2 m to 5 m"; empty where every number is usual
+    std::string without_unit;  ///< the same but for what is as usual in another unit
+    std::string possible;      ///< "0 m to 30 m"
     std::string why;
+    std::string other_unit;       ///< in which a bare number may be meant as well; mostly empty
     std::vector<Limits> columns;  ///< of a table
 
     Limits() = default;
@@ -62,7 +74,7 @@ struct Limits {
 
     /// \throws Refused(domain) with the sentence that mends it.
     void check_bare(double number) const {
-        const bool fits = number == 0 ? bare_none : number >= usual_least && number <= usual_most;
+        const bool fits = number == 0 ? bare_none : number >= bare_least && number <= bare_most;
         if (!fits) refuse_bare(number);
     }
     /// \throws Refused(domain) that says what is possible.
@@ -82,6 +94,8 @@ struct Limits {
     }
 
 private:
+    void leave_out_what_is_usual_in(const char* unit);
+    [[noreturn]] void refuse_ambiguous(double number) const;
     [[nodiscard]] double bare_of(double share) const { return in_percent ? 100 * share : share; }
     [[noreturn]] void refuse_percent_cell(double share) const;
     [[noreturn]] void refuse_bare(double number) const;

@@ -29,8 +29,9 @@ inline constexpr Range axle_spacing{
     "1 m", "9.2 m", "0.1 m", "20 m",
     "AASHTO LRFD 3.6.1.2.2 and 3.6.1.2.3: 4 ft in a tandem, 14 ft to 30 ft in a truck"};
 /// Fill over a buried structure.
-inline constexpr Range cover{"0.6 m", "5 m", "0.1 m", "100 m",
-                             "AASHTO LRFD 3.6.1.2.6 spreads wheels from 2 ft of cover on"};
+inline constexpr Range cover =
+    Range{"0.6 m", "5 m", "0.1 m", "100 m", "AASHTO LRFD 3.6.1.2.6 spreads wheels from 2 ft of cover on"}
+        .or_in("ft");
 /// Widening of a wheel's load per depth of fill.
 inline constexpr Range distribution_factor{"1", "1.75", "1", "1.75",
                                            "AASHTO LRFD 3.6.1.2.6: 1.00 to 1.75 by edition and fill"};
@@ -38,14 +39,14 @@ inline constexpr Range distribution_factor{"1", "1.75", "1", "1.75",
 inline constexpr Range load_spread{"0.25", "1", "0.01", "1",
                                    "common practice: 2V:1H, in codes up to 1V:1H; 2H:1V is a slip"};
 /// A side of a loaded patch of the ground.
-inline constexpr Range patch_side{"0.2 m", "6 m", "1 mm", "5 km",
-                                  "common practice: from a tyre to a footing or a track"};
+inline constexpr Range patch_side =
+    Range{"0.2 m", "6 m", "1 mm", "5 km", "common practice: from a tyre to a footing or a track"}.or_in("ft");
 /// The radius of a loaded circle.
 inline constexpr Range patch_radius{"0.1 m", "4 m", "1 mm", "5 km"};
 /// Below a load, where its stress is wanted.
-inline constexpr Range depth_below_load{"0.3 m", "8 m", "0.001 mm", "1 km"};
+inline constexpr Range depth_below_load = Range{"0.3 m", "8 m", "0.001 mm", "1 km"}.or_in("ft");
 /// Beside a load.
-inline constexpr Range offset_from_load = Range{"0.1 m", "10 m", "0.001 mm", "10 km"}.or_zero();
+inline constexpr Range offset_from_load = Range{"0.1 m", "10 m", "0.001 mm", "10 km"}.or_zero().or_in("ft");
 /// The place of a patch of plant on either side of the origin.
 inline constexpr Range plant_place =
     Range{"-12 m", "12 m", "-1 km", "1 km", "the length of the largest plant"};
@@ -54,7 +55,7 @@ inline constexpr Range plant_place =
 inline constexpr Range presence{"0.65", "1.2", "0.65", "1.2", "AASHTO LRFD Table 3.6.1.1.2-1"};
 inline constexpr Range lanes{"1", "6", "1", "100", "AASHTO LRFD 3.6.1.1.1: lanes of 12 ft"};
 /// From the crown of chambers up to the underside of a pavement.
-inline constexpr Range fill_depth = Range{"0.3 m", "6 m", "1 mm", "100 m"}.or_zero();
+inline constexpr Range fill_depth = Range{"0.3 m", "6 m", "1 mm", "100 m"}.or_zero().or_in("ft");
 /// On the fill: a layer of asphalt, a slab.
 inline constexpr Range pavement = Range{"0.05 m", "0.4 m", "1 mm", "3 m"}.or_zero();
 
@@ -115,13 +116,13 @@ inline constexpr Range undrained_strength{"8 kPa", "250 kPa", "1 Pa", "10 MPa",
 /// What bears: from the strip of one foot to a footing.
 inline constexpr Range bearing_width{"0.1 m", "6 m", "1 mm", "1 km"};
 /// Of stone or sand through which a load spreads.
-inline constexpr Range spread_layer = Range{"0.1 m", "4 m", "1 mm", "30 m"}.or_zero();
+inline constexpr Range spread_layer = Range{"0.1 m", "4 m", "1 mm", "30 m"}.or_zero().or_in("ft");
 /// On the strength of the ground.
 inline constexpr Range bearing_safety{"1.5", "4", "1", "10", "common practice: 2 to 3"};
 /// Unit weight of stone less that of the clay it replaces.
 inline constexpr Range added_weight = Range{"0.2 kN/m3", "8 kN/m3", "1 N/m3", "50 kN/m3"}.or_zero();
 /// The base of a foundation below the ground.
-inline constexpr Range foundation_depth = Range{"0.2 m", "5 m", "1 mm", "100 m"}.or_zero();
+inline constexpr Range foundation_depth = Range{"0.2 m", "5 m", "1 mm", "100 m"}.or_zero().or_in("ft");
 /// A foundation's shorter side.
 inline constexpr Range foundation_width{"0.3 m", "4 m", "0.000001 mm", "1 km"};
 /// A foundation's longer side.
@@ -135,7 +136,7 @@ inline constexpr Range earth_coefficient{"0.15", "8", "0.01", "40",
 /// A wall or the side of a trench.
 inline constexpr Range wall_height{"0.5 m", "10 m", "1 mm", "100 m"};
 /// Groundwater above the foot of a wall.
-inline constexpr Range water_depth = Range{"0.1 m", "10 m", "0.1 mm", "100 m"}.or_zero();
+inline constexpr Range water_depth = Range{"0.1 m", "10 m", "0.1 mm", "100 m"}.or_zero().or_in("ft");
 /// Against flotation.
 inline constexpr Range uplift_factor{"1", "2", "1", "10",
                                      "USACE EM 1110-2-2100 (2005), Table 3-4: 1.1 to 1.3 (from memory)"};
@@ -176,7 +177,8 @@ inline constexpr Range effective_stress{"5 kPa", "800 kPa", "1 Pa", "100 MPa"};
 inline constexpr Range consolidation{"0.0002 m2/d", "0.5 m2/d", "1e-12 m2/s", "1000 m2/s",
                                      "common practice: 0.1 to 100 m2 a year"};
 /// Since a load on clay: a week to decades, in minutes.
-inline constexpr Range consolidation_time = Range{"10000 min", "20000000 min", "1 s", "1000000 d"}.or_zero();
+inline constexpr Range consolidation_time =
+    Range{"10000 min", "20000000 min", "1 s", "1000000 d"}.or_zero().or_in("s");
 inline constexpr Range drainage_path{"0.2 m", "15 m", "1 mm", "500 m"};
 /// Of the middle of a layer below a base.
 inline constexpr Range depth_below_base = Range{"0.1 m", "30 m", "1 mm", "1 km"}.or_zero();
@@ -222,8 +224,8 @@ inline constexpr Range filled_thickness{"0.1 m", "5 m", "1 mm", "100 m"};
 /// One lift, compacted.
 inline constexpr Range lift{"0.075 m", "0.6 m", "1 mm", "10 m", "common practice: 100 to 300 mm"};
 /// The size that 85 % of a soil passes.
-inline constexpr Range soil_d85{"0.00005 m", "0.005 m", "0.0001 mm", "1 m",
-                                "common practice: silt to coarse sand"};
+inline constexpr Range soil_d85 =
+    Range{"0.00005 m", "0.005 m", "0.0001 mm", "1 m", "common practice: silt to coarse sand"}.or_in("ft");
 /// Of the filter criterion.
 inline constexpr Range fabric_factor{"0.5", "2", "0.01", "2",
                                      "FHWA NHI-07-092, chapter 2: 1 to 2 (from memory)"};
@@ -234,21 +236,23 @@ inline constexpr Range fabric_thickness{"0.0003 m", "0.008 m", "0.01 mm", "0.1 m
                                         "common practice: 0.5 mm woven to 5 mm non-woven"};
 inline constexpr Range permittivity{"0.02 1/s", "3 1/s", "0.000001 1/s", "1000 1/s",
                                     "common practice: woven to thin non-woven"};
-inline constexpr Range fabric_head = Range{"0.01 m", "1 m", "0.01 mm", "100 m"}.or_zero();
+inline constexpr Range fabric_head = Range{"0.01 m", "1 m", "0.01 mm", "100 m"}.or_zero().or_in("ft");
 /// Of a soil beside a fabric, gravel to clay.
-inline constexpr Range soil_permeability{
-    "1 mm/h", "100 mm/h", "0.0000001 mm/h", "1e8 mm/h",
-    "common practice: loam to fine sand; clay and gravel with their unit"};
+inline constexpr Range soil_permeability =
+    Range{"1 mm/h", "100 mm/h", "0.0000001 mm/h", "1e8 mm/h",
+          "common practice: loam to fine sand; clay and gravel with their unit"}
+        .or_in("in/h");
 /// D60 over D10.
 inline constexpr Range uniformity{"1", "50", "1", "100000", "common practice: one size to well graded"};
 
 // Chambers on the ground.
 
 /// The width of one foot of a chamber, or of a strip that bears.
-inline constexpr Range foot_width{"0.05 m", "0.5 m", "1 mm", "10 m", "common practice: feet of 75 to 200 mm"};
+inline constexpr Range foot_width =
+    Range{"0.05 m", "0.5 m", "1 mm", "10 m", "common practice: feet of 75 to 200 mm"}.or_in("ft");
 /// Stone under the feet of chambers.
 inline constexpr Range base_stone =
-    Range{"0.075 m", "1 m", "0.0001 mm", "30 m", "common practice: 150 to 600 mm"}.or_zero();
+    Range{"0.075 m", "1 m", "0.0001 mm", "30 m", "common practice: 150 to 600 mm"}.or_zero().or_in("ft");
 
 /// Stone beside chambers, from their feet to the crown.
 inline constexpr Range stone_beside = Range{"0.15 m", "2 m", "1 mm", "30 m"}.or_zero();

@@ -102,14 +102,14 @@ inline constexpr Range reliability{"0.3", "1", "0.1 %", "100 %"};
 
 // Ways of the water.
 
-inline constexpr Range flow_path{"30 m", "3000 m", "0.1 m", "1000 km"};
+inline constexpr Range flow_path = Range{"30 m", "3000 m", "0.1 m", "1000 km"}.or_in("ft");
 inline constexpr Range sheet_flow_path{"3 m", "91.44 m", "0.1 m", "91.44 m",
                                        "USDA TR-55 (1986): at most 300 ft"};
 /// Of water that has gathered, until it finds a drain.
-inline constexpr Range shallow_path{"10 m", "500 m", "0.1 m", "1000 km"};
+inline constexpr Range shallow_path = Range{"10 m", "500 m", "0.1 m", "1000 km"}.or_in("ft");
 /// Of a ditch, its water.
 inline constexpr Range flow_area{"0.1 m2", "10 m2", "1 cm2", "10000 m2"};
-inline constexpr Range wetted_perimeter{"0.3 m", "30 m", "1 cm", "10 km"};
+inline constexpr Range wetted_perimeter = Range{"0.3 m", "30 m", "1 cm", "10 km"}.or_in("ft");
 inline constexpr Range channel_slope{"0.001", "0.05", "0.00001", "3"};
 inline constexpr Range channel_roughness{"0.012", "0.15", "0.001", "5",
                                          "Chow, Open-Channel Hydraulics (1959), Table 5-6 (from memory)"};
@@ -203,11 +203,11 @@ inline constexpr Range test_time{"10 min", "1000 min", "1 s", "60 d"};
 inline constexpr Range soakage_rate{"3.6 mm/h", "400 mm/h", "1e-6 mm/h", "1 m/s"};
 inline constexpr Range soakage_area = Range{"4 m2", "1000 m2", "0 m2", "10 km2"}.or_zero();
 inline constexpr Range soakage_base{"4 m2", "1000 m2", "0.01 m2", "10 km2"};
-inline constexpr Range soakage_perimeter = Range{"8 m", "400 m", "0 m", "100 km"}.or_zero();
-inline constexpr Range soaking_perimeter{"6 m", "300 m", "1 cm", "100 km"};
+inline constexpr Range soakage_perimeter = Range{"8 m", "400 m", "0 m", "100 km"}.or_zero().or_in("ft");
+inline constexpr Range soaking_perimeter = Range{"6 m", "300 m", "1 cm", "100 km"}.or_in("ft");
 /// What a soakaway or a bed holds at a time.
 inline constexpr Range soaking_volume{"2 m3", "1000 m3", "1 L", "1e9 m3"};
-inline constexpr Range soakage_depth{"0.2 m", "5 m", "1 mm", "100 m"};
+inline constexpr Range soakage_depth = Range{"0.2 m", "5 m", "1 mm", "100 m"}.or_in("ft");
 inline constexpr Range safety_factor{"1", "10", "1", "100",
                                      "CIRIA C753, The SuDS Manual (2015), ch. 25: 1.5 to 10"};
 /// Water held over the volume of a bed: 20 % in poor stone, 98 % in crates.
@@ -218,7 +218,7 @@ inline constexpr Range fraction_left = Range{"0.05", "0.9", "0 %", "99.9 %"}.or_
 
 inline constexpr const char* rawls = "Rawls, Brakensiek and Miller, J. Hydraulic Eng. 109 (1983), Table 2";
 inline constexpr Range wetted_conductivity{"0.3 mm/h", "120 mm/h", "1e-6 mm/h", "1 m/s", rawls};
-inline constexpr Range suction = Range{"0.04 m", "0.4 m", "0 m", "100 m", rawls}.or_zero();
+inline constexpr Range suction = Range{"0.04 m", "0.4 m", "0 m", "100 m", rawls}.or_zero().or_in("ft");
 inline constexpr Range moisture_deficit = Range{"0.05", "0.5", "0 %", "100 %", rawls}.or_zero();
 inline constexpr Range ponding_time = Range{"6 min", "600 min", "0 s", "365 d"}.or_zero();
 
@@ -230,7 +230,7 @@ inline constexpr Range recharge{"3 mm/h", "200 mm/h", "1e-6 mm/h", "1 m/s"};
 inline constexpr Range aquifer_permeability{"20 mm/h", "4000 mm/h", "1e-6 mm/h", "10 m/s"};
 inline constexpr Range specific_yield{"0.02", "0.35", "0.1 %", "99 %",
                                       "clay 2 %, gravel 25 % (common in textbooks; from memory)"};
-inline constexpr Range saturated_depth{"2 m", "50 m", "1 cm", "10 km"};
+inline constexpr Range saturated_depth = Range{"2 m", "50 m", "1 cm", "10 km"}.or_in("ft");
 /// From a day to a wet season.
 inline constexpr Range mound_time{"1440 min", "150000 min", "1 s", "365000 d"};
 /// Of a falling-head test in the laboratory: tube, sample, heads.
@@ -238,7 +238,7 @@ inline constexpr Range tube_area{"1e-5 m2", "3e-4 m2", "0.1 mm2", "1 m2"};
 inline constexpr Range sample_area{"1e-3 m2", "0.01 m2", "1 mm2", "10 m2"};
 inline constexpr Range sample_length{"0.03 m", "0.5 m", "1 mm", "10 m"};
 inline constexpr Range fall_time{"1 min", "100 min", "0.1 s", "365 d"};
-inline constexpr Range test_head{"0.1 m", "2 m", "1 mm", "100 m"};
+inline constexpr Range test_head = Range{"0.1 m", "2 m", "1 mm", "100 m"}.or_in("ft");
 
 /// Of water-bearing ground: 1e-6 m/s is silt, 1e-3 m/s is gravel.
 inline constexpr Range permeability{"3.6 mm/h", "3600 mm/h", "1e-6 mm/h", "10 m/s"};

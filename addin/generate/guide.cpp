@@ -74,7 +74,7 @@ ShownArgument argument_of(const Parameter& parameter, std::size_t argument, cons
             parameter.symbol,
             parameter.says + (parameter.order_counts ? "; the order of its rows counts" : ""),
             parameter.kind(),
-            ranges(parameter.limits, &Limits::usual),
+            ranges(parameter.limits, &Limits::without_unit),
             ranges(parameter.limits, &Limits::possible),
             blank_text(parameter, argument, call)};
 }

@@ -12,12 +12,12 @@ namespace {
 
 /// What is usual of a bare number, column by column of a table; a dash where every number is.
 std::string usual_text(const Limits& limits) {
-    if (limits.columns.empty()) return limits.usual;
+    if (limits.columns.empty()) return limits.without_unit;
     std::string text;
     bool any = false;
     for (const Limits& column : limits.columns) {
-        any = any || !column.usual.empty();
-        text += (text.empty() ? "" : "; ") + (column.usual.empty() ? "-" : column.usual);
+        any = any || !column.without_unit.empty();
+        text += (text.empty() ? "" : "; ") + (column.without_unit.empty() ? "-" : column.without_unit);
     }
     return any ? text : std::string();
 }

@@ -58,7 +58,7 @@ TEST_CASE("a bare number just outside what is usual is refused by its name, just
         const Limits& limits = place.limits();
         if (limits.usual.empty()) return;
         for (const auto& [bound, outwards] :
-             {std::pair(limits.usual_least, -1.0), std::pair(limits.usual_most, 1.0)}) {
+             {std::pair(limits.bare_least, -1.0), std::pair(limits.bare_most, 1.0)}) {
             const double outside = bound + outwards * hair * std::abs(bound);
             const double inside = bound - outwards * hair * std::abs(bound);
             const Outcome refused = outcome_of(place.function(), place.with_bare(outside).cells());

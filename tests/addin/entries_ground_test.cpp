@@ -25,7 +25,7 @@ TEST_CASE("what no vehicle, ground or team does is answered by no number, but by
     says("UC.LOAD.CLASS(\"HL-93\")", "");
     says("UC.BASE.NEEDED(150; 1.3; 0.15; 0.15; 0.75; 16; 60)", "no thickness of base stone does");
     says("UC.BASE.REPLACED(150; 1; 10; 3; \"5 kN/m3\")", "no depth of replacement");
-    says("UC.PLANT.COVER({250;1;1;0;0}; 20; 20)", "");
+    says("UC.PLANT.COVER({250;\"1 m\";\"1 m\";0;0}; 20; 20)", "");
     says("UC.PIT.BATTER(\"B\"; \"7 m\"; 0.5)", "");
     says("UC.HANDLING.TEAM(0.4; 0.7; \"0 deg\"; 0.4; 0.2; \"0 deg\"; 1; 60; \"fair\"; \"4 each\")",
          "no share is published for a team of more than three");
@@ -37,8 +37,9 @@ TEST_CASE("slips of units in what the new entries take are refused by name", "[s
         {"UC.LOAD.VEHICLE(\"HL-93\"; 0.6; ; 120)", "presence: 120 is unusual"},
         {"UC.BASE.NEEDED(53; 1310; 0.15; 0.15; 0.75; 16; 150)", "span: 1310 m is unusual"},
         {"UC.BASE.NEEDED(53; 1.31; 0.15; 0.15; 0.75; 1610; 150)", "stone unit weight: 1610 kN/m3 is unusual"},
-        {"UC.UPLIFT.BED(30; 12; 1; {1.2;1570}; 1.1)", "layers: row 1, column 2: 1570 kN/m3 is unusual"},
-        {"UC.UPLIFT.BED(30; 12; 1; {1.2;15.7}; 1100)", "water height: 1100 m is unusual"},
+        {"UC.UPLIFT.BED(\"30 m\"; \"12 m\"; 1; {\"1.2 m\";1570}; 1.1)",
+         "layers: row 1, column 2: 1570 kN/m3 is unusual"},
+        {"UC.UPLIFT.BED(\"30 m\"; \"12 m\"; 1; {\"1.2 m\";15.7}; 1100)", "water height: 1100 m is unusual"},
         {"UC.PIT.BATTER(\"B\"; 3; 400)", "water above formation: 400 m is unusual"},
         {"UC.LIFTS.PLAN({300;18;0.15}; {50;1;1;0;0})", "layers: row 1, column 1: 300 m is unusual"},
         {"UC.HANDLING.TEAM(40; 0.7; 0; 0.5; 0.1; 30; 1; 90; \"fair\"; 2)", "reach at start: 40 m is unusual"},

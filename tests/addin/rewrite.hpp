@@ -220,7 +220,7 @@ private:
     }
 
     static bool is_usual(double number, const addin::Limits& limits) {
-        return number == 0 ? limits.bare_none : number >= limits.usual_least && number <= limits.usual_most;
+        return number == 0 ? limits.bare_none : number >= limits.bare_least && number <= limits.bare_most;
     }
 
     /// So far below what is usual that beside `%` it is refused.

@@ -48,6 +48,25 @@ TEST_CASE("slips of units in loads on the ground are refused", "[slips]") {
     });
 }
 
+TEST_CASE("a bare number that is as usual in another unit is refused where safety rests on it", "[slips]") {
+    check_all({
+        {"UC.LOAD.WHEEL(72; 0.25; 0.51; 2)",
+         "cover: 2 has no unit, and 2 m and 2 ft are both usual: write the unit"},
+        {"UC.UPLIFT.FACTOR({600;0.65;15.6}; 500)", "weights: row 1, column 2: 0.65 has no unit"},
+        {"UC.UPLIFT.BED(30; \"12 m\"; \"0H:1V\"; {\"m\";\"kN/m3\"|1.2;15.7}; \"2 m\")",
+         "base length: 30 has no unit"},
+        {"UC.SETTLEMENT.DEGREE(\"0.01 m2/d\"; 2000000; \"2 m\")",
+         "and 2e+06 min and 2e+06 s are both usual"},
+        {"UC.RAIN.REACHES({10;100|360;9}; 6)",
+         "duration: 6 has no unit, and 6 min and 6 h are both usual: write the unit"},
+    });
+    // Where only the default unit can be meant, nothing is lost.
+    const FormulaDesk desk;
+    CHECK(desk.number("UC.RAIN.REACHES({10;100|360;9}; 30)") == 1);
+    CHECK(desk.number("UC.LOAD.WHEEL(72; 0.25; 0.51; 0.75)") ==
+          desk.number("UC.LOAD.WHEEL(72; 0.25; 0.51; \"0.75 m\")"));
+}
+
 TEST_CASE("slips of units in what the ground bears and pushes are refused", "[slips]") {
     check_all({
         {"UC.BEARING.CAPACITY(5; 0.56; 18; 0.5; 1)", "friction angle: 0.56 deg is unusual"},
@@ -64,7 +83,7 @@ TEST_CASE("slips of units in what the ground bears and pushes are refused", "[sl
         {"UC.EARTH.THRUST(33; 19; 3)", "coefficient: 33 is unusual"},
         {"UC.EARTH.THRUST(0.33; 1900; 3)", "unit weight: 1900 kN/m3 is unusual"},
         {"UC.EARTH.THRUST(0.33; 19; 3; 250)", "surcharge: 250 kPa is unusual"},
-        {"UC.UPLIFT.FACTOR({600;0.65;15.6}; 500; 1000)", "water unit weight: 1000 kN/m3 is unusual"},
+        {"UC.UPLIFT.FACTOR({600;\"0.65 m\";15.6}; 500; 1000)", "water unit weight: 1000 kN/m3 is unusual"},
         {"UC.UPLIFT.FACTOR({600;650;15.6}; 500)", "weights: row 1, column 2: 650 m is unusual"},
         {"UC.UPLIFT.FILL(130; {600;0.65;15.6}; 500; 600; 19)", "factor: 130 is unusual"},
     });

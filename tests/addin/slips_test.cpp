@@ -50,7 +50,7 @@ TEST_CASE("a number in another unit than the default one is refused, and told th
         {"UC.WEIR.NOTCH(1.57; 0.15)", "angle: 1.57 deg is unusual"},
         {"UC.ORIFICE.FLOW(150; 1)", "diameter: 150 m is unusual"},
         {"UC.TIME.KIRPICH(0.3; 0.01)", "length: 0.3 m is unusual"},
-        {"UC.TIME.KIRPICH(300; 1.5)", "slope: 1.5 is unusual"},
+        {"UC.TIME.KIRPICH(\"300 m\"; 1.5)", "slope: 1.5 is unusual"},
         {"UC.RAIN.INTENSITY({0.25;100|1;40|24;5}; 60)", "rain: row 1, column 1: 0.25 min is unusual"},
         {"UC.RAIN.INTENSITY({5;4.8|60;1.4|1440;0.13}; 60)", "rain: row 2, column 2: 1.4 mm/h is unusual"},
         {"UC.HYDROGRAPH.RATIONAL(0.6; 20000; 40; 0.5; 10; 5)", "duration: 0.5 min is unusual"},
@@ -147,7 +147,7 @@ TEST_CASE("0 without a unit stands for a blank cell: refused where that is no de
         {"UC.DRAW.PORTS(1; 1.3; 0.15; 13; 0; 2.4; 2.3; 0.1)",
          "interval: 0 has no unit; a blank cell arrives as 0: "
          "where none is meant, write 0 each"},
-        {"UC.SOAK.TIME(1; 0.4; 60; 34; 36; 1; 0)", "fraction: 0 has no unit"},
+        {"UC.SOAK.TIME(\"1 m\"; 0.4; 60; \"34 m\"; 36; 1; 0)", "fraction: 0 has no unit"},
         {"UC.ATMOST(0; \"48 h\")", "value: 0 has no unit"},
         {"UC.DIFFERENCE(\"3 m\"; 0; \"m\")", "b: 0 has no unit"},
         {"UC.PRODUCT(0; \"3 m\"; \"m\")", "a: 0 has no unit"},

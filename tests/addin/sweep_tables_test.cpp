@@ -108,7 +108,7 @@ public:
         longer.insert(longer.end(), 3, std::vector<Item>(rows_.front().size()));
         const Outcome with_blanks = must_be_sound("blank rows behind", longer);
         if (!with_blanks.answer || !is_near(*with_blanks.answer, good_))
-            FAIL_CHECK("blank rows behind change the answer");
+            FAIL_CHECK("blank rows behind change the answer: " << function_.name);
 
         Rows gap = rows_;
         gap.insert(gap.begin() + static_cast<std::ptrdiff_t>(first_) + 1,

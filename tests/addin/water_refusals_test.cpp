@@ -82,8 +82,8 @@ TEST_CASE("tailwater above the surface, and outlets that do not have what their 
         {"UC.OUTLET.RATING({\"orifice\";0;0.15}; 1; 10; ; ; 50%)", "tolerance: "},
         {"UC.OUTLET.RATING({\"orifice\";0;0.15}; 1; 10; ; ; ; ; {0;0|0.5;20})",
          "must reach from 0 to the depth (1 m)"},
-        {"UC.OUTFALL.FLOW(1; 300; 20; 0.01; 0.013)", "diameter: 300 m is unusual"},
-        {"UC.OUTFALL.FLOW(1; 0.3; 20; 0.01; 0.013; \"bell\")", "is not an inlet of a pipe"},
+        {"UC.OUTFALL.FLOW(\"1 m\"; 300; 20; 0.01; 0.013)", "diameter: 300 m is unusual"},
+        {"UC.OUTFALL.FLOW(\"1 m\"; \"0.3 m\"; 20; 0.01; 0.013; \"bell\")", "is not an inlet of a pipe"},
         {"UC.PIPE.SIZE(0.6; {0.15|0.3|0.45})", "0.6 m"},
     });
 }

@@ -21,7 +21,7 @@ Entry& takes_feet(Entry& entry) {
         .takes("span", "B_f", "Width of a chamber over its feet")
         .within(usual::chamber_span)
         .takes("row gap", "g", "Clear gap between the feet of neighbouring rows")
-        .within(usual::margin.or_zero())
+        .within(usual::margin.or_zero().or_in("ft"))
         .takes("foot width", "b_f", "Width of one foot, at most half of the span")
         .within(usual::foot_width)
         .takes("stone height", "h", "Height of the stone beside the chambers, from their feet to the crown")
@@ -118,7 +118,7 @@ Function strip_entry() {
         .takes("base stone", "b", "Thickness of the stone under the feet")
         .within(usual::base_stone)
         .takes("row gap", "g", "Clear gap between the feet of neighbouring rows")
-        .within(usual::margin.or_zero())
+        .within(usual::margin.or_zero().or_in("ft"))
         .gives("B", "Width of the strip");
 }
 

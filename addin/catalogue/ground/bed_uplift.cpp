@@ -37,14 +37,14 @@ calc::BuriedBed bed(Length length, Length width, Batter batter, const BedLayers&
 /// A bed and what lies on it.
 Entry& takes_lined_bed(Entry& entry) {
     return entry.takes("base length", "L", "Length of the bed at its base")
-        .within(usual::plan_length)
+        .within(usual::plan_length.or_in("ft"))
         .takes("base width", "W", "Width of the bed at its base")
-        .within(usual::plan_width)
+        .within(usual::plan_width.or_in("ft"))
         .takes("batter", "z", "Slope of the pit's walls; 0H:1V for vertical walls")
         .within(usual::batter)
         .takes("layers", "t, gamma",
                "Two columns from the base up: thickness, unit weight; the first is the bed as of stone alone")
-        .within({usual::layer_thickness.or_zero(), usual::unit_weight_or_submerged})
+        .within({usual::layer_thickness.or_zero().or_in("ft"), usual::unit_weight_or_submerged})
         .in_order();
 }
 Entry& takes_uplift_soil(Entry& entry) {
@@ -79,15 +79,19 @@ Function uplift_bed_entry() {
         .also_called("flotation, buoyancy, factor of safety against uplift, hydrostatic uplift, ballast")
         .equation("F = (sum V gamma - C gamma_1)/(gamma_w V_w)")
         .source(bed_source)
-        .example("UC.UPLIFT.BED(\"30 m\"; \"12 m\"; \"0H:1V\"; {1.2;15.7|0.9;19}; \"2 m\"; \"150 m3\")",
-                 "1.498897857", "1e-8", Origin::mathematics,
-                 "(360 (1.2 x 15.7 + 0.9 x 19) - 150 x 15.7)/(720 x 9.80665)")
         .example(
-            "UC.UPLIFT.BED(\"20 m\"; \"10 m\"; \"1H:1V\"; {1.2;16|0.8;19}; \"1.5 m\"; ; \"wedges\"; "
+            "UC.UPLIFT.BED(\"30 m\"; \"12 m\"; \"0H:1V\"; {\"m\";\"kN/m3\"|1.2;15.7|0.9;19}; \"2 m\"; \"150 "
+            "m3\")",
+            "1.498897857", "1e-8", Origin::mathematics,
+            "(360 (1.2 x 15.7 + 0.9 x 19) - 150 x 15.7)/(720 x 9.80665)")
+        .example(
+            "UC.UPLIFT.BED(\"20 m\"; \"10 m\"; \"1H:1V\"; {\"m\";\"kN/m3\"|1.2;16|0.8;19}; \"1.5 m\"; ; "
+            "\"wedges\"; "
             "\"10 kN/m3\")",
             "2.480149104", "1e-8", Origin::mathematics, "9226.155 kN over 372 m3 of water")
         .example(
-            "UC.UPLIFT.BED(\"20 m\"; \"10 m\"; \"1H:1V\"; {1.2;16|0.8;19}; \"1.5 m\"; ; \"prism\"; "
+            "UC.UPLIFT.BED(\"20 m\"; \"10 m\"; \"1H:1V\"; {\"m\";\"kN/m3\"|1.2;16|0.8;19}; \"1.5 m\"; ; "
+            "\"prism\"; "
             "\"10 kN/m3\")",
             "2.293333333", "1e-8", Origin::mathematics, "(19.2 + 15.2)/15")
         .example(
@@ -112,8 +116,9 @@ Function weight_entry() {
         .also_called("resisting weight, dead load, ballast, overburden")
         .equation("G = sum V gamma - C gamma_1")
         .source(bed_source)
-        .example("UC.UPLIFT.WEIGHT(\"30 m\"; \"12 m\"; \"0H:1V\"; {1.2;15.7|0.9;19}; \"150 m3\")", "10583.4",
-                 "1e-9 rel", Origin::mathematics, "360 (18.84 + 17.1) - 150 x 15.7")
+        .example(
+            "UC.UPLIFT.WEIGHT(\"30 m\"; \"12 m\"; \"0H:1V\"; {\"m\";\"kN/m3\"|1.2;15.7|0.9;19}; \"150 m3\")",
+            "10583.4", "1e-9 rel", Origin::mathematics, "360 (18.84 + 17.1) - 150 x 15.7")
         .example(
             "UC.UPLIFT.WEIGHT(\"100 ft\"; \"40 ft\"; \"0H:1V\"; {\"ft\";\"lbf/ft3\"|4;100|3;120}; ; ; "
             "\"kip\")",
@@ -137,10 +142,11 @@ Function water_entry() {
         .also_called("buoyant force, buoyancy, hydrostatic uplift, Archimedes, displaced water")
         .equation("U = gamma_w V_w")
         .source(bed_source)
-        .example("UC.UPLIFT.FORCE(\"30 m\"; \"12 m\"; \"0H:1V\"; {1.2;15.7|0.9;19}; \"2 m\")", "7060.788",
-                 "1e-9 rel", Origin::mathematics, "720 m3 x 9.80665 kN/m3")
+        .example("UC.UPLIFT.FORCE(\"30 m\"; \"12 m\"; \"0H:1V\"; {\"m\";\"kN/m3\"|1.2;15.7|0.9;19}; \"2 m\")",
+                 "7060.788", "1e-9 rel", Origin::mathematics, "720 m3 x 9.80665 kN/m3")
         .example(
-            "UC.UPLIFT.FORCE(\"20 m\"; \"10 m\"; \"1H:1V\"; {1.2;16|0.8;19}; \"1.5 m\"; \"wedges\"; "
+            "UC.UPLIFT.FORCE(\"20 m\"; \"10 m\"; \"1H:1V\"; {\"m\";\"kN/m3\"|1.2;16|0.8;19}; \"1.5 m\"; "
+            "\"wedges\"; "
             "\"10 kN/m3\")",
             "3720", "1e-9 rel", Origin::mathematics, "prismoid of 372 m3")
         .caution(bed_caution);

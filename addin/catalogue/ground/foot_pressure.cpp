@@ -44,7 +44,7 @@ std::vector<Function> foot_pressure_functions() {
             .takes("span", "B_f", "Width of a chamber over its feet")
             .within(usual::chamber_span)
             .takes("row gap", "g", "Clear gap between the feet of neighbouring rows")
-            .within(usual::margin.or_zero())
+            .within(usual::margin.or_zero().or_in("ft"))
             .takes("foot width", "b_f", "Width of one foot, within the span")
             .within(usual::foot_width)
             .takes("base stone", "b", "Thickness of the stone under the feet")

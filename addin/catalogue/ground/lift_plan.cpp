@@ -42,8 +42,8 @@ Function plan_entry() {
         .equation(
             "lifts of a layer t/ceil(t/t_l); p_f = sum t gamma; p_p = I sigma(H), sigma as UC.LOAD.PLANT")
         .source(plan_source)
-        .example("INDEX(UC.LIFTS.PLAN({0.3;18;0.15}; {50;1;1;0;0}; 1); 2; 7)", "51.794077", "5e-6",
-                 Origin::mathematics,
+        .example("INDEX(UC.LIFTS.PLAN({0.3;18;0.15}; {\"kN\";\"m\";\"m\";\"m\";\"m\"|50;1;1;0;0}; 1); 2; 7)",
+                 "51.794077", "5e-6", Origin::mathematics,
                  "first lift: 18 x 0.15 kPa and 50 kPa on 1 m x 1 m at 0.15 m, 49.0941 kPa")
         .example(
             "INDEX(UC.LIFTS.PLAN({\"m\";\"kN/m3\";\"m\"|0.3;18;0.15|0.2;20;0.2}; "
@@ -80,11 +80,13 @@ Function cover_entry() {
             "construction traffic, minimum cover for plant, roller over chambers, haul road, equipment loads")
         .equation("least H with I sigma(H) + gamma H <= p_a, sigma as UC.LOAD.PLANT")
         .source(plan_source)
-        .example("UC.PLANT.COVER({50;1;1;0;0}; \"18 kN/m3\"; \"60 kPa\")", "0.786417", "5e-6",
-                 Origin::mathematics,
+        .example("UC.PLANT.COVER({\"kN\";\"m\";\"m\";\"m\";\"m\"|50;1;1;0;0}; \"18 kN/m3\"; \"60 kPa\")",
+                 "0.786417", "5e-6", Origin::mathematics,
                  "where twice the corner influences of 50 kPa on 1 m x 1 m and 18 H come to 60 kPa")
-        .example("UC.PLANT.COVER({50;1;1;0;0}; \"18 kN/m3\"; \"44.044297 kPa\"; 1; \"mm\")", "500", "1e-3",
-                 Origin::mathematics, "50 x 4 x 0.175222 and 9 kPa at 0.5 m")
+        .example(
+            "UC.PLANT.COVER({\"kN\";\"m\";\"m\";\"m\";\"m\"|50;1;1;0;0}; \"18 kN/m3\"; \"44.044297 kPa\"; "
+            "1; \"mm\")",
+            "500", "1e-3", Origin::mathematics, "50 x 4 x 0.175222 and 9 kPa at 0.5 m")
         .caution(plant_caution);
     takes_plant(cover);
     cover.takes("fill unit weight", "gamma", "Unit weight of the fill")

@@ -21,7 +21,7 @@ constexpr const char* volume_says =
 
 Entry& takes_weights(Entry& entry, const char* says) {
     return entry.takes("weights", "A, t, gamma", says)
-        .within({usual::plan_area, usual::layer_thickness.or_zero(), usual::unit_weight});
+        .within({usual::plan_area, usual::layer_thickness.or_zero().or_in("ft"), usual::unit_weight});
 }
 
 }  // namespace

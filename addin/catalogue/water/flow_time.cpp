@@ -44,7 +44,7 @@ Function shallow_entry() {
         .gives("t", "Travel time")
         .example("UC.TIME.SHALLOW(\"grassed waterway\"; \"79 m\"; \"0.6 %\")", "3.7", "0.05",
                  Origin::published, example_3_2)
-        .example("UC.TIME.SHALLOW(\"paved\"; 100; 0.01)", "2.689892", "1e-6 rel", Origin::mathematics,
+        .example("UC.TIME.SHALLOW(\"paved\"; \"100 m\"; 0.01)", "2.689892", "1e-6 rel", Origin::mathematics,
                  "100 m at 20.3282 ft/s x 0.1");
 }
 

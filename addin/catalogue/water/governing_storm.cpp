@@ -95,7 +95,7 @@ Function reaches_entry() {
         .within({usual::table_duration, usual::table_intensity})
         .takes("duration", "t_d",
                "Duration that governs, such as UC.SOAK.DURATION or UC.ROUTE.GOVERNING gives")
-        .within(usual::rain_duration)
+        .within(usual::rain_duration.or_in("h"))
         .gives("reaches", "Whether the table is long enough")
         .example("UC.RAIN.REACHES({\"min\";\"mm/h\"|10;100|360;9}; \"240 min\")", "1", "exact",
                  Origin::mathematics, "240 min lies within 10 to 360 min")

@@ -118,7 +118,7 @@ Function rain_entry() {
         .gives("F", "Cumulative infiltration")
         .example("UC.SOAK.RAIN(\"1.09 cm/h\"; \"11.01 cm\"; 0.2472; \"3 cm/h\"; \"2 h\"; \"cm\")",
                  "4.652985685", "1e-8 rel", Origin::mathematics, rawls_loam)
-        .example("UC.SOAK.RAIN(6.5; 0.1668; 0.34; 25; 180; \"cm\")", "5.624425464", "1e-8 rel",
+        .example("UC.SOAK.RAIN(6.5; \"0.1668 m\"; 0.34; 25; 180; \"cm\")", "5.624425464", "1e-8 rel",
                  Origin::mathematics, "closed form, silt loam of the same source under 2.5 cm/h");
 }
 

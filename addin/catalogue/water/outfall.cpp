@@ -117,15 +117,15 @@ Function outfall_flow_entry() {
         .source(control_source)
         .caution(control_caution)
         .takes("headwater", "HW", "Water above the invert of the inlet; 0 m for none")
-        .within(usual::water_above);
+        .within(usual::water_above.or_in("ft"));
     return takes_end(takes_outfall_pipe(flow))
         .gives("Q", "Flow")
         .example(
             "UC.OUTFALL.FLOW(\"0.6218 m\"; \"0.45 m\"; \"20 m\"; 0.01; 0.012; \"square edge\"; \"0 m\"; ; "
             "\"m3/s\")",
             "0.25", "0.001", Origin::mathematics, small_pipe)
-        .example("UC.OUTFALL.FLOW(0.7191; 0.45; 20; 0.01; 0.012; ; 0.6)", "250", "0.6", Origin::mathematics,
-                 small_pipe);
+        .example("UC.OUTFALL.FLOW(\"0.7191 m\"; \"0.45 m\"; 20; 0.01; 0.012; ; 0.6)", "250", "0.6",
+                 Origin::mathematics, small_pipe);
 }
 
 Function outfall_rating_entry() {
@@ -160,7 +160,8 @@ Function outfall_rating_entry() {
             "\"m;m3/s\"); 4; 2)",
             "0.25", "0.001", Origin::mathematics, small_pipe)
         .example(
-            "INDEX(UC.OUTFALL.RATING(1; 2; \"0 m\"; 0.45; 20; 0.01; 0.012); 5; 2)-UC.OUTFALL.FLOW(1; 0.45; "
+            "INDEX(UC.OUTFALL.RATING(1; 2; \"0 m\"; \"0.45 m\"; 20; 0.01; 0.012); 5; 2)-UC.OUTFALL.FLOW(\"1 "
+            "m\"; \"0.45 m\"; "
             "20; 0.01; "
             "0.012)",
             "0", "1e-6", Origin::mathematics, "the last row is UC.OUTFALL.FLOW at that depth");

@@ -70,7 +70,7 @@ Function pipe_area_entry() {
         .gives("A", "Area")
         .example("UC.PIPE.AREA(\"0.6 m\"; \"0.3 m\")", "0.1413716694", "1e-9 rel", Origin::mathematics,
                  "half of a circle")
-        .example("UC.PIPE.AREA(0.6)", "0.2827433388", "1e-9 rel", Origin::mathematics, "pi/4 x 0.6^2");
+        .example("UC.PIPE.AREA(\"0.6 m\")", "0.2827433388", "1e-9 rel", Origin::mathematics, "pi/4 x 0.6^2");
 }
 
 Function speed_entry() {
@@ -91,7 +91,7 @@ Function speed_entry() {
         .gives("v", "Speed")
         .example("UC.PIPE.SPEED(\"0.19 m3/s\"; \"0.61 m\"; ; \"m/s\")", "0.65", "0.005", Origin::published,
                  "FHWA HEC-22, 3rd ed. (2009), Example 7-3, pipe at manhole 43")
-        .example("UC.PIPE.SPEED(100; 0.6; 0.3; \"m/s\")", "0.7073553026", "1e-9 rel", Origin::mathematics,
+        .example("UC.PIPE.SPEED(100; \"0.6 m\"; 0.3; \"m/s\")", "0.7073553026", "1e-9 rel", Origin::mathematics,
                  "0.1 m3/s through half of a circle");
 }
 

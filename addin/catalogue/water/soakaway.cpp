@@ -114,8 +114,8 @@ Function storage_entry() {
             "\"8.5e-6 m/s\"; 1)",
             "16.42656", "1e-6 rel", Origin::mathematics,
             "690 m2 x 24.8 mm less 22.4 m2 x 8.5e-6 m/s x 60 min, the last row")
-        .example("UC.SOAK.STORAGE({10;76.14|60;24.8}; 690; 56; 0.8; 30.6)", "16.42656", "1e-6 rel",
-                 Origin::mathematics, "8.5e-6 m/s is 30.6 mm/h");
+        .example("UC.SOAK.STORAGE({10;76.14|60;24.8}; 690; \"56 m\"; \"0.8 m\"; 30.6)", "16.42656",
+                 "1e-6 rel", Origin::mathematics, "8.5e-6 m/s is 30.6 mm/h");
 }
 
 Function soak_durations_entry() {
@@ -145,9 +145,10 @@ Function soak_durations_entry() {
             "m\"; \"0.8 m\"; \"8.5e-6 m/s\"; 1); {}; 3)",
             "0.01", Origin::published, trench,
             {{"2", "8.75"}, {"3", "13.69"}, {"4", "17.11"}, {"5", "24.41"}, {"7", "29.64"}})
-        .example("INDEX(UC.SOAK.DURATIONS({10;76.14|60;24.8|600;4.296}; 690; 56; 0.8; 30.6); 2; 5)",
-                 "8.64186", "1e-6 rel", Origin::mathematics,
-                 "690 m2 x 12.69 mm less 22.4 m2 x 8.5e-6 m/s x 10 min");
+        .example(
+            "INDEX(UC.SOAK.DURATIONS({10;76.14|60;24.8|600;4.296}; 690; \"56 m\"; \"0.8 m\"; 30.6); 2; 5)",
+            "8.64186", "1e-6 rel", Origin::mathematics,
+            "690 m2 x 12.69 mm less 22.4 m2 x 8.5e-6 m/s x 10 min");
 }
 
 Function half_time_entry() {
