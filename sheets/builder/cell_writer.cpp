@@ -103,22 +103,29 @@ std::string CellWriter::cell_reference(const std::string& sheet_name, int row, i
     return "[$" + sheet_name + "." + cell_text(row, column, true) + "]";
 }
 
-std::string CellWriter::meaning(const std::string& word, const RowWords& of_row) const {
+std::string CellWriter::meaning(const std::string& word, const RowWords& of_row, Copied copied) const {
     if (const auto found = of_row.find(word); found != of_row.end()) return found->second;
     const std::size_t dot = word.find('.');
     const Place* place = layout_.find(word.substr(0, dot));
     if (place == nullptr) return {};
     if (dot == std::string::npos) return word;
     const std::string part = word.substr(dot + 1);
-    if (part == "value" && !place->unit_above) return cell_reference(place->sheet, place->row, place->column);
-    if (part == "unit" && place->is_pair) return cell_reference(place->sheet, place->row, place->last_column);
-    if (part == "unit" && place->unit_above) return cell_reference(place->sheet, place->row, place->column);
+    const auto cell = [&](int column) {
+        return copied == Copied::down && place->sheet == sheet_.name
+                   ? "[." + cell_text(place->row, column, true) + "]"
+                   : cell_reference(place->sheet, place->row, column);
+    };
+    if (part == "value" && !place->unit_above) return cell(place->column);
+    if (part == "unit" && place->is_pair) return cell(place->last_column);
+    if (part == "unit" && place->unit_above) return cell(place->column);
     return {};
 }
 
-std::string CellWriter::stored(int line, const std::string& formula, const RowWords& of_row) const {
+std::string CellWriter::stored(int line, const std::string& formula, const RowWords& of_row,
+                               Copied copied) const {
     try {
-        return stored_formula(formula, [&](const std::string& word) { return meaning(word, of_row); });
+        return stored_formula(formula,
+                              [&](const std::string& word) { return meaning(word, of_row, copied); });
     } catch (const std::runtime_error& error) {
         mistake(line, error.what());
     }

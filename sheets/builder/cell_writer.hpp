@@ -22,6 +22,10 @@ inline constexpr double small_character_cm = 0.145;  ///< at 8 pt
 /// What words such as `@` stand for on the row that is being filled.
 using RowWords = std::map<std::string, std::string>;
 
+/// Whether a formula stands in each row of a list: what lies outside of the list then has its $, so that the
+/// formula may be copied down, and a checker reads it once.
+enum class Copied { no, down };
+
 class CellWriter {
 public:
     CellWriter(WorkbookGrid& workbook, SheetGrid& grid, const Layout& layout, const Sheet& sheet,
@@ -48,9 +52,11 @@ public:
     /// How a cell of this workbook is written in a formula on this sheet.
     [[nodiscard]] std::string cell_reference(const std::string& sheet_name, int row, int column) const;
     /// A word of a formula as files hold it; empty when it means nothing.
-    [[nodiscard]] std::string meaning(const std::string& word, const RowWords& of_row = {}) const;
+    [[nodiscard]] std::string meaning(const std::string& word, const RowWords& of_row = {},
+                                      Copied copied = Copied::no) const;
     /// A formula of the sheet text as files hold it.
-    [[nodiscard]] std::string stored(int line, const std::string& formula, const RowWords& of_row = {}) const;
+    [[nodiscard]] std::string stored(int line, const std::string& formula, const RowWords& of_row = {},
+                                     Copied copied = Copied::no) const;
 
     [[nodiscard]] std::string add_validation(const Validation& wanted);
     /// A style for numbers in this unit: counts whole, percentages with one decimal.

@@ -71,7 +71,7 @@ void fill_computed(CellWriter& writer, const Spot& spot, const std::string& form
         writer.put_link_computed_with(*linked, formula, spot.at, spot.first).columns = spot.unit_columns();
         return;
     }
-    const std::string stored = writer.stored(spot.line, formula, words);
+    const std::string stored = writer.stored(spot.line, formula, words, Copied::down);
     const bool verdict = spot.column.format == Column::Format::verdict;
     SheetCell& cell =
         verdict ? put_verdict(writer, spot.at, spot.first, stored)

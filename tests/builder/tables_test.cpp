@@ -189,7 +189,7 @@ TEST_CASE("a link to a quantity brings its unit along and looks like its source"
     CHECK(cell_at(sheet, "C10").columns == 2);
     CHECK(cell_at(sheet, "B11").style == "LinkTyped");
     CHECK(formula_at(sheet, "E10") == "t_t");
-    CHECK(formula_at(sheet, "E11") == "[.G6]");
+    CHECK(formula_at(sheet, "E11") == "[.$G$6]");
     CHECK(formula_at(sheet, "N10") ==
           "IF(ISERROR([.B10]);UNDERCROFT.UC.WHY([.B10]);IF(ISERROR([.E10]);UNDERCROFT.UC.WHY([.E10]);\"\"))");
 }
