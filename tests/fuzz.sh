@@ -27,7 +27,7 @@ need_packages $build_packages $test_packages $sanitizer_packages
 seconds=${1:-30}
 [ $# -gt 0 ] && shift
 [ $# -gt 0 ] || set -- units tables sheet_text formulas stored_values
-cmake -B build/fuzz -DCMAKE_CXX_COMPILER=clang++ -DUNDERCROFT_FUZZ=ON -DUNDERCROFT_SANITIZE=ON > /dev/null
+cmake -B build/fuzz -DCMAKE_CXX_COMPILER=clang++ -DUNDERCROFT_FUZZ=ON -DUNDERCROFT_SANITIZE=ON -DCMAKE_UNITY_BUILD=OFF > /dev/null
 cmake --build build/fuzz -j "$(nproc)" --target $(printf 'fuzz_%s ' "$@") > build/fuzz/build.log 2>&1 ||
   { tail -n 40 build/fuzz/build.log >&2; exit 1; }
 sh tests/fuzz/seeds.sh build/fuzz/seeds
