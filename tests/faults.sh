@@ -326,9 +326,10 @@ for signal in TERM KILL; do
 done
 
 # The process that keeps the office is killed itself: the tool says that its office is gone, and clears up.
-for after in 200 600 1200; do
+for after in 50 400 1000; do  # ms from when there is one
   $audit "$build/sheets/whole-job.fods" --out "$scratch/out/k.fods" > "$scratch/said" 2>&1 &
   tool=$!
+  while kill -0 "$tool" 2> /dev/null && ! pgrep -P "$tool" -x office_keeper > /dev/null; do sleep 0.01; done
   sleep "$(awk "BEGIN { print $after / 1000 }")"
   pkill -KILL -P "$tool" -x office_keeper || say_wrong "no keeper after $after ms: this test sees nothing"
   status=0
