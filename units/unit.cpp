@@ -52,7 +52,8 @@ public:
                 rest.remove_prefix(std::min(bar + 1, rest.size()));
             }
         }
-        for (const std::string_view code : currency_codes()) all_.emplace_back(code);
+        for (const std::string_view code : currency_codes())
+            all_.push_back({std::string(code), lower_case(code), true});
     }
 
     [[nodiscard]] const UnitRow* find(std::string_view text) const {
@@ -66,12 +67,12 @@ public:
         const std::string wanted = lower_case(text);
         std::multimap<std::size_t, std::string> by_distance;
         const std::size_t allowed = wanted.size() < 3 ? 0 : wanted.size() < 6 ? 1 : 2;
-        for (const std::string& spelling : all_) {
-            if (spelling.size() > wanted.size() + allowed || wanted.size() > spelling.size() + allowed)
+        for (const Spelling& known : all_) {
+            if (known.lower.size() > wanted.size() + allowed || wanted.size() > known.lower.size() + allowed)
                 continue;
-            const std::size_t distance = edit_distance(wanted, lower_case(spelling));
-            if (distance > 0 && is_currency(spelling)) continue;  // nobody mistypes a unit of money
-            if (distance <= allowed) by_distance.emplace(distance, spelling);
+            if (known.is_money && known.lower != wanted) continue;  // nobody mistypes a unit of money
+            const std::size_t distance = edit_distance(wanted, known.lower);
+            if (distance <= allowed) by_distance.emplace(distance, known.text);
         }
         std::vector<std::string> nearest;
         const bool only_case_differs = by_distance.contains(0);
@@ -86,12 +87,18 @@ private:
     void add(std::string_view spelling, const UnitRow& row) {
         const std::string folded = fold_spelling(spelling);
         exact_.emplace(folded, &row);
-        all_.emplace_back(spelling);
+        all_.push_back({std::string(spelling), lower_case(spelling), false});
         // A word such as Metre or HOURS is clear in any case; an SI symbol is not.
         const bool word = folded.size() >= 4 && std::all_of(folded.begin(), folded.end(),
                                                             [](char c) { return c >= 'a' && c <= 'z'; });
         if (!row.case_matters || word) lower_.emplace(lower_case(folded), &row);
     }
+
+    struct Spelling {
+        std::string text;
+        std::string lower;
+        bool is_money = false;
+    };
 
     /// Found by a view of the text, without a copy of it.
     struct Hash : std::hash<std::string_view> {
@@ -99,7 +106,7 @@ private:
     };
     std::unordered_map<std::string, const UnitRow*, Hash, std::equal_to<>> exact_;
     std::unordered_map<std::string, const UnitRow*, Hash, std::equal_to<>> lower_;
-    std::vector<std::string> all_;
+    std::vector<Spelling> all_;
 };
 
 const Spellings& spellings() {
