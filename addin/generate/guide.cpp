@@ -1,6 +1,8 @@
 #include "addin/generate/guide.hpp"
 
 #include <algorithm>
+
+#include <map>
 #include <optional>
 
 #include "addin/catalogue/catalogue.hpp"
@@ -105,7 +107,9 @@ std::string outcome_text(const Function& function) {
     return "a table of columns: " + joined(columns);
 }
 
-Guide guide_of(const Function& function) {
+namespace {
+
+Guide made_guide(const Function& function) {
     Guide guide;
     const ExampleCall call(function);
     for (std::size_t i = 0; i < function.parameters.size(); ++i)
@@ -121,6 +125,14 @@ Guide guide_of(const Function& function) {
     guide.refusals = refusals_of(function, call);
     guide.pasted = pasted_cells(function);
     return guide;
+}
+
+}  // namespace
+
+const Guide& guide_of(const Function& function) {
+    static std::map<std::string, Guide> made;  // a guide is some hundred calls, and several pages tell of it
+    const auto known = made.find(function.name);
+    return known != made.end() ? known->second : made.emplace(function.name, made_guide(function)).first->second;
 }
 
 }  // namespace undercroft::addin

@@ -45,7 +45,7 @@ struct Guide {
 };
 
 /// \throws std::logic_error for a formula to try that is refused, and for a refused one that is not.
-[[nodiscard]] Guide guide_of(const Function& function);
+[[nodiscard]] const Guide& guide_of(const Function& function);
 
 /// Its first worked examples; those that need a published table by its name come last.
 [[nodiscard]] std::vector<Example> first_examples(const Function& function, std::size_t most);

@@ -138,7 +138,7 @@ std::string words_of(const Function& function) {
 }
 
 std::string section(const Function& function) {
-    const Guide guide = guide_of(function);
+    const Guide& guide = guide_of(function);
     std::string text = "<section class=\"function\" id=\"" + function.identifier + "\" data-words=\"" +
                        xml_escaped(words_of(function)) + "\">\n" + element("h3", function.name) + "\n<p>" +
                        code(signature(function)) + "</p>\n" + element("p", function.says + ".") + "\n";

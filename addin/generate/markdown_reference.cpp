@@ -115,7 +115,7 @@ std::string worked(const Function& function) {
 }
 
 std::string section(const Function& function) {
-    const Guide guide = guide_of(function);
+    const Guide& guide = guide_of(function);
     std::string text =
         "\n### " + function.name + "\n\n" + code(signature(function)) + "\n\n" + function.says + ".\n\n";
     if (function.guidance.sketch != Sketch::none)

@@ -21,20 +21,12 @@ using Catch::Contains;
 
 namespace {
 
-/// Each made once: a guide is some hundred calls.
-const Guide& known_guide(const Function& function) {
-    static std::map<std::string, Guide> guides;
-    const auto known = guides.find(function.name);
-    return known != guides.end() ? known->second
-                                 : guides.emplace(function.name, guide_of(function)).first->second;
-}
-
 /// Whatever computes; what explains takes a cell or nothing.
 template <class Visit>
 void for_each_computing(const Visit& visit) {
     for (const Group& group : catalogue()) {
         if (group.title == "For the checker") continue;
-        for (const Function& function : group.functions) visit(function, known_guide(function));
+        for (const Function& function : group.functions) visit(function, guide_of(function));
     }
 }
 
@@ -162,7 +154,7 @@ TEST_CASE("what is refused is listed by its cause, of every function that takes 
                                                            "without a unit beside others"});
     CHECK(causes("UC.TOTAL").contains("without a unit beside others"));
     CHECK(causes("UC.LOOKUP").contains("no answer"));
-    const Guide guide = guide_of(*find_function("UC.PIT.VOLUME"));
+    const Guide& guide = guide_of(*find_function("UC.PIT.VOLUME"));
     for (std::size_t i = 1; i < guide.refusals.size(); ++i) {  // cause by cause
         const bool again = guide.refusals[i].cause == guide.refusals[i - 1].cause;
         const auto before = guide.refusals.begin() + static_cast<std::ptrdiff_t>(i);
@@ -180,7 +172,7 @@ TEST_CASE("every function is found by other words of the trade than its own name
 }
 
 TEST_CASE("a slip is told with the error that the cell shows and the reason, without the function's name") {
-    const Guide guide = guide_of(*find_function("UC.PIT.VOLUME"));
+    const Guide& guide = guide_of(*find_function("UC.PIT.VOLUME"));
     const auto told = [&guide](const std::string& error, const std::string& reason) {
         return std::any_of(guide.refusals.begin(), guide.refusals.end(), [&](const ShownRefusal& refusal) {
             return refusal.error == error && refusal.reason.find(reason) != std::string::npos;
