@@ -15,26 +15,31 @@ namespace {
 
 using namespace undercroft::addin;
 
-void write(const std::string& path, const std::string& text) {
-    std::filesystem::create_directories(std::filesystem::path(path).parent_path());
-    std::ofstream file(path, std::ios::binary);
-    file << text;
-    if (!file.flush()) throw std::runtime_error("cannot write " + path);
-}
-
 std::string read(const std::string& path) {
     std::ostringstream text;
     text << std::ifstream(path, std::ios::binary).rdbuf();
     return text.str();
 }
 
-void write_build(const std::string& folder) {
+/// A file that says so already keeps its time: nothing is built anew from it.
+void write(const std::string& path, const std::string& text) {
+    std::filesystem::create_directories(std::filesystem::path(path).parent_path());
+    if (std::filesystem::exists(path) && read(path) == text) return;
+    std::ofstream file(path, std::ios::binary);
+    file << text;
+    if (!file.flush()) throw std::runtime_error("cannot write " + path);
+}
+
+void write_interface(const std::string& folder) {
     write(folder + "/XUC.idl", interface_idl());
     write(folder + "/CalcAddIns.xcu", calc_registration());
     write(folder + "/stubs.inc", component_stubs());
+    std::cout << all_functions().size() << " functions\n";
+}
+
+void write_reference(const std::string& folder) {
     write(folder + "/FUNCTIONS.md", functions_reference());
     write(folder + "/functions.html", functions_page());
-    std::cout << all_functions().size() << " functions\n";
 }
 
 void renew(const std::string& project) {
@@ -58,24 +63,27 @@ int main(int argc, char** argv) try {
         "reference, the worked examples.",
         "generate_addin");
     std::string folder;
+    std::string reference;
     std::string project;
-    app.add_option("DIR", folder, "a folder of the build that gets what the component and the package need")
+    app.add_option("DIR", folder, "a folder of the build that gets what the component is built from")
+        ->check(CLI::ExistingDirectory);
+    app.add_option("--reference", reference, "a folder that gets the reference, as a page and as text")
         ->check(CLI::ExistingDirectory);
     app.add_option("--renew", project, "the project's folder: writes anew what is committed")
         ->check(CLI::ExistingDirectory)
         ->excludes("DIR");
     app.callback([&] {
-        if (folder.empty() && project.empty()) throw CLI::ValidationError("wanted: DIR or --renew");
+        if (folder.empty() && reference.empty() && project.empty())
+            throw CLI::ValidationError("wanted: DIR, --reference or --renew");
     });
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& end) {
         return app.exit(end) == 0 ? 0 : 2;
     }
-    if (project.empty())
-        write_build(folder);
-    else
-        renew(project);
+    if (!folder.empty()) write_interface(folder);
+    if (!reference.empty()) write_reference(reference);
+    if (!project.empty()) renew(project);
     return 0;
 } catch (const std::exception& error) {
     std::cerr << error.what() << "\n";

@@ -25,7 +25,7 @@ for tool in "$@"; do
   case $name in
     build_sheets) expect 2 'EXAMPLES: File does not exist: /none' "$tool" / "$0" /none /tmp ;;
     generate_addin)
-      expect 2 'wanted: DIR or --renew' "$tool"
+      expect 2 'wanted: DIR, --reference or --renew' "$tool"
       expect 2 'excludes' "$tool" / --renew / ;;
     sheet_office)
       expect 2 'each workbook wants the file that it becomes' "$tool" / --last Routing --last Drawing one.fods
