@@ -62,6 +62,10 @@ std::optional<double> batter_from(const Quantity& q) {
             refuse_domain("the angle of a wall must be above 0 deg and at most 90 deg");
         return cotangent(q.value);
     }
+    if (q.dimension == gradient_kind) {
+        if (q.value == 0) refuse_domain("is level; a batter is wanted, such as 1.5H:1V");
+        return 1 / q.value;
+    }
     if (q.dimension.is_number()) return q.value;
     return std::nullopt;
 }
@@ -245,7 +249,8 @@ std::optional<Quantity> rise_in_run(std::string_view text) {
     const std::optional<double> run = take_number(text);
     if (!run || !text.empty()) return std::nullopt;
     if (*rise == 0) refuse_value("the slope has no rise: write 0 % where a gradient is wanted");
-    return Quantity{*run / *rise, batter_kind, Quantity::Form::with_unit};
+    if (*run == 0) refuse_value("the slope has no run: write 0H:1V where a batter is wanted");
+    return Quantity{*rise / *run, gradient_kind, Quantity::Form::with_unit};
 }
 
 [[noreturn]] void refuse_text(const std::string& text) {

@@ -161,7 +161,9 @@ double number_of(const Quantity& value, const Cell& unit_cell) {
     }
     const Unit unit = Slot<Unit>::read(unit_cell);
     if (value.form == Quantity::Form::bare) return bare_number_in(value.value, unit);
-    Quantity result = value;
+    // A slope in % is its rise per run, however it was written.
+    const bool is_batter = value.dimension == Dimension::of(Base::batter);
+    Quantity result = is_batter && unit.percent ? in_dimension(value, Dimension::of(Base::gradient)) : value;
     const bool differs_by_ratio = !(result.dimension == unit.dimension) &&
                                   without_ratios(result.dimension) == without_ratios(unit.dimension);
     if (differs_by_ratio) result.dimension = unit.dimension;

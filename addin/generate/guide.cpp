@@ -117,13 +117,12 @@ Guide made_guide(const Function& function) {
     if (function.reads_cell()) return guide;
     for (const std::string& formula : formulas_to_try(function)) {
         try {
-            guide.results.push_back(shown_result(formula));
+            paste_tables(guide.results.emplace_back(shown_result(formula)));
         } catch (const Refused& refused) {
             broken_entry(function.name, "its formula to try, " + formula + ", is refused: " + refused.what());
         }
     }
     guide.refusals = refusals_of(function, call);
-    guide.pasted = pasted_cells(function);
     return guide;
 }
 

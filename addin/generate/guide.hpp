@@ -13,17 +13,14 @@ namespace undercroft::addin {
 
 using TextRows = std::vector<std::vector<std::string>>;
 
+/// A formula and what it gives. Its tables are cells to paste at A1: how a table is written within a formula
+/// depends on the language of the office.
 struct ShownResult {
+    TextRows cells;
     std::string formula;  ///< with its `=`
     std::string result;   ///< `p = 69.97 kPa`; of a table, what it is
     TextRows table;       ///< its first rows
     std::size_t rows = 0;
-};
-
-/// Cells to paste at A1, and the formula that reads them.
-struct PastedCells {
-    TextRows rows;
-    std::string formula;
 };
 
 /// One argument of the table of arguments.
@@ -41,7 +38,6 @@ struct Guide {
     std::vector<ShownArgument> arguments;
     std::vector<ShownResult> results;
     std::vector<ShownRefusal> refusals;
-    PastedCells pasted;
 };
 
 /// \throws std::logic_error for a formula to try that is refused, and for a refused one that is not.

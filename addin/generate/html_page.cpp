@@ -91,7 +91,9 @@ std::string results(const std::vector<ShownResult>& shown) {
     if (shown.empty()) return {};
     std::string text = "<h4>To paste</h4>\n<ul class=\"try\">\n";
     for (const ShownResult& result : shown) {
-        text += "<li>" + code(result.formula);
+        text += "<li>";
+        if (!result.cells.empty()) text += "at A1" + cells(result.cells);
+        text += code(result.formula);
         if (result.table.empty()) {
             text += " <span class=\"gives\">" + xml_escaped(result.result) + "</span>";
         } else {
@@ -102,12 +104,6 @@ std::string results(const std::vector<ShownResult>& shown) {
         text += "</li>\n";
     }
     return text + "</ul>\n";
-}
-
-std::string pasted(const PastedCells& shown) {
-    if (shown.rows.empty()) return {};
-    return "<h4>Cells to paste at A1, and their formula</h4>\n" + cells(shown.rows) + "<p>" +
-           code(shown.formula) + "</p>\n";
 }
 
 std::string refusals(const std::vector<ShownRefusal>& shown) {
@@ -148,7 +144,7 @@ std::string section(const Function& function) {
                              outcome_text(function) + ".") +
             "\n";
     if (function.equation != "-") text += element("p", "Equation: " + function.equation) + "\n";
-    text += results(guide.results) + pasted(guide.pasted) + refusals(guide.refusals) + worked(function);
+    text += results(guide.results) + refusals(guide.refusals) + worked(function);
     text += element("p", "Source: " + function.source) + "\n";
     if (!function.caution.empty())
         text += "<p class=\"caution\"><strong>Caution.</strong> " + xml_escaped(function.caution) + ".</p>\n";

@@ -74,24 +74,19 @@ std::string padded(const TextRows& rows) {
 
 std::string results(const std::vector<ShownResult>& shown) {
     if (shown.empty()) return {};
-    std::string text = "To paste:\n\n```\n";
+    std::string text = "To paste:\n\n";
     for (const ShownResult& result : shown) {
-        text += result.formula + "\n";
-        if (result.table.empty()) {
-            text += "    " + result.result + "\n";
-            continue;
+        if (!result.cells.empty()) {
+            text += "at A1, parted by tabs\n\n```\n";
+            for (const auto& row : result.cells) text += joined(row, "\t") + "\n";
+            text += "```\n\n";
         }
-        text += padded(result.table);
+        text += "```\n" + result.formula + "\n";
+        text += result.table.empty() ? "    " + result.result + "\n" : padded(result.table);
         if (result.rows > result.table.size()) text += "    ... " + std::to_string(result.rows) + " rows\n";
+        text += "```\n\n";
     }
-    return text + "```\n\n";
-}
-
-std::string pasted(const PastedCells& cells) {
-    if (cells.rows.empty()) return {};
-    std::string text = "Cells to paste at A1, parted by tabs, and their formula:\n\n```\n";
-    for (const auto& row : cells.rows) text += joined(row, "\t") + "\n";
-    return text + "```\n\n" + code(cells.formula) + "\n\n";
+    return text;
 }
 
 std::string refusals(const std::vector<ShownRefusal>& shown) {
@@ -125,7 +120,7 @@ std::string section(const Function& function) {
     text += "Gives " + (function.outcome.symbol.empty() ? "" : "*" + function.outcome.symbol + "*, ") +
             outcome_text(function) + ".\n\n";
     if (function.equation != "-") text += "Equation: " + function.equation + "\n\n";
-    text += results(guide.results) + pasted(guide.pasted) + refusals(guide.refusals) + worked(function);
+    text += results(guide.results) + refusals(guide.refusals) + worked(function);
     text += "Source: " + function.source + "\n";
     if (!function.caution.empty()) text += "\n**Caution:** " + function.caution + ".\n";
     std::vector<std::string> related;

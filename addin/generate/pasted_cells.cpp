@@ -47,32 +47,28 @@ void put_beside(TextRows& all, const TextRows& cells, std::size_t column) {
 
 }  // namespace
 
-PastedCells pasted_cells(const Function& function) {
-    for (const std::string& formula : formulas_to_try(function)) {
-        const Node call = parse_formula(formula);
-        if (call.kind != NodeKind::call) continue;
-        PastedCells pasted;
-        std::string arguments;
-        std::size_t column = 0;
-        for (std::size_t i = 0; i < call.children.size(); ++i) {
-            const Node& argument = call.children[i];
-            if (i > 0) arguments += "; ";
-            const TextRows cells = cells_of_argument(formula, argument);
-            if (cells.empty()) {
-                arguments += text_of_node(formula, argument);
-                continue;
-            }
-            put_beside(pasted.rows, cells, column);
-            arguments += address(column, 1) + ":" + address(column + width(cells) - 1, cells.size());
-            column += width(cells) + 1;
+void paste_tables(ShownResult& shown) {
+    const std::string formula = shown.formula.substr(1);
+    const Node call = parse_formula(formula);
+    if (call.kind != NodeKind::call) return;
+    std::string arguments;
+    std::size_t column = 0;
+    for (std::size_t i = 0; i < call.children.size(); ++i) {
+        const Node& argument = call.children[i];
+        if (i > 0) arguments += "; ";
+        const TextRows cells = cells_of_argument(formula, argument);
+        if (cells.empty()) {
+            arguments += text_of_node(formula, argument);
+            continue;
         }
-        if (pasted.rows.empty()) continue;
-        const std::size_t columns = width(pasted.rows);
-        for (auto& row : pasted.rows) row.resize(columns);
-        pasted.formula = "=" + call.text + "(" + arguments + ")";
-        return pasted;
+        put_beside(shown.cells, cells, column);
+        arguments += address(column, 1) + ":" + address(column + width(cells) - 1, cells.size());
+        column += width(cells) + 1;
     }
-    return {};
+    if (shown.cells.empty()) return;
+    const std::size_t columns = width(shown.cells);
+    for (auto& row : shown.cells) row.resize(columns);
+    shown.formula = "=" + call.text + "(" + arguments + ")";
 }
 
 }  // namespace undercroft::addin

@@ -1,13 +1,13 @@
 /// \file pasted_cells.hpp
-/// The tables of a function's first formula as cells to paste.
+/// The tables of a formula as cells to paste.
 #pragma once
 
 #include "addin/generate/guide.hpp"
 
 namespace undercroft::addin {
 
-/// The tables side by side, a blank column between them, and the formula with their ranges; nothing where the
-/// formula has no table.
-[[nodiscard]] PastedCells pasted_cells(const Function& function);
+/// Its tables side by side, a blank column between them, and the formula with their ranges. A formula without
+/// a table stays as it is.
+void paste_tables(ShownResult& shown);
 
 }  // namespace undercroft::addin

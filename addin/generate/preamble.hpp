@@ -37,9 +37,10 @@ inline constexpr Advice advice[] = {
      "becomes "
      "a time and 3/4 a date."},
     {"Separators",
-     "Arguments are parted by `;`, in a written array columns by `;` and rows by `|`, as this office's "
-     "settings "
-     "have it. In a text the decimal sign is a point, and no mark parts thousands."},
+     "Arguments are parted by `;`, which Calc takes in every language. A table stands in cells; where this "
+     "page writes one within a formula, its columns are parted by `;` and its rows by `|`. Typed into a cell "
+     "such a table wants the office's own marks: `{1,2;3,4}` where the decimal sign is a point, `{1.2;3.4}` "
+     "where it is a comma. In a text the decimal sign is a point, and no mark parts thousands."},
     {"A result inside another function",
      "`UC.QUANTITY(UC.PIT.VOLUME(...; \"yd3\"); \"yd3\")` keeps its unit. Without a unit asked for, a result "
      "is in "

@@ -41,7 +41,8 @@ std::string unit_of(const Node& call, const Function& function) {
 }  // namespace
 
 ShownResult shown_result(const std::string& formula) {
-    ShownResult shown{"=" + formula, {}, {}, 0};
+    ShownResult shown;
+    shown.formula = "=" + formula;
     const Node call = parse_formula(formula);
     const FormulaValue value = ExampleDesk().value_of(call);
     const Function* function = call.kind == NodeKind::call ? find_function(call.text) : nullptr;

@@ -76,6 +76,20 @@ TEST_CASE("units in brackets behind the headings of a table are read") {
           std::string::npos);
 }
 
+TEST_CASE("a slope of 1 in so many is its rise per run, wherever it stands") {
+    const FormulaDesk desk;
+    CHECK(desk.number("UC.CONVERT(\"1 in 200\";\"%\")") == 0.5);
+    CHECK(desk.number("UC.CONVERT(\"1 in 200\";\"1\")") == 0.005);
+    CHECK(desk.number("UC.CONVERT(\"2H:1V\";\"%\")") == 50);  // a slope in % is a rise per run
+    CHECK(desk.number("UC.CONVERT(\"2H:1V\";\"1\")") == 2);
+    CHECK(desk.number("UC.ATLEAST(\"1 in 200\";\"1 in 100\")") == 0);
+    CHECK(desk.number("UC.ATLEAST(\"1 in 100\";\"1 in 200\")") == 1);
+    CHECK(desk.number("UC.ATLEAST(\"1 in 200\";\"0.4 %\")") == 1);
+    CHECK(desk.number("UC.ATMOST(\"1 in 200\";\"0.4 %\")") == 0);
+    CHECK(desk.number("UC.PRODUCT(\"1 in 200\";\"10 m\";\"m\")") == 0.05);
+    CHECK(desk.number("UC.PIT.AREA(30;12;2;\"1 in 2\")") == desk.number("UC.PIT.AREA(30;12;2;\"2H:1V\")"));
+}
+
 TEST_CASE("cells that are no quantity say how that comes about") {
     CHECK(why("UC.LIFTS({305;\"\";\"mm\"};\"6 in\")")
               .find("was a column inserted between the number and its unit, mm?") != std::string::npos);

@@ -84,6 +84,9 @@ TEST_CASE("shares, slopes and angles") {
     CHECK(read<Gradient>("1 in 200") == 0.005);
     CHECK(read<Gradient>("1 in 12.5") == 0.08);
     CHECK(read<Batter>("1 in 3") == 3);
+    CHECK(parse_quantity("1 in 200").dimension == Dimension::of(Base::gradient));
+    CHECK_THROWS_AS(read<Batter>("0 in 3"), Refused);
+    CHECK_THROWS_AS(read<Batter>("3 in 0"), Refused);
     CHECK(read<Batter>("1:1") == 1);
     CHECK(read<Gradient>("1:1") == 1);
     CHECK_THROWS_AS(read<Length>("1 in 40"), Refused);
