@@ -4,14 +4,19 @@
 #include <com/sun/star/awt/Toolkit.hpp>
 #include <com/sun/star/awt/XMessageBoxFactory.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/deployment/PackageInformationProvider.hpp>
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/Desktop.hpp>
+#include <com/sun/star/frame/DispatchResultState.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XFrame.hpp>
 #include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/frame/XNotifyingDispatch.hpp>
 #include <com/sun/star/lang/XInitialization.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/system/SystemShellExecute.hpp>
 #include <com/sun/star/system/SystemShellExecuteFlags.hpp>
@@ -27,7 +32,10 @@
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/uno/audit_document.hpp"
 #include "addin/uno/confirm_inputs.hpp"
+#include "addin/uno/list_rows.hpp"
 #include "addin/uno/marshal.hpp"
+#include "addin/uno/one_change.hpp"
+#include "addin/uno/open_items.hpp"
 
 namespace undercroft::addin {
 
@@ -41,8 +49,9 @@ using css::uno::UNO_QUERY_THROW;
 constexpr const char* scheme = "undercroft:";
 constexpr const char* new_workbook = "new/";
 
-class Commands final : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XDispatch,
-                                                    css::lang::XInitialization, css::lang::XServiceInfo> {
+class Commands final
+    : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XNotifyingDispatch,
+                                   css::lang::XInitialization, css::lang::XServiceInfo> {
 public:
     explicit Commands(const Reference<css::uno::XComponentContext>& context) : context_(context) {}
 
@@ -66,13 +75,20 @@ public:
 
     void SAL_CALL dispatch(const css::util::URL& url,
                            const css::uno::Sequence<css::beans::PropertyValue>&) override {
-        try {
-            run(to_string(url.Complete).substr(std::string(scheme).size()));
-        } catch (const css::uno::Exception& error) {
-            say("This did not work", to_string(error.Message));
-        } catch (const std::exception& error) {
-            say("This did not work", error.what());
-        }
+        const Outcome outcome = outcome_of(url);
+        if (!outcome.words.empty()) show(outcome);
+    }
+    /// What would be said in a box is told to the one who asks: nobody clicks it away for a program.
+    void SAL_CALL
+    dispatchWithNotification(const css::util::URL& url, const css::uno::Sequence<css::beans::PropertyValue>&,
+                             const Reference<css::frame::XDispatchResultListener>& listener) override {
+        const Outcome outcome = outcome_of(url);
+        if (!listener.is()) return;
+        css::frame::DispatchResultEvent told;
+        told.State = outcome.done ? css::frame::DispatchResultState::SUCCESS
+                                  : css::frame::DispatchResultState::FAILURE;
+        told.Result <<= to_oustring(outcome.words);
+        listener->dispatchFinished(told);
     }
     void SAL_CALL addStatusListener(const Reference<css::frame::XStatusListener>&,
                                     const css::util::URL&) override {}
@@ -90,21 +106,47 @@ public:
     }
 
 private:
-    void run(const std::string& command) {
+    /// What there is to say of a command, if anything.
+    struct Outcome {
+        bool done = true;
+        std::string title;
+        std::string words;
+    };
+
+    Outcome outcome_of(const css::util::URL& url) {
+        try {
+            return run(to_string(url.Complete).substr(std::string(scheme).size()));
+        } catch (const NotDone& refused) {
+            return {false, "Undercroft", refused.what()};
+        } catch (const css::uno::Exception& error) {
+            return {false, "This did not work", to_string(error.Message)};
+        } catch (const std::exception& error) {
+            return {false, "This did not work", error.what()};
+        }
+    }
+
+    Outcome run(const std::string& command) {
         if (command.starts_with(new_workbook))
             open_template(command.substr(std::string(new_workbook).size()));
         else if (command == "audit")
             audit();
         else if (command == "compare")
             compare();
+        else if (command == "add-row")
+            go_to(add_row(document(), cursor()));
+        else if (command == "remove-row")
+            remove_row(document(), cursor());
+        else if (command == "next-open")
+            go_to_next_open();
         else if (command == "confirm")
             confirm_selected();
         else if (command == "functions")
             open_reference();
         else if (command == "about")
-            say("About Undercroft", about());
+            return {true, "About Undercroft", about()};
         else
-            say("Undercroft", "There is no command '" + command + "'.");
+            throw NotDone("There is no command '" + command + "'.");
+        return {};
     }
 
     [[nodiscard]] rtl::OUString package_folder() const {
@@ -122,8 +164,7 @@ private:
                                                            UNO_QUERY_THROW);
         const rtl::OUString url =
             package_folder() + "/template/Undercroft/" + to_oustring(name) + to_oustring(".ots");
-        if (!is_plain || !files->exists(url))
-            return say("Undercroft", "There is no template '" + name + "'.");
+        if (!is_plain || !files->exists(url)) throw NotDone("There is no template '" + name + "'.");
         const Reference<css::document::XDocumentPropertiesSupplier> made(
             css::frame::Desktop::create(context_)->loadComponentFromURL(url, "_blank", 0, how),
             UNO_QUERY_THROW);
@@ -136,10 +177,8 @@ private:
     void audit(const rtl::OUString& since = {}) {
         AuditWanted wanted;
         wanted.since = since;
-        const Reference<css::frame::XController> controller(frame_.is() ? frame_->getController() : nullptr);
-        if (controller.is()) wanted.document.set(controller->getModel(), UNO_QUERY);
-        if (!wanted.document.is())
-            return say("Audit this workbook", "There is no spreadsheet in this window.");
+        const Reference<css::frame::XController> controller = this->controller();
+        wanted.document.set(controller->getModel(), UNO_QUERY);
         if (!Reference<css::util::XModifiable>(wanted.document, UNO_QUERY_THROW)->isModified())
             wanted.file = controller->getModel()->getURL();
         (void)audit_document(context_, wanted);
@@ -162,16 +201,18 @@ private:
 
     /// Confirms the inputs of the selected rows, in a workbook made from a template of ours.
     void confirm_selected() {
-        const Reference<css::frame::XController> controller(frame_.is() ? frame_->getController() : nullptr);
-        const Reference<css::view::XSelectionSupplier> selection(controller, UNO_QUERY);
-        if (!selection.is()) return say("Confirm inputs", "There is no spreadsheet in this window.");
-        const int confirmed =
-            confirm_rows(Reference<css::frame::XModel>(controller->getModel(), UNO_QUERY_THROW),
-                         selection->getSelection());
-        if (confirmed == 0)
-            say("Confirm inputs",
-                "The selected rows have no input to confirm: select rows of a workbook made from a "
-                "template, with a cell at their right edge.");
+        const Reference<css::view::XSelectionSupplier> selection(controller(), UNO_QUERY_THROW);
+        if (confirm_rows(document(), selection->getSelection()) == 0)
+            throw NotDone(
+                "No selected row has an input that stands as assumed. In a workbook made from a template, "
+                "select the rows, or with Ctrl+A the whole sheet.");
+    }
+
+    void go_to_next_open() {
+        const auto item = next_open_item(document(), cursor());
+        if (!item)
+            throw NotDone("No check fails in this workbook, and nothing is to give, impossible or assumed.");
+        go_to(item->cell);
     }
 
     void open_reference() {
@@ -186,15 +227,45 @@ private:
                "product used, or the law. Local codes govern.";
     }
 
-    void say(const std::string& title, const std::string& words) {
+    /// The window's view of a spreadsheet.
+    [[nodiscard]] Reference<css::frame::XController> controller() const {
+        Reference<css::frame::XController> controller(frame_.is() ? frame_->getController() : nullptr);
+        if (!controller.is() ||
+            !Reference<css::sheet::XSpreadsheetDocument>(controller->getModel(), UNO_QUERY).is())
+            throw NotDone("There is no spreadsheet in this window.");
+        return controller;
+    }
+    [[nodiscard]] Reference<css::frame::XModel> document() const { return controller()->getModel(); }
+
+    /// The last row that is selected, and the first column.
+    [[nodiscard]] css::table::CellAddress cursor() const {
+        const Reference<css::sheet::XCellRangeAddressable> selected(
+            Reference<css::view::XSelectionSupplier>(controller(), UNO_QUERY_THROW)->getSelection(),
+            UNO_QUERY);
+        if (!selected.is()) throw NotDone("Select one cell first.");
+        const css::table::CellRangeAddress range = selected->getRangeAddress();
+        return {range.Sheet, range.StartColumn, range.EndRow};
+    }
+    void go_to(const css::table::CellAddress& cell) const {
+        const Reference<css::frame::XController> view = controller();
+        const Reference<css::container::XIndexAccess> sheets(
+            Reference<css::sheet::XSpreadsheetDocument>(document(), UNO_QUERY_THROW)->getSheets(),
+            UNO_QUERY_THROW);
+        const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(cell.Sheet), UNO_QUERY_THROW);
+        Reference<css::sheet::XSpreadsheetView>(view, UNO_QUERY_THROW)->setActiveSheet(sheet);
+        Reference<css::view::XSelectionSupplier>(view, UNO_QUERY_THROW)
+            ->select(css::uno::Any(sheet->getCellByPosition(cell.Column, cell.Row)));
+    }
+
+    void show(const Outcome& outcome) {
         if (!frame_.is()) return;
         const Reference<css::awt::XMessageBoxFactory> factory(css::awt::Toolkit::create(context_), UNO_QUERY);
         const Reference<css::awt::XWindowPeer> parent(frame_->getContainerWindow(), UNO_QUERY);
         if (!factory.is() || !parent.is()) return;
         factory
             ->createMessageBox(parent, css::awt::MessageBoxType_INFOBOX,
-                               css::awt::MessageBoxButtons::BUTTONS_OK, to_oustring(title),
-                               to_oustring(words))
+                               css::awt::MessageBoxButtons::BUTTONS_OK, to_oustring(outcome.title),
+                               to_oustring(outcome.words))
             ->execute();
     }
 

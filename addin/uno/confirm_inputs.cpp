@@ -1,17 +1,17 @@
 #include "addin/uno/confirm_inputs.hpp"
 
-#include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
-#include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
-#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
-#include <com/sun/star/table/XCell.hpp>
 
 #include <algorithm>
 #include <vector>
+
+#include "addin/uno/counted_columns.hpp"
+#include "addin/uno/one_change.hpp"
+#include "addin/uno/page_cells.hpp"
 
 namespace undercroft::addin {
 
@@ -21,9 +21,6 @@ namespace css = com::sun::star;
 using css::uno::Reference;
 using css::uno::UNO_QUERY;
 using css::uno::UNO_QUERY_THROW;
-
-constexpr const char* mark_style = "Mark";  // of the cells that the templates have for it
-constexpr sal_Int32 farthest_column = 40;
 
 std::vector<css::table::CellRangeAddress> addresses_of(const css::uno::Any& selection) {
     if (const Reference<css::sheet::XSheetCellRanges> several(selection, UNO_QUERY); several.is()) {
@@ -35,39 +32,36 @@ std::vector<css::table::CellRangeAddress> addresses_of(const css::uno::Any& sele
     return {};
 }
 
-/// The last row of the sheet that holds anything: a whole column may be selected.
-sal_Int32 last_row_of(const Reference<css::sheet::XSpreadsheet>& sheet) {
-    const Reference<css::sheet::XSheetCellCursor> cursor = sheet->createCursor();
-    Reference<css::sheet::XUsedAreaCursor>(cursor, UNO_QUERY_THROW)->gotoEndOfUsedArea(false);
-    return Reference<css::sheet::XCellRangeAddressable>(cursor, UNO_QUERY_THROW)->getRangeAddress().EndRow;
-}
-
-/// \return whether the row has a cell for the mark.
-bool confirm_row(const Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 row) {
-    for (sal_Int32 column = 0; column <= farthest_column; ++column) {
-        const Reference<css::table::XCell> cell = sheet->getCellByPosition(column, row);
-        rtl::OUString style;
-        Reference<css::beans::XPropertySet>(cell, UNO_QUERY_THROW)->getPropertyValue("CellStyle") >>= style;
-        if (!style.equalsAscii(mark_style)) continue;
-        cell->setFormula("x");
-        return true;
+/// The cells to confirm in, of the selected rows of which an entry stands as assumed.
+std::vector<Reference<css::table::XCell>> marks_of(const Reference<css::container::XIndexAccess>& sheets,
+                                                   const css::table::CellRangeAddress& selected) {
+    const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(selected.Sheet), UNO_QUERY_THROW);
+    const std::vector<bool> assumed = CountedColumns(sheet).counted("Assumed");
+    const sal_Int32 end = first_counted_row + static_cast<sal_Int32>(assumed.size());
+    std::vector<Reference<css::table::XCell>> marks;
+    for (sal_Int32 row = std::max(selected.StartRow, first_counted_row); row <= selected.EndRow && row < end;
+         ++row) {
+        if (!assumed[static_cast<std::size_t>(row - first_counted_row)]) continue;
+        const std::vector<PageCell> cells = page_cells(sheet, row);
+        if (!cells.empty() && cells.back().is_mark())
+            marks.push_back(sheet->getCellByPosition(static_cast<sal_Int32>(cells.size()) - 1, row));
     }
-    return false;
+    return marks;
 }
 
 }  // namespace
 
 int confirm_rows(const Reference<css::frame::XModel>& document, const css::uno::Any& selection) {
-    const Reference<css::sheet::XSpreadsheetDocument> workbook(document, UNO_QUERY_THROW);
-    const Reference<css::container::XIndexAccess> sheets(workbook->getSheets(), UNO_QUERY_THROW);
-    int confirmed = 0;
-    for (const css::table::CellRangeAddress& range : addresses_of(selection)) {
-        const Reference<css::sheet::XSpreadsheet> sheet(sheets->getByIndex(range.Sheet), UNO_QUERY_THROW);
-        const sal_Int32 last = std::min(range.EndRow, last_row_of(sheet));
-        for (sal_Int32 row = range.StartRow; row <= last; ++row)
-            if (confirm_row(sheet, row)) ++confirmed;
-    }
-    return confirmed;
+    const Reference<css::container::XIndexAccess> sheets(
+        Reference<css::sheet::XSpreadsheetDocument>(document, UNO_QUERY_THROW)->getSheets(), UNO_QUERY_THROW);
+    std::vector<Reference<css::table::XCell>> marks;
+    for (const css::table::CellRangeAddress& range : addresses_of(selection))
+        for (const Reference<css::table::XCell>& mark : marks_of(sheets, range)) marks.push_back(mark);
+    if (marks.empty()) return 0;
+    OneChange change(document, {}, "Confirm inputs");
+    for (const Reference<css::table::XCell>& mark : marks) mark->setFormula("x");
+    change.finish();
+    return static_cast<int>(marks.size());
 }
 
 }  // namespace undercroft::addin

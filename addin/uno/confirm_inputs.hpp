@@ -7,9 +7,10 @@
 
 namespace undercroft::addin {
 
-/// Types an x into the cell for it on each selected row that has one.
+/// Types an x into the cell for it on each selected row whose entries stand as assumed: one step to undo.
 /// \param selection a cell, a range, or several
-/// \return how many rows have such a cell
+/// \return how many rows are confirmed by it
+/// \throws NotDone where the workbook is open to be read only
 int confirm_rows(const com::sun::star::uno::Reference<com::sun::star::frame::XModel>& document,
                  const com::sun::star::uno::Any& selection);
 

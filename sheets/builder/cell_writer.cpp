@@ -94,6 +94,11 @@ void CellWriter::put_reason(int at, const std::vector<int>& columns, bool with_s
     put_formula(at, reason_column(sheet_), "Reason", formula);
 }
 
+void CellWriter::put_growth(int at, int most) {
+    if (most > 0)
+        put_text(at, helper_column(sheet_, Helper::kept_note), "Kept", "grows to " + std::to_string(most));
+}
+
 void CellWriter::set_height(int at, int lines, int small_lines) {
     grid_.row_heights_cm[at] = std::max(lines * line_cm, small_lines * small_line_cm) + edges_cm;
 }

@@ -46,6 +46,8 @@ public:
     /// Beside the row, the reason of the first of these cells that shows an error; before it what is wrong or
     /// unusual with the row's entries, where those are watched.
     void put_reason(int at, const std::vector<int>& columns, bool with_state = false);
+    /// Keeps on a row of a grid or list that rows may be added until there are so many; 0: they may not.
+    void put_growth(int at, int most);
     /// So high that its lines at 9 pt have room, and those at 8 pt beside them.
     void set_height(int at, int lines, int small_lines = 1);
 

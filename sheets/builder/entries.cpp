@@ -227,10 +227,12 @@ namespace {
 /// The conditions that an entry of an item must meet.
 class EntryConditions {
 public:
-    EntryConditions(const HelperRow& helpers, const Entry& entry) : entry_(entry) {
+    /// The row's own unit is copied down with it, that of a whole column stays.
+    EntryConditions(const HelperRow& helpers, const Entry& entry, int at) : entry_(entry) {
         cell_ = helpers.cell(entry.column);
-        unit_ =
-            entry.unit.empty() ? quoted("1") : "[." + cell_text(entry.unit_row, entry.unit_column) + "]&\"\"";
+        unit_ = entry.unit.empty()
+                    ? quoted("1")
+                    : "[." + cell_text(entry.unit_row, entry.unit_column, entry.unit_row != at) + "]&\"\"";
     }
 
     [[nodiscard]] const std::string& cell() const { return cell_; }
@@ -294,7 +296,7 @@ void watch_item(CellWriter& writer, const std::vector<Entry>& entries, int at) {
     Words same;
     for (std::size_t i = 0; i < entries.size(); ++i) {
         const Entry& entry = entries[i];
-        const EntryConditions conditions(helpers, entry);
+        const EntryConditions conditions(helpers, entry, at);
         const int number = static_cast<int>(i);
         writer.put_formula(at, entry_state_column(writer.sheet(), number), "OpenCount", conditions.state());
         writer.put_formula(at, entry_oddity_column(writer.sheet(), number), "OpenCount", conditions.oddity());

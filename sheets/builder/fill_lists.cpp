@@ -198,7 +198,10 @@ void fill_item(CellWriter& writer, const rows::List& list, const rows::Item& ite
 void fill_list(CellWriter& writer, const Row& row, const rows::List& list, int at) {
     fill_table_head(writer, row, at);
     at += 2;
-    for (const rows::Item& item : list.items) fill_item(writer, list, item, at++);
+    for (const rows::Item& item : list.items) {
+        fill_item(writer, list, item, at);
+        writer.put_growth(at++, list.most);
+    }
 }
 
 }  // namespace undercroft::sheets

@@ -86,8 +86,11 @@ void fill_grid(CellWriter& writer, const Row& row, const rows::Grid& grid, int a
         for (const rows::Item& item : grid.items)
             fill_grid_cell(writer, cell_row++, column, !unit.empty(), item.cells[i].in(writer.system()));
     }
-    for (std::size_t i = 0; i < grid.items.size(); ++i)
-        watch_grid_row(writer, grid, at + 2, at + 3 + static_cast<int>(i));
+    for (std::size_t i = 0; i < grid.items.size(); ++i) {
+        const int item_at = at + 3 + static_cast<int>(i);
+        watch_grid_row(writer, grid, at + 2, item_at);
+        writer.put_growth(item_at, grid.most);
+    }
 }
 
 }  // namespace undercroft::sheets

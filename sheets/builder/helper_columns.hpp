@@ -37,7 +37,7 @@ enum class Helper {
     entry_oddities = entry_states + most_entries,  ///< of an item, one an entry: "u" unusual
     // Constants; these columns are hidden. For a check the first two hold its decimals and its signs.
     kept_number = entry_oddities + most_entries,
-    kept_note,
+    kept_note,  ///< of an item of a list that grows, to how many rows
     least_text,
     most_text,
     usual_least_text,

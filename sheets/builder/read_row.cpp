@@ -1,6 +1,7 @@
 #include "sheets/builder/read_row.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "sheets/builder/fields.hpp"
@@ -200,6 +201,25 @@ bool add_blank_items(Row& row, const Line& line, const std::string& number) {
     const rows::Item blank{line.number, std::vector<DualText>(grid->columns.size(), dual("-"))};
     grid->items.insert(grid->items.end(), static_cast<std::size_t>(wanted), blank);
     return true;
+}
+
+bool let_grow(Row& row, const Line& line, const std::string& most) {
+    return std::visit(
+        [&](auto& kind) {
+            if constexpr (requires { kind.most; }) {
+                constexpr double highest = 1000;
+                const double wanted = number_in(most).value_or(0);
+                const auto least = static_cast<double>(kind.items.size());
+                if (least < 2 || wanted < least || wanted > highest || wanted != std::trunc(wanted))
+                    throw TextMistake(line.number,
+                                      "'" + most + "' is no number of rows to which two or more grow");
+                kind.most = static_cast<int>(wanted);
+                return true;
+            } else {
+                return false;
+            }
+        },
+        row.kind);
 }
 
 }  // namespace undercroft::sheets

@@ -22,4 +22,9 @@ namespace undercroft::sheets {
 /// \throws TextMistake for a number that is no whole one from 1 to the most that a grid has.
 [[nodiscard]] bool add_blank_items(Row& row, const Line& line, const std::string& number);
 
+/// Lets rows be added to a grid or list until it has as many as `most` says. \return false for another kind.
+/// \throws TextMistake for a number that is no whole one, or where there are not two rows between which the
+/// ranges over them would grow.
+[[nodiscard]] bool let_grow(Row& row, const Line& line, const std::string& most);
+
 }  // namespace undercroft::sheets

@@ -14,11 +14,11 @@ RowKind read_table(const Fields& fields) {
 }
 
 RowKind read_grid(const Fields& fields) {
-    return rows::Grid{read_columns(fields.line(), fields.at(2), ColumnsOf::grid), {}};
+    return rows::Grid{read_columns(fields.line(), fields.at(2), ColumnsOf::grid), {}, 0};
 }
 
 RowKind read_list(const Fields& fields) {
-    return rows::List{read_columns(fields.line(), fields.at(2), ColumnsOf::list), {}};
+    return rows::List{read_columns(fields.line(), fields.at(2), ColumnsOf::list), {}, 0};
 }
 
 namespace {

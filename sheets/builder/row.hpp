@@ -106,12 +106,14 @@ struct Item {
 struct Grid {
     std::vector<Column> columns;
     std::vector<Item> items;
+    int most = 0;  ///< rows that it may have once rows are added; 0: none are
 };
 
 /// Items with columns of their own, typed in or computed.
 struct List {
     std::vector<Column> columns;
     std::vector<Item> items;
+    int most = 0;  ///< rows that it may have once rows are added; 0: none are
 };
 
 /// A column of a table as it is drawn.

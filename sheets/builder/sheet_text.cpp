@@ -40,6 +40,9 @@ private:
         } else if (word == "blank") {
             if (sheet_.rows.empty() || !add_blank_items(sheet_.rows.back(), line, rest))
                 throw TextMistake(line.number, "blank rows must stand under a grid");
+        } else if (word == "grows") {
+            if (sheet_.rows.empty() || !let_grow(sheet_.rows.back(), line, rest))
+                throw TextMistake(line.number, "what grows must stand under a grid or a list");
         } else {
             sheet_.rows.push_back(read_row(word, line, rest));
             sheet_.rows.back().when = when_;

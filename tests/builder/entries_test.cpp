@@ -137,7 +137,7 @@ TEST_CASE("a row of a grid takes the units above all of them") {
         "grid g_g | G | t, unit min, usual 5..60 min; i, unit mm/h, usual 2..300 mm/h\n: 5 ; 10\n: 10 ; 8");
     const Sheet upright;
     CHECK_THAT(formula_at(sheet, cell_text(8, entry_state_column(upright, 0))),
-               Contains("CONVERT(\"0.25 min\";[.B7]&\"\")"));
+               Contains("CONVERT(\"0.25 min\";[.$B$7]&\"\")"));
     CHECK(text_at(sheet, "A9") == "Pi3");  // by which the head lists it
     CHECK(cell_at(sheet, "M8").style == "Mark");
     CHECK(sheet.conditions.at(place_of("C8")).front().style == "GridEntryWrong");

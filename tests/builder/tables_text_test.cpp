@@ -39,6 +39,22 @@ TEST_CASE("a table has a height, columns with or without a name, and a formula")
     CHECK_THAT(mistake_in("table a_b | T | 2 | x"), Contains("wanted: table KEY | TITLE | ROWS"));
 }
 
+TEST_CASE("a grid or a list of two rows or more grows to as many as are said") {
+    const std::string list = "list l_l | L | What; How much, unit m\n: A ; 3 m\n: B ; -\n";
+    const Sheet sheet = read_sheet("sheet Pit | A pit\n" + list + "grows 60\n");
+    CHECK(std::get<rows::List>(sheet.rows.at(0).kind).most == 60);
+    CHECK(std::get<rows::List>(read_sheet("sheet Pit | A pit\n" + list).rows.at(0).kind).most == 0);
+    CHECK(mistake_in("grid d_d | Days | Rain, unit mm\n: 1\n: 2\ngrows 2").empty());
+    for (const char* number : {"", "1", "2.5", "many", "1001"}) {
+        CAPTURE(number);
+        CHECK(mistake_in(list + "grows " + number) ==
+              "line 5: '" + std::string(number) + "' is no number of rows to which two or more grow");
+    }
+    CHECK_THAT(mistake_in("list l_l | L | What\n: A\ngrows 9"), Contains("to which two or more grow"));
+    CHECK(mistake_in("grows 9") == "line 2: what grows must stand under a grid or a list");
+    CHECK(mistake_in("section S\ngrows 9") == "line 3: what grows must stand under a grid or a list");
+}
+
 TEST_CASE("blank rows to paste into stand under a grid, as many as are asked for") {
     const std::string head = "grid d_d | Days | Rain, unit mm; Word\n";
     const Sheet sheet = read_sheet("sheet Pit | A pit\n" + head + ": 3 ; -\nblank 36600\n");

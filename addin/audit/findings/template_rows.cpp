@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <optional>
 
 #include "addin/audit/findings/findings.hpp"
@@ -66,6 +67,65 @@ OwnCells own_cells(const Book& book, std::int32_t sheet, std::int32_t row) {
     return own;
 }
 
+constexpr std::string_view grows = "grows to ";
+
+/// What the row of a list keeps beside the page when rows may be added to it, in a cell that is locked.
+const BookCell* growth_of(const AuditedBook& audited, std::int32_t sheet, std::int32_t row) {
+    for (std::int32_t column = 0; column < audited.book.columns(sheet); ++column) {
+        const BookCell* cell = audited.book.find({sheet, row, column});
+        if (cell != nullptr && cell->text() != nullptr && cell->text()->starts_with(grows) &&
+            audited.format({sheet, row, column}).locked)
+            return cell;
+    }
+    return nullptr;
+}
+
+/// Whether a cell is given from elsewhere, where another row may have it typed in: of its own row it takes at
+/// most the unit beside it.
+bool is_given(const AuditedBook& audited, const FormulaCell& formula) {
+    const std::vector<Use>& uses = audited.uses(formula);
+    return std::none_of(uses.begin(), uses.end(), [&](const Use& use) {
+        return use.area.sheet == formula.at.sheet && use.area.first_row == formula.at.row &&
+               use.area.first_column != formula.at.column + 1;
+    });
+}
+
+/// Whether a row computes what the other one does, and has typed in at most what that one is given.
+bool computes_the_same(const AuditedBook& audited, std::int32_t sheet, std::int32_t row, std::int32_t other) {
+    for (std::int32_t column = 0; column < audited.book.columns(sheet); ++column) {
+        const Spot at{sheet, row, column};
+        const FormulaCell* formula = audited.formulas.find(at);
+        const FormulaCell* like = audited.formulas.find({sheet, other, column});
+        if (formula == nullptr && like == nullptr) continue;
+        if (like == nullptr) return false;
+        const bool to_type_in = audited.book.find(at) == nullptr || !audited.format(at).locked;
+        const bool same =
+            formula != nullptr ? formula->group == like->group : to_type_in && is_given(audited, *like);
+        if (!same) return false;
+    }
+    return true;
+}
+
+/// Whether an added row is one more of a list of the template that may have more, and computes what its rows
+/// do.
+bool is_more_of_a_list(const AuditedBook& audited, std::int32_t sheet, std::int32_t row,
+                       const std::vector<std::int32_t>& added) {
+    if (!audited.sheet(sheet).is_protected) return false;
+    const BookCell* growth = growth_of(audited, sheet, row);
+    if (growth == nullptr) return false;
+    const auto is_like = [&](std::int32_t other) {
+        return !std::binary_search(added.begin(), added.end(), other) &&
+               computes_the_same(audited, sheet, row, other);
+    };
+    for (const std::int32_t step : {-1, 1})
+        for (std::int32_t other = row + step; other >= 0; other += step) {
+            const BookCell* same = audited.book.find({sheet, other, growth->column});
+            if (same == nullptr || same->text() == nullptr || *same->text() != *growth->text()) break;
+            if (is_like(other)) return true;
+        }
+    return false;
+}
+
 void find_added(const AuditedBook& audited, std::int32_t place, const std::vector<std::int32_t>& added,
                 Findings& findings, Drift& drift) {
     for (std::size_t i = 0; i < added.size();) {
@@ -74,6 +134,10 @@ void find_added(const AuditedBook& audited, std::int32_t place, const std::vecto
         std::vector<Spot> firsts;
         bool has_formula = false;
         for (; i < end; ++i) {
+            if (is_more_of_a_list(audited, place, added[i], added)) {
+                ++drift.rows_added;
+                continue;
+            }
             const OwnCells own = own_cells(audited.book, place, added[i]);
             if (own.first) firsts.push_back(*own.first);
             has_formula = has_formula || own.has_formula;
