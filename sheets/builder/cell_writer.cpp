@@ -12,7 +12,6 @@ namespace undercroft::sheets {
 namespace {
 constexpr double line_cm = 0.37;
 constexpr double small_line_cm = 0.33;
-constexpr double edges_cm = 0.08;
 }  // namespace
 
 int lines_of_text(const std::string& text, int columns, double width_of_character) {
@@ -100,6 +99,7 @@ void CellWriter::put_growth(int at, int most) {
 }
 
 void CellWriter::set_height(int at, int lines, int small_lines) {
+    const double edges_cm = grid_.row_cm - line_cm;
     grid_.row_heights_cm[at] = std::max(lines * line_cm, small_lines * small_line_cm) + edges_cm;
 }
 

@@ -71,6 +71,12 @@ void fill_computed(CellWriter& writer, const Spot& spot, const std::string& form
         writer.put_link_computed_with(*linked, formula, spot.at, spot.first).columns = spot.unit_columns();
         return;
     }
+    if (const std::optional<double> number =
+            number_in(formula)) {  // the number of an item, not to be typed over
+        writer.put_number(spot.at, spot.first, style_of_computed(spot.column.format), *number).columns =
+            spot.column.span;
+        return;
+    }
     const std::string stored = writer.stored(spot.line, formula, words, Copied::down);
     const bool verdict = spot.column.format == Column::Format::verdict;
     SheetCell& cell =

@@ -15,6 +15,12 @@ std::optional<std::string> after(std::string_view word, const std::string& line)
     return trimmed(line.substr(word.size()));
 }
 
+/// What a text names lies beside that text: names are taken from its folder.
+OtherJob beside(const OtherJob& other, const std::string& name) {
+    const std::string folder = name.substr(0, name.rfind('/') + 1);
+    return [other, folder](const std::string& named) { return other(folder + named); };
+}
+
 JobText read(std::string_view text, const OtherJob& other, int depth) {
     constexpr int deepest = 8;
     JobText job;
@@ -23,7 +29,7 @@ JobText read(std::string_view text, const OtherJob& other, int depth) {
         if (const auto name = after("like", line.text)) {
             if (!own.empty()) throw TextMistake(line.number, "'like' must stand before the numbers");
             if (depth == deepest) throw TextMistake(line.number, "jobs are like each other in a circle");
-            job = read(other(*name), other, depth + 1);
+            job = read(other(*name), beside(other, *name), depth + 1);
             continue;
         }
         if (const auto key = after("show", line.text)) {

@@ -14,8 +14,8 @@ void add_page_styles(xml_node automatic, xml_node master, bool letter) {
         set(properties, "fo:page-width", wide ? longer : shorter);
         set(properties, "fo:page-height", wide ? shorter : longer);
         set(properties, "style:print-orientation", wide ? "landscape" : "portrait");
-        set(properties, "fo:margin-top", "1.2cm");
-        set(properties, "fo:margin-bottom", "1.2cm");
+        set(properties, "fo:margin-top", "1cm");
+        set(properties, "fo:margin-bottom", "1cm");
         set(properties, "fo:margin-left", "1.5cm");
         set(properties, "fo:margin-right", "1.2cm");
         set(properties, "style:first-page-number", "continue");

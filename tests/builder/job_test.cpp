@@ -16,6 +16,9 @@ JobText job_of(const std::string& text) {
         if (name == "base") return "a_b = 1 m\nt_t : 1 ; 2\nt_t : 3 ; 4\nshow a_b\nfails c_c\n";
         if (name == "circle") return "like circle\n";
         if (name == "days") return "# a day a line\n0\n3.5\n12 ; 4\n";
+        if (name == "far/job") return "like near\npaste u_u days\n";
+        if (name == "far/near") return "a_b = 7 m\n";
+        if (name == "far/days") return "8\n";
         throw std::runtime_error("there is no job " + name);
     });
 }
@@ -52,6 +55,13 @@ TEST_CASE("rows are pasted from a text beside the job") {
     CHECK_THROWS_WITH(job_of("a_b = 1\npaste t_t\n"), "line 2: wanted: paste KEY TEXT");
     CHECK_THROWS_WITH(job_of("t_t : 1 ; 2\npaste t_t days\n"), "line 2: the key t_t stands twice");
     CHECK_THROWS_WITH(job_of("paste t_t nothing\n"), "there is no job nothing");
+}
+
+TEST_CASE("what a job names lies beside it, wherever it is called from") {
+    const JobText job = job_of("like far/job\npaste t_t days\n");
+    CHECK(job.values.at("a_b") == "7 m");
+    CHECK(job.rows.at("u_u") == std::vector<Words>{{"8"}});
+    CHECK(job.rows.at("t_t").size() == 3);
 }
 
 TEST_CASE("mistakes in a job are told with their line") {
