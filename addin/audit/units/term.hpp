@@ -76,10 +76,4 @@ struct Combined {
 /// Counts, shares and slopes are plain numbers to arithmetic.
 [[nodiscard]] bool is_plain(const Dimension& dimension);
 
-// Names that the reading of our own functions still uses.
-using Measured = Term;
-[[nodiscard]] inline Dimension physical(const Dimension& dimension) {
-    return dimension.without_ratios();
-}
-
 }  // namespace undercroft::audit

@@ -1,5 +1,5 @@
 // Functions of ours: each argument held against what its parameter wants.
-#include "addin/audit/units/own_units.hpp"
+#include "addin/audit/units/passed_argument.hpp"
 
 #include "addin/audit/units/expected_columns.hpp"
 
@@ -38,7 +38,7 @@ public:
     OwnCall(UnitReader& reader, const Node& call, const Function& function)
         : reader_(reader), call_(call), function_(function) {}
 
-    Measured read() {
+    Term read() {
         if (function_.role == addin::Role::writes) return read_written();
         const std::size_t count = std::min(call_.children.size(), function_.parameters.size());
         for (std::size_t i = 0; i < count; ++i) hold(i);
@@ -54,13 +54,12 @@ private:
     }
 
     /// A number that gets the unit beside it: not another one than it is in.
-    Measured read_written() {
+    Term read_written() {
         if (call_.children.size() < 2) return some_text();
-        const Given number = given_by(reader_, call_.children[0]);
+        const PassedArgument number = passed_argument(reader_, call_.children[0]);
         hold_asked(call_.children[1]);
         const UnitText& written = reader_.sources().units.read(asked_);
-        const bool has_unit =
-            number.value.kind == Measured::Kind::unit && !is_plain_unit(number.value.unit, 1);
+        const bool has_unit = number.value.kind == Term::Kind::unit && !is_plain_unit(number.value.unit, 1);
         if (has_unit && written.unit && !same_unit(number.value.unit, *written.unit))
             slip(UnitSlip::Kind::passed_bare, 0,
                  number.what + " stands in " + number.value.unit_text + ", but is written as " + asked_,
@@ -75,10 +74,10 @@ private:
             case Shape::quantity:
             case Shape::percentage:
                 if (type.is_plain() || type.shape == Shape::percentage)
-                    return hold_plain(i, given_by(reader_, node));
-                return hold_dimension(i, given_by(reader_, node));
+                    return hold_plain(i, passed_argument(reader_, node));
+                return hold_dimension(i, passed_argument(reader_, node));
             case Shape::any_quantity:
-                return hold_any(i, given_by(reader_, node));
+                return hold_any(i, passed_argument(reader_, node));
             case Shape::unit:
             case Shape::units:
                 return hold_asked(node);
@@ -89,7 +88,7 @@ private:
             case Shape::grid:
                 return hold_table(i);
             default:
-                if (node.kind == NodeKind::call) (void)given_by(reader_, node);
+                if (node.kind == NodeKind::call) (void)passed_argument(reader_, node);
         }
     }
 
@@ -104,130 +103,135 @@ private:
                 type.is_plain() ? std::string("1") : bare_unit_text(type)};
     }
 
-    void hold_quantity(std::size_t i, const Given& given) {
+    void hold_quantity(std::size_t i, const PassedArgument& passed) {
         try {
-            (void)in_dimension(given.quantity, function_.parameters[i].type.dimension);
+            (void)in_dimension(passed.quantity, function_.parameters[i].type.dimension);
         } catch (const Refused& refused) {
-            slip(UnitSlip::Kind::clash, i, given.what + " " + refused.what(), cell_of(given));
+            slip(UnitSlip::Kind::clash, i, passed.what + " " + refused.what(), cell_of(passed));
         }
     }
 
     /// A number that is handed over without its unit: read in `wanted`, whatever stands beside it.
-    void hold_bare(std::size_t i, const Unit& wanted, const std::string& wanted_text, const Given& given) {
-        const Measured& value = given.value;
-        if (value.kind == Measured::Kind::unit) {
+    void hold_bare(std::size_t i, const Unit& wanted, const std::string& wanted_text,
+                   const PassedArgument& passed) {
+        const Term& value = passed.value;
+        if (value.kind == Term::Kind::unit) {
             if (same_unit(value.unit, wanted)) {
-                if (given.beside && !given.beside->in_label)
+                if (passed.beside && !passed.beside->in_label)
                     slip(UnitSlip::Kind::left_out, i,
-                         given.what + " is handed over without its unit in " +
-                             reader_.text(given.beside->at) + ": " + with_unit(given),
-                         given.beside->at);
+                         passed.what + " is handed over without its unit in " +
+                             reader_.text(passed.beside->at) + ": " + with_unit(passed),
+                         passed.beside->at);
                 return;
             }
             slip(UnitSlip::Kind::passed_bare, i,
-                 (given.kind == Given::Kind::cell ? given.what + " stands in " + value.unit_text
-                                                  : given.what + " is handed over") +
-                     ", but its bare number is read in " + wanted_text + ": " + with_unit(given),
-                 cell_of(given));
-        } else if (value.kind == Measured::Kind::bare) {
+                 (passed.kind == PassedArgument::Kind::cell ? passed.what + " stands in " + value.unit_text
+                                                            : passed.what + " is handed over") +
+                     ", but its bare number is read in " + wanted_text + ": " + with_unit(passed),
+                 cell_of(passed));
+        } else if (value.kind == Term::Kind::bare) {
             reader_.lack(value.why + ", and it is read in " + wanted_text, value.cell);
-        } else if (value.kind == Measured::Kind::unknown || value.kind == Measured::Kind::mixed) {
+        } else if (value.kind == Term::Kind::unknown || value.kind == Term::Kind::mixed) {
             reader_.doubt(value.why, value.cell);
-        } else if (value.kind == Measured::Kind::number) {
-            reader_.lack(name(i) + " is a number without a unit, read in " + wanted_text, cell_of(given));
+        } else if (value.kind == Term::Kind::number) {
+            reader_.lack(name(i) + " is a number without a unit, read in " + wanted_text, cell_of(passed));
         }
     }
 
-    [[nodiscard]] std::string with_unit(const Given& given) const {
-        if (given.beside && given.beside->beside && given.area)
+    [[nodiscard]] std::string with_unit(const PassedArgument& passed) const {
+        if (passed.beside && passed.beside->beside && passed.area)
             return "write " +
-                   reader_.text(Area{given.area->sheet, given.area->first_row, given.area->first_column,
-                                     given.area->last_row, given.area->last_column + 1});
-        if (given.beside) return "hand over the unit with it";
+                   reader_.text(Area{passed.area->sheet, passed.area->first_row, passed.area->first_column,
+                                     passed.area->last_row, passed.area->last_column + 1});
+        if (passed.beside) return "hand over the unit with it";
         return "ask for it in the unit wanted";
     }
 
-    static std::optional<Spot> cell_of(const Given& given) {
-        if (given.area) return given.area->first();
-        return given.value.cell;
+    static std::optional<Spot> cell_of(const PassedArgument& passed) {
+        if (passed.area) return passed.area->first();
+        return passed.value.cell;
     }
 
-    void hold_dimension(std::size_t i, const Given& given) {
-        if (given.kind == Given::Kind::quantity) return hold_quantity(i, given);
+    void hold_dimension(std::size_t i, const PassedArgument& passed) {
+        if (passed.kind == PassedArgument::Kind::quantity) return hold_quantity(i, passed);
         const auto [unit, unit_text] = bare_unit(i);
-        if (given.kind == Given::Kind::literal && given.value.is_zero()) return;  // the same in every unit
-        if (given.kind == Given::Kind::literal) {
+        if (passed.kind == PassedArgument::Kind::literal && passed.value.is_zero())
+            return;  // the same in every unit
+        if (passed.kind == PassedArgument::Kind::literal) {
             slip(UnitSlip::Kind::bare_number, i,
-                 given.what + " stands for " + function_.parameters[i].kind() + " in " + unit_text, {});
-            return reader_.lack(name(i) + " is " + given.what + " without a unit, read in " + unit_text, {});
+                 passed.what + " stands for " + function_.parameters[i].kind() + " in " + unit_text, {});
+            return reader_.lack(name(i) + " is " + passed.what + " without a unit, read in " + unit_text, {});
         }
-        if (given.kind == Given::Kind::blank)
-            return reader_.lack(given.what + " is blank or has no unit that can be read", cell_of(given));
-        if (given.kind == Given::Kind::cell || given.kind == Given::Kind::computed)
-            hold_bare(i, unit, unit_text, given);
+        if (passed.kind == PassedArgument::Kind::blank)
+            return reader_.lack(passed.what + " is blank or has no unit that can be read", cell_of(passed));
+        if (passed.kind == PassedArgument::Kind::cell || passed.kind == PassedArgument::Kind::computed)
+            hold_bare(i, unit, unit_text, passed);
     }
 
-    void hold_plain(std::size_t i, const Given& given) {
-        if (given.kind == Given::Kind::quantity) return hold_quantity(i, given);
+    void hold_plain(std::size_t i, const PassedArgument& passed) {
+        if (passed.kind == PassedArgument::Kind::quantity) return hold_quantity(i, passed);
         const auto [unit, unit_text] = bare_unit(i);
-        const bool in_a_unit = (given.kind == Given::Kind::cell || given.kind == Given::Kind::computed) &&
-                               given.value.kind == Measured::Kind::unit;
-        if (!in_a_unit || is_plain_unit(given.value.unit, unit.scale.to_coherent(1))) return;
+        const bool in_a_unit =
+            (passed.kind == PassedArgument::Kind::cell || passed.kind == PassedArgument::Kind::computed) &&
+            passed.value.kind == Term::Kind::unit;
+        if (!in_a_unit || is_plain_unit(passed.value.unit, unit.scale.to_coherent(1))) return;
         slip(UnitSlip::Kind::passed_bare, i,
-             given.what + " stands in " + given.value.unit_text + ", but its bare number is read as " +
-                 (unit_text == "%" ? "a percentage" : "a plain number") + ": " + with_unit(given),
-             cell_of(given));
+             passed.what + " stands in " + passed.value.unit_text + ", but its bare number is read as " +
+                 (unit_text == "%" ? "a percentage" : "a plain number") + ": " + with_unit(passed),
+             cell_of(passed));
     }
 
-    void hold_any(std::size_t i, const Given& given) {
-        quantities_.push_back({i, given});
-        if (given.kind == Given::Kind::literal) {
-            const double value = given.value.literal.value_or(0);
+    void hold_any(std::size_t i, const PassedArgument& passed) {
+        quantities_.push_back({i, passed});
+        if (passed.kind == PassedArgument::Kind::literal) {
+            const double value = passed.value.literal.value_or(0);
             if (!is_small_count(value))
-                slip(UnitSlip::Kind::bare_number, i, given.what + " stands in the formula", {});
+                slip(UnitSlip::Kind::bare_number, i, passed.what + " stands in the formula", {});
             return;
         }
-        if (given.kind != Given::Kind::cell && given.kind != Given::Kind::computed) return;
-        if (given.value.kind == Measured::Kind::unknown)
-            return reader_.doubt(given.value.why, given.value.cell);
-        if (given.value.kind != Measured::Kind::unit || is_plain_unit(given.value.unit, 1)) return;
-        const Dimension& dimension = given.value.unit.dimension;
-        hold_bare(i, default_unit(dimension), default_unit_text(dimension), given);
+        if (passed.kind != PassedArgument::Kind::cell && passed.kind != PassedArgument::Kind::computed)
+            return;
+        if (passed.value.kind == Term::Kind::unknown)
+            return reader_.doubt(passed.value.why, passed.value.cell);
+        if (passed.value.kind != Term::Kind::unit || is_plain_unit(passed.value.unit, 1)) return;
+        const Dimension& dimension = passed.value.unit.dimension;
+        hold_bare(i, default_unit(dimension), default_unit_text(dimension), passed);
     }
 
-    struct Held {
+    struct PassedQuantity {
         std::size_t place;
-        Given given;
+        PassedArgument passed;
     };
 
-    [[nodiscard]] static std::optional<Dimension> dimension_of_given(const Given& given) {
-        if (given.kind == Given::Kind::quantity) return given.quantity.dimension;
-        if (given.value.kind == Measured::Kind::unit) return given.value.unit.dimension;
+    [[nodiscard]] static std::optional<Dimension> dimension_of_passed(const PassedArgument& passed) {
+        if (passed.kind == PassedArgument::Kind::quantity) return passed.quantity.dimension;
+        if (passed.value.kind == Term::Kind::unit) return passed.value.unit.dimension;
         return std::nullopt;
     }
 
     void compare_quantities() {
         if (multiplies(function_) || quantities_.size() < 2) return;
-        const Held* measured = nullptr;
-        for (const Held& held : quantities_)
-            if (const auto dimension = dimension_of_given(held.given); dimension && !is_plain(*dimension))
+        const PassedQuantity* measured = nullptr;
+        for (const PassedQuantity& held : quantities_)
+            if (const auto dimension = dimension_of_passed(held.passed); dimension && !is_plain(*dimension))
                 measured = measured == nullptr ? &held : measured;
         if (measured == nullptr) return;
-        const std::string unit = default_unit_text(*dimension_of_given(measured->given));
-        for (const Held& held : quantities_) {
-            const Given& given = held.given;
-            const bool bare = (given.kind == Given::Kind::literal && !given.value.is_zero()) ||
-                              (given.kind == Given::Kind::cell && given.value.kind == Measured::Kind::bare);
+        const std::string unit = default_unit_text(*dimension_of_passed(measured->passed));
+        for (const PassedQuantity& held : quantities_) {
+            const PassedArgument& passed = held.passed;
+            const bool bare =
+                (passed.kind == PassedArgument::Kind::literal && !passed.value.is_zero()) ||
+                (passed.kind == PassedArgument::Kind::cell && passed.value.kind == Term::Kind::bare);
             if (bare)
-                reader_.lack(given.what + " stands without a unit, and is read in " + unit, cell_of(given));
-            const auto dimension = dimension_of_given(given);
+                reader_.lack(passed.what + " stands without a unit, and is read in " + unit, cell_of(passed));
+            const auto dimension = dimension_of_passed(passed);
             const bool alike = function_.role == addin::Role::compares || function_.role == addin::Role::adds;
             if (!dimension || !alike || function_.parameters[held.place].may_be_share) continue;
-            if (!(physical(*dimension) == physical(*dimension_of_given(measured->given))))
+            if (!(dimension->without_ratios() == dimension_of_passed(measured->passed)->without_ratios()))
                 slip(UnitSlip::Kind::clash, held.place,
-                     given.what + " is " + name_of(*dimension) + ", and " + measured->given.what + " is " +
-                         name_of(*dimension_of_given(measured->given)),
-                     cell_of(given));
+                     passed.what + " is " + name_of(*dimension) + ", and " + measured->passed.what + " is " +
+                         name_of(*dimension_of_passed(measured->passed)),
+                     cell_of(passed));
         }
     }
 
@@ -311,29 +315,29 @@ private:
         }
     }
 
-    void hold_head(std::size_t i, const UnitText& wanted, const UnitText& given, const Spot& head) {
+    void hold_head(std::size_t i, const UnitText& wanted, const UnitText& passed, const Spot& head) {
         if (!wanted.unit) return;
         try {
-            (void)in_dimension(Quantity::of(1, *given.unit), wanted.unit->dimension);
+            (void)in_dimension(Quantity::of(1, *passed.unit), wanted.unit->dimension);
         } catch (const Refused& refused) {
-            slip(UnitSlip::Kind::clash, i, reader_.text(head) + " " + given.text + " " + refused.what(),
+            slip(UnitSlip::Kind::clash, i, reader_.text(head) + " " + passed.text + " " + refused.what(),
                  head);
         }
     }
 
     void hold_asked(const Node& node) {
-        const UnitGiven given = unit_given_by(reader_, node);
-        if (given.text.empty()) return;
-        asked_ = given.text;
-        asked_at_ = given.at;
+        const PassedUnit passed = passed_unit(reader_, node);
+        if (passed.text.empty()) return;
+        asked_ = passed.text;
+        asked_at_ = passed.at;
     }
 
-    Measured result() {
+    Term result() {
         const Outcome& outcome = function_.outcome;
         if (outcome.type.shape == Shape::text) return some_text();
         if (outcome.type.shape == Shape::verdict) return truth_of(true);
         if (outcome.is_table()) {
-            Measured table = pure_number("the table of " + function_.name);
+            Term table = pure_number("the table of " + function_.name);
             table.from_units = true;
             return table;
         }
@@ -342,8 +346,8 @@ private:
             text = asked_;
             reader_.ask_at(asked_at_);
         } else if (text.empty() && !multiplies(function_)) {
-            for (const Held& held : quantities_)
-                if (const auto dimension = dimension_of_given(held.given); dimension && text.empty())
+            for (const PassedQuantity& held : quantities_)
+                if (const auto dimension = dimension_of_passed(held.passed); dimension && text.empty())
                     text = default_unit_text(*dimension);
         }
         if (text.empty())
@@ -356,19 +360,19 @@ private:
     UnitReader& reader_;
     const Node& call_;
     const Function& function_;
-    std::vector<Held> quantities_;
+    std::vector<PassedQuantity> quantities_;
     std::string asked_;
     std::optional<Spot> asked_at_;
 };
 
 }  // namespace
 
-Measured UnitReader::of_own_call(const Node& call, const Function& function) {
+Term UnitReader::of_own_call(const Node& call, const Function& function) {
     if (function.reads_cell())
         return function.outcome.type.shape == Shape::verdict ? truth_of(true) : some_text();
     const std::optional<Spot> asked_outside = asked_at_;
     asked_at_.reset();
-    Measured result = OwnCall(*this, call, function).read();
+    Term result = OwnCall(*this, call, function).read();
     if (&call != root_) asked_at_ = asked_outside;
     return result;
 }

@@ -1,4 +1,4 @@
-/// \file own_units.hpp
+/// \file passed_argument.hpp
 /// One argument of a function of ours as the formula hands it over.
 #pragma once
 
@@ -10,7 +10,7 @@
 
 namespace undercroft::audit {
 
-struct Given {
+struct PassedArgument {
     enum class Kind {
         nothing,   ///< left out
         quantity,  ///< with its unit: a pair of cells, or a text such as "305 mm"
@@ -23,20 +23,20 @@ struct Given {
     };
     Kind kind = Kind::nothing;
     Quantity quantity;               ///< one of that unit, for its dimension
-    Measured value;                  ///< of literal, cell and computed
+    Term value;                      ///< of literal, cell and computed
     std::optional<UnitCell> beside;  ///< of cell
     std::optional<Area> area;
     std::string what;  ///< for sentences
 };
 
 /// A unit as the formula hands it over: a text in it, or a cell. Empty where it is neither.
-struct UnitGiven {
+struct PassedUnit {
     std::string text;
     std::optional<Spot> at;
 };
-[[nodiscard]] UnitGiven unit_given_by(const UnitReader& reader, const addin::Node& node);
+[[nodiscard]] PassedUnit passed_unit(const UnitReader& reader, const addin::Node& node);
 
 /// How an argument is handed over.
-[[nodiscard]] Given given_by(UnitReader& reader, const addin::Node& node);
+[[nodiscard]] PassedArgument passed_argument(UnitReader& reader, const addin::Node& node);
 
 }  // namespace undercroft::audit

@@ -1,4 +1,4 @@
-#include "addin/audit/units/own_units.hpp"
+#include "addin/audit/units/passed_argument.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"
@@ -11,53 +11,53 @@ using addin::NodeKind;
 namespace {
 
 /// "305 mm" as a quantity; another text is a word.
-void read_words(Given& given, const std::string& text) {
-    given.kind = Given::Kind::word;
+void read_words(PassedArgument& passed, const std::string& text) {
+    passed.kind = PassedArgument::Kind::word;
     try {
-        given.quantity = parse_quantity(text);
-        given.kind = Given::Kind::quantity;
+        passed.quantity = parse_quantity(text);
+        passed.kind = PassedArgument::Kind::quantity;
     } catch (const Refused&) {  // a choice such as "ellipse"
     }
 }
 
-void read_pair(UnitReader& reader, Given& given) {
-    const Area& area = *given.area;
+void read_pair(UnitReader& reader, PassedArgument& passed) {
+    const Area& area = *passed.area;
     const Book& book = reader.sources().book;
     const BookCell* number = book.find(area.first());
     const BookCell* unit = book.find({area.sheet, area.last_row, area.last_column});
-    given.what = reader.text(area);
+    passed.what = reader.text(area);
     const bool is_one = unit != nullptr && unit->number() != nullptr && *unit->number() == 1;
     if (number == nullptr || unit == nullptr || (unit->text() == nullptr && !is_one)) {
-        given.kind = Given::Kind::blank;
+        passed.kind = PassedArgument::Kind::blank;
         return;
     }
     const UnitText& text = reader.sources().units.read(is_one ? "1" : *unit->text());
     if (!text.unit) {
-        given.kind = Given::Kind::blank;
+        passed.kind = PassedArgument::Kind::blank;
         return;
     }
-    given.kind = Given::Kind::quantity;
-    given.quantity = Quantity::of(1, *text.unit);
-    given.what += " in " + text.text;
+    passed.kind = PassedArgument::Kind::quantity;
+    passed.quantity = Quantity::of(1, *text.unit);
+    passed.what += " in " + text.text;
 }
 
-void read_cell(UnitReader& reader, Given& given) {
-    const Spot spot = given.area->first();
+void read_cell(UnitReader& reader, PassedArgument& passed) {
+    const Spot spot = passed.area->first();
     const BookCell* cell = reader.sources().book.find(spot);
-    given.what = reader.text(spot);
+    passed.what = reader.text(spot);
     if (cell == nullptr || cell->shows_nothing()) {
-        given.kind = Given::Kind::blank;
+        passed.kind = PassedArgument::Kind::blank;
         return;
     }
-    if (cell->text() != nullptr) return read_words(given, *cell->text());
-    given.kind = Given::Kind::cell;
-    given.value = reader.of_cell(spot);
-    given.beside = reader.sources().units.of(spot);
+    if (cell->text() != nullptr) return read_words(passed, *cell->text());
+    passed.kind = PassedArgument::Kind::cell;
+    passed.value = reader.of_cell(spot);
+    passed.beside = reader.sources().units.of(spot);
 }
 
 }  // namespace
 
-UnitGiven unit_given_by(const UnitReader& reader, const Node& node) {
+PassedUnit passed_unit(const UnitReader& reader, const Node& node) {
     if (node.kind == NodeKind::text) return {node.text, {}};
     const std::optional<Area> area = reader.area_of_node(node);
     if (!area || !area->is_single()) return {};
@@ -73,7 +73,7 @@ std::optional<Unit> written_unit(UnitReader& reader, const Node& node) {
     const addin::Function* function = node.kind == NodeKind::call ? addin::find_function(node.text) : nullptr;
     const bool writes = function != nullptr && function->role == addin::Role::writes;
     if (!writes || node.children.size() < 2) return std::nullopt;
-    return reader.sources().units.read(unit_given_by(reader, node.children[1]).text).unit;
+    return reader.sources().units.read(passed_unit(reader, node.children[1]).text).unit;
 }
 
 /// The number and the unit that `INDEX(list; 3; 0)` takes: a whole row of a list of two columns.
@@ -93,44 +93,44 @@ std::optional<Area> pair_in_list(const UnitReader& reader, const Node& node) {
 
 }  // namespace
 
-Given given_by(UnitReader& reader, const Node& node) {
-    Given given;
+PassedArgument passed_argument(UnitReader& reader, const Node& node) {
+    PassedArgument passed;
     if (const std::optional<Area> pair = pair_in_list(reader, node)) {
-        given.area = pair;
-        read_pair(reader, given);
-        return given;
+        passed.area = pair;
+        read_pair(reader, passed);
+        return passed;
     }
     switch (node.kind) {
         case NodeKind::missing:
-            return given;
+            return passed;
         case NodeKind::text:
-            given.what = '"' + node.text + '"';
-            read_words(given, node.text);
-            return given;
+            passed.what = '"' + node.text + '"';
+            read_words(passed, node.text);
+            return passed;
         case NodeKind::reference:
         case NodeKind::name:
-            given.area = reader.area_of_node(node);
-            if (!given.area) break;
-            if (given.area->is_pair())
-                read_pair(reader, given);
-            else if (given.area->is_single())
-                read_cell(reader, given);
+            passed.area = reader.area_of_node(node);
+            if (!passed.area) break;
+            if (passed.area->is_pair())
+                read_pair(reader, passed);
+            else if (passed.area->is_single())
+                read_cell(reader, passed);
             else
-                given.kind = Given::Kind::range;
-            return given;
+                passed.kind = PassedArgument::Kind::range;
+            return passed;
         default:
             break;
     }
-    given.value = reader.of(node);
+    passed.value = reader.of(node);
     if (const std::optional<Unit> written = written_unit(reader, node)) {
-        given.kind = Given::Kind::quantity;
-        given.quantity = Quantity::of(1, *written);
-        given.what = "the quantity of " + node.text;
-        return given;
+        passed.kind = PassedArgument::Kind::quantity;
+        passed.quantity = Quantity::of(1, *written);
+        passed.what = "the quantity of " + node.text;
+        return passed;
     }
-    given.kind = given.value.literal ? Given::Kind::literal : Given::Kind::computed;
-    given.what = given.value.what.empty() ? node.text : given.value.what;
-    return given;
+    passed.kind = passed.value.literal ? PassedArgument::Kind::literal : PassedArgument::Kind::computed;
+    passed.what = passed.value.what.empty() ? node.text : passed.value.what;
+    return passed;
 }
 
 }  // namespace undercroft::audit
