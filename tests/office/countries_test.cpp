@@ -1,12 +1,20 @@
 // A workbook is read alike in every country: commas, dotless i, digits and the direction of writing change
 // nothing.
 #include <com/sun/star/beans/XPropertySet.hpp>
+#include <com/sun/star/sheet/FormulaResult.hpp>
+#include <com/sun/star/sheet/XCellAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XNamedRanges.hpp>
+#include <com/sun/star/sheet/XSheetCellRanges.hpp>
 
 #include <algorithm>
 
+#include "sheets/builder/cell_text.hpp"
 #include "tests/office/asked_audit.hpp"
 #include "tests/office/desk.hpp"
+#include "tests/office/menu_hand.hpp"
+#include "units/text.hpp"
 
 namespace undercroft::tests {
 
@@ -17,7 +25,50 @@ using sheets::Office;
 
 namespace {
 
-const char* const countries[] = {"de-DE", "tr-TR", "fr-FR", "ar-EG"};
+const char* const countries[] = {"de-DE", "it-IT", "tr-TR", "fr-FR", "ar-EG"};
+
+/// The results of all formulas of a workbook, recalculated, cell by cell; numbers with all their digits.
+std::vector<std::string> results_of(const Document& document) {
+    document.recalculate();
+    std::vector<std::string> results;
+    for (const std::string& name : document.sheet_names()) {
+        const Reference<css::sheet::XCellRangesQuery> sheet(document.sheet(name), UNO_QUERY_THROW);
+        const auto ranges =
+            sheet
+                ->queryFormulaCells(css::sheet::FormulaResult::VALUE | css::sheet::FormulaResult::STRING |
+                                    css::sheet::FormulaResult::ERROR)
+                ->getRangeAddresses();
+        for (const css::table::CellRangeAddress& range : ranges) {
+            const Reference<css::sheet::XCellRangeData> cells(
+                document.sheet(name)->getCellRangeByPosition(range.StartColumn, range.StartRow,
+                                                             range.EndColumn, range.EndRow),
+                UNO_QUERY_THROW);
+            for (const auto& row : cells->getDataArray())
+                for (const css::uno::Any& value : row) {
+                    double number = 0;
+                    rtl::OUString text;
+                    std::string result = name + " row " + std::to_string(range.StartRow + 1) + ": ";
+                    if (value >>= number)
+                        result += exact_text(number);
+                    else if (value >>= text)
+                        result += sheets::to_utf8(text);
+                    results.push_back(result);
+                }
+        }
+    }
+    return results;
+}
+
+/// Whether a result is the same, with the decimal mark of its country: `5.0 h` and `5,0 h`.
+bool is_same(const std::string& here, const std::string& there) {
+    if (here.size() != there.size()) return false;
+    for (std::size_t i = 0; i < here.size(); ++i) {
+        const bool is_mark = here[i] == '.' && there[i] == ',' && i > 0 && i + 1 < here.size() &&
+                             is_digit(here[i - 1]) && is_digit(here[i + 1]);
+        if (here[i] != there[i] && !is_mark) return false;
+    }
+    return true;
+}
 
 std::string fingerprint_of(const Document& signed_copy) {
     const Reference<css::sheet::XSpreadsheet> page = signed_copy.sheet("Audit");
@@ -74,6 +125,48 @@ TEST_CASE("an audit says the same in every country, word for word", "[people]") 
         const std::string there = asked_audit(office, document, file);
         CHECK(there == here);
         CHECK(document.cell("KIRIK i", "B2")->getValue() == 1.2345);
+    }
+}
+
+TEST_CASE("a job computes the same in every country: each number, verdict and sentence", "[people]") {
+    const std::vector<std::string> here = results_of(the_office().open_copy(filled_job));
+    CHECK(here.size() > 6000);
+    for (const char* country : {"de-DE", "it-IT", "fr-FR", "en-GB"}) {
+        CAPTURE(country);
+        const Office office(EXTENSIONS_FOLDER);
+        set_locale(office, country);
+        const std::vector<std::string> there = results_of(office.open_copy(filled_job));
+        REQUIRE(there.size() == here.size());
+        std::size_t others = 0;
+        for (std::size_t i = 0; i < here.size(); ++i)
+            if (!is_same(here[i], there[i]) && ++others < 10)
+                UNSCOPED_INFO(here[i] + " is there " + there[i]);
+        CHECK(others == 0);
+    }
+}
+
+TEST_CASE("a row that is added counts what is typed there with a decimal comma", "[people]") {
+    for (const char* country : {"de-DE", "it-IT"}) {
+        CAPTURE(country);
+        const Office office(EXTENSIONS_FOLDER);
+        set_locale(office, country);
+        const Document job = office.open_copy(filled_job);
+        const MenuHand hand(office, job);
+        const auto total = [&] { return job.named("catchment_area")->getValue(); };
+        const double before = total();
+        const css::table::CellAddress area =
+            Reference<css::sheet::XCellAddressable>(job.named("surface_list_area"), UNO_QUERY_THROW)
+                ->getCellAddress();
+        hand.select("Flow", sheets::cell_text(area.Row, area.Column));
+        REQUIRE(hand.pick("add-row").empty());
+        for (const auto& [name, typed] :
+             {std::pair{"surface_list_area", "500,5"}, std::pair{"surface_list_c", "0,5"}})
+            Reference<css::beans::XPropertySet>(job.named(name, 0, 1), UNO_QUERY_THROW)
+                ->setPropertyValue("FormulaLocal", css::uno::Any(sheets::to_ustring(typed)));
+        CHECK(total() == Approx(before + 500.5));
+        const std::string report = asked_audit(office, job, "");
+        INFO(report);
+        CHECK(report.find("Nothing was found") != std::string::npos);
     }
 }
 
