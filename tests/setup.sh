@@ -1,6 +1,9 @@
 # Shared by the demo and the tests: packages and the build. Sourced from the project's folder.
 
-build_packages="g++ cmake make libreoffice-calc libreoffice-dev libboost1.81-dev libpugixml-dev libcli11-dev fonts-liberation"
+# Of the two versions of Boost in Debian 12 the plain name is one from before its JSON.
+boost=libboost-dev
+if grep -qs '^VERSION_ID="12"' /etc/os-release; then boost=libboost1.81-dev; fi
+build_packages="g++ cmake make libreoffice-calc libreoffice-dev $boost libpugixml-dev libcli11-dev fonts-liberation"
 test_packages="catch2 units libudunits2-dev libgsl-dev unzip parallel locales"
 sanitizer_packages="clang libclang-rt-dev"
 
@@ -23,6 +26,8 @@ need_packages() {
   if [ -z "$missing" ]; then echo "All there."; return; fi
   echo "Installing:$missing"
   as_root apt-get update -qq
+  as_root apt-get install --assume-no --no-install-recommends $missing 2> /dev/null |
+    sed -n 's/^Need to get \(.*\) of archives.*/  \1 to download/p; s/^After this operation, \(.*\) of .*/  \1 on the disk/p'
   as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $missing > build-packages.log 2>&1 \
     || { cat build-packages.log >&2; exit 1; }
   rm -f build-packages.log
@@ -31,7 +36,7 @@ need_packages() {
 # Configures with the options given, if it was not, and builds.
 build_project() {
   cmake -B build "$@" > /dev/null
-  cmake --build build -j "$(nproc)" | grep -E '^\[ *[0-9]*%\] (Built|Building|Linking|[A-Z][a-z]+.*Calc)' || true
+  cmake --build build -j "$(nproc)" | grep --line-buffered -E '^\[ *[0-9]*%\] (Built|Building|Linking|[A-Z][a-z]+.*Calc)' || true
   cmake --build build > /dev/null
 }
 

@@ -1,4 +1,5 @@
 // Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out.
+#include <com/sun/star/sheet/XCellAddressable.hpp>
 #include <com/sun/star/table/CellContentType.hpp>
 
 #include <algorithm>
@@ -153,6 +154,20 @@ private:
         return "PASS";
     }
 
+    /// Its numbers, as they stand beside it, and whether the job is there to show it.
+    [[nodiscard]] std::string why_it_fails(const Document& document, const std::string& sheet,
+                                           const Row& row) const {
+        const std::string meant = job_.failing.contains(row.key) ? " (as meant)" : "";
+        if (!row.is<rows::Check>()) return meant;
+        constexpr int to_the_note = 2;
+        const Reference<css::sheet::XCellAddressable> verdict(document.named(row.key),
+                                                              css::uno::UNO_QUERY_THROW);
+        const css::table::CellAddress at = verdict->getCellAddress();
+        const std::string note =
+            shown(document.sheet(sheet)->getCellByPosition(at.Column + to_the_note, at.Row));
+        return (note.empty() ? "" : ": " + note) + meant;
+    }
+
     void print_checks(const Document& document, const std::string& workbook) {
         each_row(workbook, [&](const std::string& sheet, const Row& row) {
             if (!document.has_name(row.key)) return;
@@ -160,7 +175,8 @@ private:
             if (!row.is<rows::Check>() && column == nullptr) return;
             const std::string verdict =
                 column == nullptr ? shown(document.named(row.key)) : verdict_of_items(document, row, *column);
-            std::printf("  %-11s %-11s %s\n", verdict.c_str(), sheet.c_str(), row.description.c_str());
+            std::printf("  %-11s %-11s %s%s\n", verdict.c_str(), sheet.c_str(), row.description.c_str(),
+                        verdict == "FAIL" ? why_it_fails(document, sheet, row).c_str() : "");
             verdicts_.add(workbook, row.key, verdict);
         });
         std::fflush(stdout);
