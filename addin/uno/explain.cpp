@@ -103,14 +103,14 @@ Explanation explain_call(const SheetValues& sheet, const Node& call) {
         explanation.derivation = function.derive(cells_of(values));
     } catch (const Refused& refused) {
         std::string says = seen_blank(refused, function, call, values).what();
-        for (const std::string& remark : format_remarks(sheet, call, function)) says += ". Look at " + remark;
+        for (const std::string& remark : format_remarks(sheet, call, function)) says += ". Mind that " + remark;
         throw refused.saying(says);
     }
     if (function.outcome.type.shape == Shape::table) explanation.rows = rows_given(function, values);
     explanation.places = places_of(call);
     explanation.text = good_text(function, explanation.derivation, explanation.places);
     for (const std::string& remark : format_remarks(sheet, call, function))
-        explanation.text += "\nLook at " + remark + ".";
+        explanation.text += "\nMind that " + remark + ".";
     explanation.good = true;
     if (!function.outcome.is_table()) {
         const Answer answer = function.call(cells_of(values));
