@@ -234,8 +234,8 @@ css::table::CellAddress add_row(const Reference<css::frame::XModel>& document,
                                 const css::table::CellAddress& cursor) {
     const GrowingList list = list_under(document, cursor);
     if (list.rows() >= list.most)
-        throw NotDone("The list is full: it has " + std::to_string(list.rows()) +
-                      " rows, and the sheets follow no more. Rows that are blank may be used.");
+        throw NotDone("The list is full: the sheets read its " + std::to_string(list.rows()) +
+                      " rows and no more. Use one that is blank.");
     if (list.rows() < least_rows) throw NotDone("The list has one row and takes no other.");
     const sal_Int32 at = std::clamp(cursor.Row, list.first_row, list.last_row);
     sal_Int32 pattern = pattern_row(list, at);
