@@ -251,7 +251,7 @@ TEST_CASE("rows are refused with a sentence where none is to be added or taken")
     CHECK(refused("remove-row", "Site", "B7").find("in no list that grows") != std::string::npos);
     CHECK(refused("add-row", "Rain", made.at("storm_list_frequency")).find("in no list") !=
           std::string::npos);
-    CHECK(refused("add-row", "Rain", made.at("agency_rain", 3)).find("is full: it has 61 rows") !=
+    CHECK(refused("add-row", "Rain", made.at("agency_rain", 3)).find("is full: the sheets read its 61 rows") !=
           std::string::npos);
     CHECK(refused("remove-row", "Ground", made.at("plant_patch")).find("fewest rows") != std::string::npos);
     CHECK(refused("remove-row", "Record", made.at("hold_point_state")).find("template's own") !=
