@@ -138,14 +138,6 @@ std::string amount_text(double number, const Cell& unit, const std::string& stan
 
 namespace {
 
-/// A product of a count and a length is a length to the trade: 12 units of 2.5 m are 30 m.
-Dimension without_ratios(const Dimension& dimension) {
-    Dimension physical = dimension;
-    for (const Base ratio : {Base::count, Base::batter, Base::gradient})
-        physical = physical.times(Dimension::of(ratio, -physical.sixths(ratio), Dimension::parts));
-    return physical;
-}
-
 /// A number that came without a unit gets none by asking for one: it may be in any.
 double bare_number_in(double number, const Unit& unit) {
     if (!unit.dimension.is_number() && !(unit.dimension == Dimension::of(Base::count)))
@@ -164,8 +156,9 @@ double number_of(const Quantity& value, const Cell& unit_cell) {
     // A slope in % is its rise per run, however it was written.
     const bool is_batter = value.dimension == Dimension::of(Base::batter);
     Quantity result = is_batter && unit.percent ? in_dimension(value, Dimension::of(Base::gradient)) : value;
+    // A product of a count and a length is a length to the trade: 12 units of 2.5 m are 30 m.
     const bool differs_by_ratio = !(result.dimension == unit.dimension) &&
-                                  without_ratios(result.dimension) == without_ratios(unit.dimension);
+                                  result.dimension.without_ratios() == unit.dimension.without_ratios();
     if (differs_by_ratio) result.dimension = unit.dimension;
     try {
         return number_in(result, unit);
