@@ -1,7 +1,6 @@
 // Calc's error codes as a person reads them.
-#include <catch2/catch.hpp>
-
 #include "addin/formula/cell_error.hpp"
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

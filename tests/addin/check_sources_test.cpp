@@ -1,6 +1,4 @@
 // What decides a verdict from memory says so beside the verdict.
-#include <catch2/catch.hpp>
-
 #include <filesystem>
 #include <map>
 #include <regex>
@@ -10,6 +8,7 @@
 #include "sheets/builder/files.hpp"
 #include "sheets/builder/formula_text.hpp"
 #include "sheets/builder/layout.hpp"
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

@@ -1,7 +1,6 @@
 // Parts of formulas computed without an office.
-#include <catch2/catch.hpp>
-
 #include "addin/formula/evaluate.hpp"
+#include "tests/support/catch.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"
 

@@ -1,7 +1,6 @@
 // Formulas read into trees.
-#include <catch2/catch.hpp>
-
 #include "addin/formula/formula.hpp"
+#include "tests/support/catch.hpp"
 #include "tests/support/processor_time.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"

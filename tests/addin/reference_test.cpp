@@ -1,6 +1,4 @@
 // The reference: what it promises of every function, and that its ways lead somewhere.
-#include <catch2/catch.hpp>
-
 #include <algorithm>
 #include <set>
 
@@ -11,6 +9,7 @@
 #include "addin/generate/unit_list.hpp"
 #include "addin/generate/writers.hpp"
 #include "tests/addin/numbers.hpp"
+#include "tests/support/catch.hpp"
 #include "units/unit.hpp"
 
 namespace undercroft::tests {

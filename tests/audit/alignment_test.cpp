@@ -1,8 +1,7 @@
 // Which row of a workbook is which row of its template.
-#include <catch2/catch.hpp>
-
 #include "addin/audit/book/alignment.hpp"
 #include "tests/support/book_maker.hpp"
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

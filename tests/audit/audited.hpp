@@ -3,12 +3,12 @@
 #pragma once
 
 #include <algorithm>
-#include <catch2/catch.hpp>
 #include <string>
 
 #include "addin/audit/book/stored_values.hpp"
 #include "addin/audit/report/report.hpp"
 #include "tests/support/book_maker.hpp"
+#include "tests/support/catch.hpp"
 #include "tests/support/mistakes.hpp"
 
 namespace undercroft::audit {

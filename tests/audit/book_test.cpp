@@ -1,11 +1,10 @@
 // A workbook as plain data: its cells found, named and called what they are called on their sheets.
-#include <catch2/catch.hpp>
-
 #include "addin/audit/book/book_values.hpp"
 #include "addin/audit/book/labels.hpp"
 #include "addin/audit/book/names.hpp"
 #include "addin/audit/units/unit_cells.hpp"
 #include "tests/support/book_maker.hpp"
+#include "tests/support/catch.hpp"
 #include "units/refused.hpp"
 
 namespace undercroft::tests {

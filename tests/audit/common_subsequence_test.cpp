@@ -1,9 +1,8 @@
 // What two lists have in common, held against the whole table.
-#include <catch2/catch.hpp>
-
 #include <random>
 
 #include "addin/audit/book/common_subsequence.hpp"
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

@@ -3,7 +3,6 @@
 // otherwise.
 //   UNDERCROFT_RENEW=1 build/tests/audit_test "[reports]"
 #include <boost/algorithm/string/replace.hpp>
-#include <catch2/catch.hpp>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -12,6 +11,7 @@
 
 #include "addin/audit/book/book_json.hpp"
 #include "addin/audit/report/report.hpp"
+#include "tests/support/catch.hpp"
 #include "tests/support/files.hpp"
 #include "tests/support/loose_sheets.hpp"
 

@@ -1,7 +1,6 @@
 // Mistakes that people make, planted one by one in the whole job and in loose sheets of other styles: the
 // right cell stands among the first five findings, for the right reason. And correct sheets, in which next to
 // nothing is found.
-#include <catch2/catch.hpp>
 #include <filesystem>
 #include <iomanip>
 #include <map>
@@ -9,6 +8,7 @@
 #include <sstream>
 
 #include "addin/audit/report/report.hpp"
+#include "tests/support/catch.hpp"
 #include "tests/support/files.hpp"
 #include "tests/support/loose_sheets.hpp"
 #include "tests/support/mistakes.hpp"

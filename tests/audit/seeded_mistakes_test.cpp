@@ -1,11 +1,11 @@
 // Mistakes planted one by one in a filled workbook of the whole job: each is found where it is, and the
 // untouched workbook has no finding.
-#include <catch2/catch.hpp>
 #include <filesystem>
 #include <set>
 
 #include "addin/audit/report/report.hpp"
 #include "tests/audit/audited.hpp"
+#include "tests/support/catch.hpp"
 #include "tests/support/files.hpp"
 #include "tests/support/mistakes.hpp"
 #include "tests/support/open_document.hpp"

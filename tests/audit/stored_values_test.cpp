@@ -1,9 +1,9 @@
 // Results as an OpenDocument file holds them, read from the events of an XML parser.
-#include <catch2/catch.hpp>
 #include <map>
 
 #include "addin/audit/book/stored_values.hpp"
 #include "tests/audit/listed_attributes.hpp"
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

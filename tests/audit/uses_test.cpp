@@ -1,10 +1,9 @@
 // What a formula rests on, and what it does with it.
-#include <catch2/catch.hpp>
-
 #include "addin/audit/book/as_typed.hpp"
 #include "addin/audit/book/unsteady.hpp"
 #include "addin/audit/book/uses.hpp"
 #include "tests/support/book_maker.hpp"
+#include "tests/support/catch.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::tests {

@@ -1,8 +1,8 @@
 // Results as an Office Open XML workbook holds them, read from the events of an XML parser.
 #include "addin/audit/book/xlsx_values.hpp"
 #include "tests/audit/listed_attributes.hpp"
+#include "tests/support/catch.hpp"
 
-#include <catch2/catch.hpp>
 #include <map>
 
 namespace undercroft::tests {

@@ -2,7 +2,6 @@
 /// Small workbooks made of a few lines of sheet text, and their cells asked for by address.
 #pragma once
 
-#include <catch2/catch.hpp>
 #include <pugixml.hpp>
 #include <string>
 #include <vector>
@@ -11,6 +10,7 @@
 #include "sheets/builder/helper_columns.hpp"
 #include "sheets/builder/lines.hpp"
 #include "sheets/builder/sheet_text.hpp"
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

@@ -1,8 +1,8 @@
 // Inputs that the fuzzer found, and others worth keeping, once more: one file each in tests/data/fuzz/.
-#include <catch2/catch.hpp>
 #include <filesystem>
 
 #include "tests/fuzz/targets.hpp"
+#include "tests/support/catch.hpp"
 #include "tests/support/files.hpp"
 
 namespace undercroft::tests {

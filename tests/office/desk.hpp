@@ -2,12 +2,11 @@
 /// One headless Calc for all office tests, and a blank sheet to write formulas on.
 #pragma once
 
-#include <catch2/catch.hpp>
-
 #include <filesystem>
 
 #include "sheets/office/errors.hpp"
 #include "sheets/office/office.hpp"
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

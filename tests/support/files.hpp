@@ -2,10 +2,11 @@
 /// Files of the project, read whole.
 #pragma once
 
-#include <catch2/catch.hpp>
 #include <fstream>
 #include <sstream>
 #include <string>
+
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

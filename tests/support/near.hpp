@@ -2,12 +2,12 @@
 /// Nearness of quantities, and refusals, as Catch2 matchers.
 #pragma once
 
-#include <catch2/catch.hpp>
 #include <cmath>
 #include <cstdint>
 #include <random>
 #include <string>
 
+#include "tests/support/catch.hpp"
 #include "units/quantity.hpp"
 #include "units/refused.hpp"
 #include "units/text.hpp"

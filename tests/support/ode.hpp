@@ -6,7 +6,7 @@
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_odeiv2.h>
 
-#include <catch2/catch.hpp>
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

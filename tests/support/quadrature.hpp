@@ -4,7 +4,7 @@
 
 #include <gsl/gsl_integration.h>
 
-#include <catch2/catch.hpp>
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 

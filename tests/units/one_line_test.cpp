@@ -1,6 +1,6 @@
 #include "units/one_line.hpp"
 
-#include <catch2/catch.hpp>
+#include "tests/support/catch.hpp"
 
 namespace undercroft::tests {
 
