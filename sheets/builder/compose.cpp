@@ -3,6 +3,7 @@
 #include "addin/properties.hpp"
 #include "sheets/builder/fill.hpp"
 #include "sheets/builder/helper_columns.hpp"
+#include "sheets/builder/pages.hpp"
 
 namespace undercroft::sheets {
 
@@ -50,6 +51,7 @@ WorkbookGrid compose(const WorkbookText& text, const std::vector<Sheet>& sheets,
         CellWriter writer(workbook, grid, layout, sheet, system);
         for (const Row& row : sheet.rows) fill_row(writer, selection, row);
         fill_head(writer);
+        begin_pages(grid, sheet, layout, system == System::us);
         workbook.sheets.push_back(std::move(grid));
     }
     return workbook;

@@ -8,7 +8,6 @@ void fill_row(CellWriter& writer, const Selection& selection, const Row& row) {
                    [&](const rows::Section&) { fill_section(writer, row, at); },
                    [&](const rows::Remark&) { fill_paragraph(writer, row, at, "Remark"); },
                    [&](const rows::Caution&) { fill_paragraph(writer, row, at, "Caution"); },
-                   [&](const rows::Page&) { writer.grid().page_breaks.push_back(at); },
                    [&](const rows::Unprinted&) { writer.grid().printed_rows = at; },
                    [&](const rows::Summary&) { fill_summary(writer, selection, at); },
                    [&](const rows::Dashboard&) { fill_dashboard(writer, selection, at); },

@@ -24,7 +24,6 @@ struct Section {};
 struct Remark {};
 struct Caution {};
 /// A new page begins.
-struct Page {};
 /// From here on the sheet is not printed: long tables that the rows above are computed from.
 struct Unprinted {};
 /// The open checks of every other sheet of the workbook.
@@ -148,7 +147,7 @@ struct Picture {
 }  // namespace rows
 
 using RowKind =
-    std::variant<rows::Section, rows::Remark, rows::Caution, rows::Page, rows::Unprinted, rows::Summary,
+    std::variant<rows::Section, rows::Remark, rows::Caution, rows::Unprinted, rows::Summary,
                  rows::Dashboard, rows::Input, rows::Text, rows::Choice, rows::Given, rows::Result,
                  rows::Words, rows::Check, rows::Table, rows::Grid, rows::List, rows::Chart, rows::Picture>;
 

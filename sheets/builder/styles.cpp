@@ -152,7 +152,7 @@ void add_cell_styles(xml_node styles) {
          .colour = slate,
          .size = "10pt",
          .bold = true},
-        {.name = "Ref", .parent = "Default", .colour = muted, .size = "7pt", .wrap = true, .bottom = hair},
+        {.name = "Ref", .parent = "Default", .colour = muted, .size = "8pt", .wrap = true, .bottom = hair},
         {.name = "Description", .parent = "Default", .wrap = true, .bottom = hair},
         {.name = "Symbol", .parent = "Default", .italic = true, .wrap = true, .bottom = hair},
         {.name = "Note",

@@ -35,7 +35,6 @@ TEST_CASE("each kind of row takes its rows of the sheet") {
     const std::string table = "table t_t | T | 7 | x; y | UC.T(1; @)\n";
     CHECK(rows("remark R") == 1);
     CHECK(rows("section S") == 2);
-    CHECK(rows("page") == 0);
     CHECK(rows("unprinted") == 0);
     CHECK(rows(table) == 2 + 1 + 7 + 1);
     CHECK(rows("grid g_g | G | x, unit m\n: 1\n: 2\n: 3") == 2 + 1 + 3 + 1);

@@ -13,12 +13,11 @@ TEST_CASE("headings, paragraphs and words that stand alone") {
     CHECK(row_of("remark Type over | it").description == "Type over | it");
     CHECK(row_of("remark Type over").is<rows::Remark>());
     CHECK(row_of("caution Trench collapse kills.").is<rows::Caution>());
-    CHECK(row_of("page").is<rows::Page>());
     CHECK(row_of("summary").is<rows::Summary>());
     CHECK(row_of("dashboard").is<rows::Dashboard>());
     CHECK(mistake_in("section") == "line 2: a text is wanted behind 'section'");
     CHECK(mistake_in("caution ") == "line 2: a text is wanted behind 'caution'");
-    CHECK(mistake_in("\npage two") == "line 3: nothing may stand behind 'page'");
+    CHECK(mistake_in("\nsummary two") == "line 3: nothing may stand behind 'summary'");
     CHECK(mistake_in("chapter One") == "line 2: 'chapter' is no kind of row");
     CHECK(mistake_in("inputs a_b | A | a | 1 m") == "line 2: 'inputs' is no kind of row");
 }

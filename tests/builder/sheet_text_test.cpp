@@ -15,7 +15,7 @@ TEST_CASE("a sheet has a name, a title and its rows in their order") {
     const Sheet sheet = read_sheet(
         "# remark\nsheet Pit | What must be dug\nwide\nunprinted\nsection One\n\nwhen Flow\nremark "
         "Two\nsection "
-        "Three\nalways\npage\n");
+        "Three\nalways\ncaution Four\n");
     CHECK(sheet.name == "Pit");
     CHECK(sheet.title == "What must be dug");
     CHECK(sheet.wide);
