@@ -17,9 +17,9 @@ SheetGrid blank_grid(const Sheet& sheet, int rows) {
     grid.print_columns = mark_column(sheet) + 1;
     grid.head_rows = first_row;
     grid.rows = rows;
-    grid.row_cm = sheet.dense ? dense_row_cm : row_cm;
+    grid.row_cm = row_cm;
     grid.column_widths_cm.assign(static_cast<std::size_t>(last_column(sheet) + 1), column_cm);
-    grid.column_widths_cm[ref_column] = 0.8;
+    grid.column_widths_cm[ref_column] = 0.94;
     grid.column_widths_cm.push_back(0.5);  // marks
     grid.column_widths_cm.push_back(11);   // reasons, beside the printed page
     grid.column_widths_cm.insert(grid.column_widths_cm.end(), helper_columns, column_cm);

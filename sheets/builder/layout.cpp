@@ -67,8 +67,8 @@ int Layout::rows_of(const Row& row) const {
                 for (const Sheet& sheet : selection_.sheets()) checks += checks_on(sheet);
                 return checks + 1;
             },
-            [](const rows::Unprinted&) { return 0; },
-            [](const rows::Section&) { return space + 1; }, [](const auto&) { return 1; }},
+            [](const rows::Unprinted&) { return 0; }, [](const rows::Section&) { return space + 1; },
+            [](const auto&) { return 1; }},
         row.kind);
 }
 

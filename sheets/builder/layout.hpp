@@ -22,8 +22,7 @@ inline constexpr int unit_column = 7;
 inline constexpr int note_column = 8;
 inline constexpr int first_row = 4;  ///< below the heading that each page repeats
 inline constexpr double column_cm = 1.8;
-inline constexpr double row_cm = 0.45;        ///< one line at 9 pt
-inline constexpr double dense_row_cm = 0.40;  ///< the same with hardly any air
+inline constexpr double row_cm = 0.40;  ///< one line at 9 pt
 
 [[nodiscard]] int last_column(const Sheet& sheet);
 /// The narrow column at the right edge in which the entries of a row are confirmed.

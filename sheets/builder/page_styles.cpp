@@ -17,7 +17,7 @@ void add_page_styles(xml_node automatic, xml_node master, bool letter) {
         set(properties, "fo:margin-top", "1cm");
         set(properties, "fo:margin-bottom", "1cm");
         set(properties, "fo:margin-left", "1.5cm");
-        set(properties, "fo:margin-right", "0.9cm");
+        set(properties, "fo:margin-right", "0.8cm");
         set(properties, "style:first-page-number", "continue");
         set(properties, "style:scale-to-X", "1");
         set(properties, "style:scale-to-Y", "0");

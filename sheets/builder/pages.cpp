@@ -16,8 +16,9 @@ struct Opening {
 };
 
 constexpr int heads_of_a_list = 4;
-constexpr int whole_list = 14;   ///< rows of a list that is not parted
-constexpr int pasted_list = 200;  ///< of one that Calc parts by itself: more is pasted into it than is printed
+constexpr int whole_list = 14;  ///< rows of a list that is not parted
+constexpr int pasted_list =
+    200;  ///< of one that Calc parts by itself: more is pasted into it than is printed
 
 /// The rows that come with a row before them: what a section or its remark is about stands below it.
 bool keeps_next(const Row& row) {
@@ -66,8 +67,8 @@ double height_of_row(const SheetGrid& grid, int row) {
     return own == grid.row_heights_cm.end() ? grid.row_cm : std::max(own->second, grid.row_cm);
 }
 
-/// The height of cells that a page holds below the head that each page repeats, at the scale at which the columns
-/// fit its width; Calc takes whole percent.
+/// The height of cells that a page holds below the head that each page repeats, at the scale at which the
+/// columns fit its width; Calc takes whole percent.
 double room_on_page(const SheetGrid& grid, const Printable& page) {
     constexpr double rounding = 0.995;  // Calc's of rows to its pixels
     const double width = std::accumulate(grid.column_widths_cm.begin(),
@@ -82,7 +83,7 @@ double room_on_page(const SheetGrid& grid, const Printable& page) {
 }  // namespace
 
 Printable printable(bool letter, bool wide) {
-    constexpr double margins_beside = 1.5 + 0.9;
+    constexpr double margins_beside = 1.5 + 0.8;
     constexpr double margins_and_bands = 2 * (1 + 0.6 + 0.2);
     const double shorter = letter ? 21.59 : 21;
     const double longer = letter ? 27.94 : 29.7;
@@ -97,7 +98,8 @@ void begin_pages(SheetGrid& grid, const Sheet& sheet, const Layout& layout, bool
     const double room = room_on_page(grid, printable(letter, grid.wide));
     std::vector<double> down(static_cast<std::size_t>(end) + 1);
     for (int row = first_row; row < end; ++row)
-        down[static_cast<std::size_t>(row) + 1] = down[static_cast<std::size_t>(row)] + height_of_row(grid, row);
+        down[static_cast<std::size_t>(row) + 1] =
+            down[static_cast<std::size_t>(row)] + height_of_row(grid, row);
 
     struct Best {
         Cost cost;
@@ -114,9 +116,10 @@ void begin_pages(SheetGrid& grid, const Sheet& sheet, const Layout& layout, bool
             if (filled > 1 && to > from + 1) break;  // what is higher than a page stands alone
             const bool is_thin = 3 * filled < 1;
             const int pages_after = std::get<0>(best[to].cost);
-            const Cost cost = Cost{static_cast<int>(std::ceil(filled)), is_thin,
-                                   to < openings.size() ? openings[to].parts : 0, (1 - filled) * pages_after} +
-                              best[to].cost;
+            const Cost cost =
+                Cost{static_cast<int>(std::ceil(filled)), is_thin,
+                     to < openings.size() ? openings[to].parts : 0, (1 - filled) * pages_after} +
+                best[to].cost;
             if (to == from + 1 || cost < best[from].cost) best[from] = {cost, to};
         }
     }

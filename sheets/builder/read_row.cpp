@@ -147,9 +147,8 @@ Row row_of_fields(const Form& form, Fields fields) {
 Row read_row(const std::string& word, const Line& line, const std::string& rest) {
     static const std::map<std::string, RowKind> paragraphs = {
         {"section", rows::Section{}}, {"remark", rows::Remark{}}, {"caution", rows::Caution{}}};
-    static const std::map<std::string, RowKind> bare_words = {{"unprinted", rows::Unprinted{}},
-                                                              {"summary", rows::Summary{}},
-                                                              {"dashboard", rows::Dashboard{}}};
+    static const std::map<std::string, RowKind> bare_words = {
+        {"unprinted", rows::Unprinted{}}, {"summary", rows::Summary{}}, {"dashboard", rows::Dashboard{}}};
     Row row;
     if (const auto* form =
             std::find_if(std::begin(forms), std::end(forms),

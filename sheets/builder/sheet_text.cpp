@@ -34,8 +34,6 @@ private:
             sheet_.unprinted = true;
         } else if (word == "wide") {
             sheet_.wide = true;
-        } else if (word == "dense") {
-            sheet_.dense = true;
         } else if (word == ":") {
             if (sheet_.rows.empty() || !add_item(sheet_.rows.back(), line, rest))
                 throw TextMistake(line.number, "an item must stand under a grid or a list");

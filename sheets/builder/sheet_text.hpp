@@ -14,7 +14,6 @@ struct Sheet {
     std::string name;
     std::string title;
     bool wide = false;       ///< landscape, with more columns
-    bool dense = false;      ///< rows closer together, so that a form stays on one page
     bool unprinted = false;  ///< kept from the printer
     std::vector<Row> rows;
 };

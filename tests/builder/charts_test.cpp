@@ -59,7 +59,7 @@ TEST_CASE("a chart stands below its table and draws its columns") {
     CHECK(chart.end_row == 17 + 18);
     CHECK(chart.end_column == 11);
     CHECK(chart.width_cm == Approx(11 * column_cm - 0.2));
-    CHECK(chart.height_cm == Approx(18 * 0.45));
+    CHECK(chart.height_cm == Approx(18 * 0.40));
     REQUIRE(chart.series.size() == 2);
     CHECK(chart.series[0].x == "Pit.B8:Pit.B16");
     CHECK(chart.series[0].y == "Pit.C8:Pit.C16");
@@ -81,7 +81,7 @@ TEST_CASE("a chart beside its table is as high as the table, within reason") {
     CHECK(chart.column == 4);  // right of the last
     CHECK(chart.end_row == 5 + 12);
     CHECK(chart.width_cm == Approx(8 * column_cm - 0.2));
-    CHECK(chart.height_cm == Approx(12 * 0.45));
+    CHECK(chart.height_cm == Approx(12 * 0.40));
     CHECK(chart.log_x);
     CHECK(chart.log_y);
     const auto rows = [&](const char* height) {
@@ -123,7 +123,7 @@ TEST_CASE("a picture has the same scale both ways") {
     REQUIRE(chart.picture.has_value());
     CHECK(chart.row == 17);
     CHECK(chart.column == 1);
-    CHECK(chart.end_row == 17 + 18 - 1);  // 48 mm and 28 mm more, in rows of 5 mm, and two
+    CHECK(chart.end_row == 17 + 21 - 1);  // 48 mm and 28 mm more, in rows of 4 mm, and two
     CHECK(chart.end_column == 11);
     CHECK(chart.width_cm == Approx(11 * column_cm - 0.2));
     CHECK(chart.height_cm == Approx(4.8 + 2.6));

@@ -145,8 +145,8 @@ TEST_CASE("symbols are written as by hand: Greek letters, indices lowered") {
 }
 
 TEST_CASE("rows have their heights, columns their widths") {
-    const xml_document document = parsed(workbook_of(
-        {"sheet Pit | P\nremark " + std::string(130, 'x') + "\nremark Short\nremark Short\n"}));
+    const xml_document document = parsed(
+        workbook_of({"sheet Pit | P\nremark " + std::string(130, 'x') + "\nremark Short\nremark Short\n"}));
     const auto rows = rows_of(document, "Pit");
     const auto height = [&](std::size_t row) {
         const std::string path = "//style:style[@style:name='" + value(rows.at(row), "table:style-name") +
@@ -155,10 +155,10 @@ TEST_CASE("rows have their heights, columns their widths") {
     };
     CHECK(rows.size() == 7);
     CHECK(height(0) == "0.750cm ");
-    CHECK(height(1) == "0.450cm ");
-    CHECK(height(4) == "0.820cm ");
-    CHECK(height(5) == "0.450cm ");
-    CHECK(height(6) == "0.450cm ");
+    CHECK(height(1) == "0.400cm ");
+    CHECK(height(4) == "0.770cm ");
+    CHECK(height(5) == "0.400cm ");
+    CHECK(height(6) == "0.400cm ");
     CHECK(value(rows[3], "table:style-name") == value(rows[1], "table:style-name"));
     CHECK(document.select_nodes("//table:table-header-rows/table:table-row").size() == 4);
     const auto width = [&](int column) {
@@ -169,7 +169,7 @@ TEST_CASE("rows have their heights, columns their widths") {
                      "style:column-width");
     };
     CHECK(document.select_nodes("//table:table/table:table-column").size() == 12 + 1 + 1 + helper_columns);
-    CHECK(width(0) == "0.800cm");
+    CHECK(width(0) == "0.940cm");
     CHECK(width(1) == "1.800cm");
     CHECK(width(12) == "0.500cm");   // marks
     CHECK(width(13) == "11.000cm");  // reasons
@@ -331,7 +331,7 @@ TEST_CASE("a chart stands in the cell where it begins, with the ranges that it f
     CHECK(value(frame, "draw:name") == "Chart1");
     CHECK(value(frame, "table:end-cell-address") == "Pit.L30");
     CHECK(value(frame, "svg:width") == "19.600cm");
-    CHECK(value(frame, "svg:height") == "8.100cm");
+    CHECK(value(frame, "svg:height") == "7.200cm");
     CHECK(value(frame.child("draw:object"), "draw:notify-on-update-of-ranges") ==
           "Pit.B8:Pit.B10 Pit.C8:Pit.C10 Pit.B8:Pit.B10 Pit.D8:Pit.D10");
     CHECK(frame.child("draw:object").child("office:document"));

@@ -41,7 +41,7 @@ TEST_CASE("each kind of row takes its rows of the sheet") {
     CHECK(rows("list l_l | L | x\n: a\n: b") == 2 + 2 + 1);
     CHECK(rows(table + "chart c_c | C | t_t | x, y | X | Y") == 11 + 20);
     CHECK(rows(table + "beside c_c | C | t_t | x, y | X | Y") == 11);
-    CHECK(rows(table + "picture p_p | P | 0 100 -20 52 | pit t_t") == 11 + 24);
+    CHECK(rows(table + "picture p_p | P | 0 100 -20 52 | pit t_t") == 11 + 27);
     CHECK(rows("check c_c | C | = 1\nsummary") == 1 + 5);  // heads, a sheet, the sum; heads, a sheet
     CHECK(rows("check c_c | C | = 1\ncheck d_d | D | = 1\ndashboard") == 2 + 1 + 2);
     CHECK(rows("list l_l | L | v, format verdict, as v := UC.V(1)\n:\ndashboard") == 4 + 1 + 1);
@@ -50,7 +50,7 @@ TEST_CASE("each kind of row takes its rows of the sheet") {
                      "sheet Bed | B\ncheck d_d | C | = 1\ncheck e_e | C | = 1\n"});
     CHECK(three.sheets[0].rows - first_row == 9 + 1 + 4);
     CHECK(Layout::picture_rows({0, 1, 0, 2}) ==
-          8);  // 30 mm of picture, title and legend in rows of 5 mm, and two
+          9);  // 30 mm of picture, title and legend in rows of 4 mm, and two
 }
 
 TEST_CASE("a table, a grid and a list are ranges, their named columns too") {
@@ -87,7 +87,7 @@ TEST_CASE("a wide sheet has more columns") {
     CHECK(upright.sheets[0].head_rows == 4);
     const std::vector<double>& widths = upright.sheets[0].column_widths_cm;
     REQUIRE(widths.size() == 12 + 1 + 1 + helper_columns);
-    CHECK(widths[0] == 0.8);
+    CHECK(widths[0] == 0.94);
     CHECK(widths[1] == column_cm);
     CHECK(widths[11] == column_cm);
     CHECK(widths[12] == 0.5);

@@ -35,8 +35,8 @@ TEST_CASE("a table is one array formula over its units and values") {
 TEST_CASE("titles and notes of a table that need more lines get them") {
     const SheetGrid sheet =
         sheet_of("table t_t | T | 1 | " + std::string(30, 'x') + "; y | UC.T(@) | " + std::string(60, 'n'));
-    CHECK(sheet.row_heights_cm.at(4) == Approx(2 * 0.33 + 0.08));
-    CHECK(sheet.row_heights_cm.at(5) == Approx(3 * 0.33 + 0.08));  // 1.6 cm hold 11 small characters
+    CHECK(sheet.row_heights_cm.at(4) == Approx(2 * 0.33 + 0.03));
+    CHECK(sheet.row_heights_cm.at(5) == Approx(3 * 0.33 + 0.03));  // 1.6 cm hold 11 small characters
 }
 
 TEST_CASE("a grid has units above, numbers and words below, all of them typed in") {
@@ -153,8 +153,8 @@ TEST_CASE("spans of a list's cells, and its rows as high as their texts") {
     CHECK(cell_at(sheet, "D7").columns == 3);
     CHECK(cell_at(sheet, "D8").columns == 3);
     CHECK(cell_at(sheet, "G7").columns == 4);
-    CHECK(sheet.row_heights_cm.at(6) == Approx(2 * 0.37 + 0.08));
-    CHECK(sheet.row_heights_cm.at(7) == Approx(0.37 + 0.08));
+    CHECK(sheet.row_heights_cm.at(6) == Approx(2 * 0.37 + 0.03));
+    CHECK(sheet.row_heights_cm.at(7) == Approx(0.37 + 0.03));
 }
 
 TEST_CASE("a negative quantity is typed in, a mark with a unit is not") {
