@@ -7,6 +7,7 @@
 #include "sheets/office/errors.hpp"
 #include "sheets/office/outputs.hpp"
 #include "sheets/office/tool.hpp"
+#include "sheets/office/undated.hpp"
 
 namespace undercroft::sheets {
 
@@ -58,8 +59,12 @@ bool convert(const Office& office, const Wanted& wanted, const fs::path& from, c
         office.open_copy(from);  // a lock beside the file would outlive a tool that is killed
     for (const std::string& sheet : wanted.last) document.move_to_end(sheet);
     document.recalculate();
-    if (to.extension() == ".ots") document.keep_rows_in_sight(heading_rows);
-    document.store(outputs.beside(to));
+    if (to.extension() == ".ots") {
+        document.keep_rows_in_sight(heading_rows);
+        store_undated(document, outputs.beside(to));
+    } else {
+        document.store(outputs.beside(to));
+    }
     outputs.put();
     if (!wanted.read.empty()) keep_as_read(office, to, wanted.read);
     auto errors = errors_of(document);
