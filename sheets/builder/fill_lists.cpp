@@ -94,16 +94,25 @@ NumberAndUnit read_quantity(const CellWriter& writer, const Spot& spot, const st
     }
 }
 
+/// What is typed there must be a number: `4 ft 3 in` is refused at once, not where something computes with
+/// it.
+void want_number(CellWriter& writer, SheetCell& cell) {
+    Validation wanted;
+    wanted.wants = Validation::Wants::number;
+    wanted.least.clear();
+    cell.validation = writer.add_validation(wanted);
+}
+
 /// `-` is to be filled in, `- each` too, in another unit than the column's.
 void fill_typed_pair(CellWriter& writer, const Spot& spot, const std::string& text) {
     std::string unit = spot.unit;
     if (text == "-" || text.starts_with("- ")) {
         if (text != "-") unit = trimmed(text.substr(1));
-        writer.put(spot.at, spot.first, "Entry");
+        want_number(writer, writer.put(spot.at, spot.first, "Entry"));
     } else {
         const NumberAndUnit value = read_quantity(writer, spot, text);
         unit = value.unit;
-        writer.put_number(spot.at, spot.first, "Entry", value.number);
+        want_number(writer, writer.put_number(spot.at, spot.first, "Entry", value.number));
     }
     writer.put_unit(spot.line, spot.at, spot.unit_at(), "UnitEntry", unit).columns = spot.unit_columns();
 }
@@ -111,7 +120,9 @@ void fill_typed_pair(CellWriter& writer, const Spot& spot, const std::string& te
 void fill_typed_share(CellWriter& writer, const Spot& spot, const std::string& text) {
     const NumberAndUnit share = read_quantity(writer, spot, text);
     if (share.unit != "%") writer.mistake(spot.line, "'" + text + "' is no share in %");
-    writer.put_number(spot.at, spot.first, "ShareEntry", share.number / 100).columns = spot.column.span;
+    SheetCell& cell = writer.put_number(spot.at, spot.first, "ShareEntry", share.number / 100);
+    cell.columns = spot.column.span;
+    want_number(writer, cell);
 }
 
 void fill_typed_number(CellWriter& writer, const Spot& spot, const std::string& text) {
@@ -120,6 +131,7 @@ void fill_typed_number(CellWriter& writer, const Spot& spot, const std::string& 
     SheetCell& cell = number ? writer.put_number(spot.at, spot.first, "Entry", *number)
                              : writer.put(spot.at, spot.first, "Entry");
     cell.columns = spot.column.span;
+    want_number(writer, cell);
 }
 
 void fill_typed_text(CellWriter& writer, const Spot& spot, const std::string& text) {

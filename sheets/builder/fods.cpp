@@ -66,11 +66,12 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
             set(made, "table:display-list", "unsorted");
         }
         if (validation.wants == Validation::Wants::number) {
-            set(made, "table:condition",
-                "of:cell-content-is-decimal-number() and " +
-                    (validation.most.empty()
-                         ? "cell-content()>=" + validation.least
-                         : "cell-content-is-between(" + validation.least + "," + validation.most + ")"));
+            const std::string between =
+                validation.least.empty() ? " and cell-content()>=-1E+300"  // the format wants some bound
+                : validation.most.empty()
+                    ? " and cell-content()>=" + validation.least
+                    : " and cell-content-is-between(" + validation.least + "," + validation.most + ")";
+            set(made, "table:condition", "of:cell-content-is-decimal-number()" + between);
             set(made, "table:allow-empty-cell", "true");
         }
         set(made, "table:base-cell-address",
@@ -90,7 +91,8 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
             const std::string text =
                 unit ? "This is not in the list. Another unit of the same kind is fine; anything else gives "
                        "an error."
-                : choice ? "One of the list is wanted."
+                : choice                   ? "One of the list is wanted."
+                : validation.least.empty() ? "A number is wanted; its unit stands in a cell of its own."
                 : validation.wanted.empty()
                     ? "A number of " + validation.least +
                           " or more is wanted; its unit stands in the cell to the right."

@@ -33,7 +33,7 @@ struct Validation {
     std::string help = {};
     enum class Wants { anything, unit, choice, number };
     Wants wants = Wants::anything;
-    std::string least = "0";  ///< of a number, or a cell that holds it
+    std::string least = "0";  ///< of a number, or a cell that holds it; empty: any number
     std::string most = {};    ///< the same; empty: there is none
     std::string base = {};    ///< cell from which those two are counted: `Site.G7`
     std::string wanted = {};  ///< what a number must be, in words

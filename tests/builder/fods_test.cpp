@@ -308,6 +308,25 @@ TEST_CASE("verdicts, counts, the state and wrong entries are coloured by what th
     CHECK(conditions("Pit", "G7").size() == 2);
 }
 
+TEST_CASE("a number typed into a list must be one, of either sign, and may stay blank") {
+    const xml_document document =
+        parsed(workbook_of({"sheet Pit | P\nlist l_l | L | Name, format entry; Depth, span 2, unit m; Share, "
+                            "format share; Times, format number\n"
+                            ": a ; 1 m ; 5 % ; 2\n: b ; - ; 5 % ; -\n"}));
+    for (const char* address : {"C7", "E7", "F7", "C8", "E8", "F8"}) {
+        CAPTURE(address);
+        const std::string name = value(file_cell(document, "Pit", address), "table:content-validation-name");
+        const xml_node wanted =
+            document.select_node(("//table:content-validation[@table:name='" + name + "']").c_str()).node();
+        REQUIRE(wanted);
+        CHECK(value(wanted, "table:condition") ==
+              "of:cell-content-is-decimal-number() and cell-content()>=-1E+300");
+        CHECK(value(wanted, "table:allow-empty-cell") == "true");
+        CHECK(value(wanted.child("table:error-message"), "table:message-type") == "stop");
+    }
+    CHECK(value(file_cell(document, "Pit", "B7"), "table:content-validation-name").empty());
+}
+
 TEST_CASE("a range is checked in the unit that stands beside the number") {
     const xml_document document =
         parsed(workbook_of({"sheet Pit | P\ninput a_b | Depth | | 1 m | usual 0.5..2 m or 0 | Survey\n"}));

@@ -71,7 +71,7 @@ inline SheetGrid sheet_of(const std::string& lines, System system = System::si) 
     return workbook_of({"sheet Pit | A pit\n" + lines + "\n"}, system).sheets.front();
 }
 
-inline const SheetGrid& sheet_named(const WorkbookGrid& workbook, const std::string& name) {
+inline const SheetGrid& sheet_named(const WorkbookGrid& workbook, std::string_view name) {
     for (const SheetGrid& sheet : workbook.sheets)
         if (sheet.name == name) return sheet;
     FAIL("there is no sheet " << name);

@@ -20,7 +20,7 @@ Table<Length, Length> corners_named(const std::vector<SetPoint>& points, const s
     return corners;
 }
 
-const SetPoint& named(const std::vector<SetPoint>& points, const std::string& name) {
+const SetPoint& named(const std::vector<SetPoint>& points, std::string_view name) {
     for (const SetPoint& point : points)
         if (point.name == name) return point;
     FAIL("no point " << name);
