@@ -69,7 +69,7 @@ private:
         return money_of(cost(as_quantity(ends), job_.kinds[kind].end_rate)) +
                money_of(cost(as_quantity(middles), job_.kinds[kind].middle_rate));
     }
-    [[nodiscard]] const UnitKind& unit_of(const Candidate& candidate) const {
+    [[nodiscard]] const ChamberKind& unit_of(const Candidate& candidate) const {
         return job_.kinds[candidate.kind].unit;
     }
     [[nodiscard]] Bed bed_of(const Candidate& candidate) const {
@@ -96,7 +96,7 @@ private:
 
     /// Up to the level that counts, less the pores that the plastic of the units takes.
     [[nodiscard]] Volume provided(const Candidate& candidate, const Bed& bed) const {
-        const UnitKind& unit = unit_of(candidate);
+        const ChamberKind& unit = unit_of(candidate);
         const Mass plastic = number(candidate.plan.all_units) * unit.mass;
         return bed_volume(candidate.stack->storage_level, bed) -
                number(site_.porosity) * (plastic / unit.plastic);
@@ -170,23 +170,24 @@ void require_site(const OptionsSite& site) {
     require_positive("width at ground level", site.ground_width);
     require_not_negative("edge strip", site.edge_strip);
     require_not_negative("not counted", site.not_counted);
+    require_not_negative("dry margin", site.ground.dry_margin);
     require_positive("storage wanted", site.storage_wanted);
     require_positive("safety", site.ground.safety);
     require_positive("presumptive pressure", site.ground.presumptive);
-    require(site.ground.lowest_surface <= site.ground.highest_surface,
+    require(!is_above(site.ground.lowest_surface, site.ground.highest_surface),
             "the lowest level of the surface lies above its highest");
     require(site.ground.surface - site.ground.groundwater - site.ground.dry_margin > zero,
             "groundwater with its margin stands up to the finished surface: no bed stays dry");
 }
 
-void require_kind(const UnitKind& kind) {
+void require_kind(const ChamberKind& kind) {
     require_positive("mass", kind.mass);
     require_positive("density of plastic", kind.plastic);
     require_positive("least cover", kind.least_cover);
     require_positive("greatest cover", kind.greatest_cover);
     require_positive("pressure on the crown", kind.crown_limit);
     require_positive("pressure for its life", kind.long_limit);
-    require(kind.arch.span <= kind.over_feet, shown("span", kind.arch.span),
+    require(is_at_most(kind.arch.span, kind.over_feet), shown("span", kind.arch.span),
             " must be no more than the width over the feet (", amount(kind.over_feet), ")");
 }
 
@@ -224,7 +225,7 @@ Dimension require_prices(const OptionsJob& job) {
 }
 
 /// Of one kind, base by base and cover by cover.
-std::vector<BedStack> stacks_of(const OptionsJob& job, const UnitKind& kind, double bases, double covers) {
+std::vector<BedStack> stacks_of(const OptionsJob& job, const ChamberKind& kind, double bases, double covers) {
     const OptionsSite& site = job.site;
     const UnitWeight stone = site.stone.bulk_density * standard_gravity;
     std::vector<BedStack> stacks;

@@ -15,7 +15,7 @@ namespace undercroft::calc {
 
 /// A kind of unit with its price.
 struct PricedKind {
-    UnitKind unit;
+    ChamberKind unit;
     Quantity end_rate;     ///< money per each
     Quantity middle_rate;  ///< money per each
 };

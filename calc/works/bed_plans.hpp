@@ -60,7 +60,7 @@ struct BedPlan {
 class BedPlans {
 public:
     /// \throws Refused as bed_rows and row_units.
-    BedPlans(const UnitKind& kind, const BedSpace& space, const Steps<Count>& rows,
+    BedPlans(const ChamberKind& kind, const BedSpace& space, const Steps<Count>& rows,
              const Steps<Count>& units);
 
     [[nodiscard]] double size() const { return size_; }
@@ -84,7 +84,7 @@ private:
     [[nodiscard]] Length width_of(Count rows) const;
     [[nodiscard]] BedPlan plan(Count rows, Count units) const;
 
-    UnitKind kind_;
+    ChamberKind kind_;
     BedSpace space_;
     Steps<Count> units_;
     std::vector<RowsThatFit> fitting_;

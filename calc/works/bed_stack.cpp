@@ -23,7 +23,7 @@ Length cover_that_counts(const SiteLayers& layers, Surfacing surfacing) {
     return counted_cover(fill, layers_depth(layers, LayerPart::pavement, LayerPart::pavement), surfacing);
 }
 
-Pressure bearing_allowed(const UnitKind& kind, Length base_stone, Length formation,
+Pressure bearing_allowed(const ChamberKind& kind, Length base_stone, Length formation,
                          const SiteGround& ground) {
     const Length strip = bearing_strip(kind.foot_width, base_stone, kind.row_gap);
     const bool wet = formation - ground.groundwater < strip;
@@ -61,7 +61,7 @@ SiteLayers layers_with(const SiteLayers& over_stone, UnitWeight stone, Length ba
     return layers;
 }
 
-BedStack bed_stack(const UnitKind& kind, Length base_stone, Length cover_stone, const SiteLayers& over_stone,
+BedStack bed_stack(const ChamberKind& kind, Length base_stone, Length cover_stone, const SiteLayers& over_stone,
                    UnitWeight stone, const SiteGround& ground, const SiteTraffic& traffic,
                    Length not_counted) {
     const SiteLayers layers = layers_with(over_stone, stone, base_stone, kind.arch.rise, cover_stone);

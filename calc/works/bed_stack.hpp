@@ -10,7 +10,7 @@
 namespace undercroft::calc {
 
 /// A kind of unit, from its supplier's data sheet.
-struct UnitKind {
+struct ChamberKind {
     Arch arch;
     Length over_feet;  ///< width over the feet of a unit
     Length foot_width;
@@ -103,7 +103,7 @@ struct BedStack {
 /// rows of the sheet Ground. Where the cover is too thin for vehicle_load, the cover is what fails.
 /// \param not_counted height under the top of the stone that does not count as storage. \throws
 /// Refused(domain) for a formation above existing ground or a storage of no depth, and as these.
-[[nodiscard]] BedStack bed_stack(const UnitKind& kind, Length base_stone, Length cover_stone,
+[[nodiscard]] BedStack bed_stack(const ChamberKind& kind, Length base_stone, Length cover_stone,
                                  const SiteLayers& over_stone, UnitWeight stone, const SiteGround& ground,
                                  const SiteTraffic& traffic, Length not_counted);
 

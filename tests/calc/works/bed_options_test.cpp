@@ -34,7 +34,7 @@ std::vector<PlainBed> plain_beds(const OptionsJob& job) {
     const double stone = 1600 * 9.80665e-3;  // kN/m3
     std::vector<PlainBed> beds;
     for (std::size_t k = 0; k < job.kinds.size(); ++k) {
-        const UnitKind& u = job.kinds[k].unit;
+        const ChamberKind& u = job.kinds[k].unit;
         const double span = in_m(u.arch.span);
         const double rise = in_m(u.arch.rise);
         const double over = in_m(u.over_feet);
@@ -213,7 +213,7 @@ TEST_CASE("a bed is told with the numbers of the single functions") {
     REQUIRE(options.passing.size() == 20);
     CHECK(options.currency == Dimension::of_currency({'A', 'U', 'D'}));
     for (const BedOption& o : options.passing) {
-        const UnitKind& u = job.kinds[static_cast<std::size_t>(o.kind.value()) - 1].unit;
+        const ChamberKind& u = job.kinds[static_cast<std::size_t>(o.kind.value()) - 1].unit;
         const Length row = row_length(o.units, u.end_unit, u.middle_unit, u.joint_overlap);
         const Bed bed{o.length,      o.width,    job.site.batter, o.base_stone,
                       o.cover_stone, share(0.4), u.arch,          o.rows.value() * row};
