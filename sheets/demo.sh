@@ -23,10 +23,11 @@ compute() {  # JOB WORKBOOK...
 jobs=
 say "3/5  A car park's detention bed, by the single workbooks and by the whole job"
 compute car-park whole-job storage excavation takeoff
-say "4/5  A school's field in US customary units, retention and its reuse, infiltration, and a job that must fail its checks"
+say "4/5  A school's field in US customary units, retention and its reuse, the beds that fit a yard, infiltration, and a job that must fail its checks"
 compute school-field-us whole-job-us
 compute meadow-retention whole-job
 compute meadow-reuse whole-job reuse
+compute yard-options options
 compute field-infiltration whole-job
 compute car-park-fails whole-job
 say "5/5  Published worked examples through the same functions"

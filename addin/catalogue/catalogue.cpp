@@ -59,7 +59,8 @@ const std::vector<Group>& catalogue() {
                                        stone_functions(), compaction_functions()}),
         group("Sheet goods and takeoff",
               {wrap_functions(), sheet_goods_functions(), cut_list_functions(), pipe_length_functions(),
-               order_functions(), fabric_functions(), fabric_filter_functions(), lifting_functions()}),
+               order_functions(), fabric_functions(), fabric_filter_functions(), lifting_functions(),
+               bed_option_functions()}),
         group("Drawing", {drawing_functions()}),
         checker_functions(),
     };

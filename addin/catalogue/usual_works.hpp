@@ -82,6 +82,27 @@ inline constexpr Range stock_length{"1 m", "15 m", "10 mm", "1 km", "common prac
 /// What the cover and frame of a riser take, or its socket.
 inline constexpr Range recess = Range{"0.02 m", "0.5 m", "0.1 mm", "10 m"}.or_zero();
 
+// The search of beds.
+
+/// One unit as delivered.
+inline constexpr Range unit_mass{"5 kg", "150 kg", "0.1 kg", "5000 kg"};
+/// The cover that a supplier allows, least or greatest.
+inline constexpr Range cover_limit{"0.3 m", "6 m", "1 mm", "100 m"};
+/// From one thickness of stone that is tried to the next.
+inline constexpr Range stone_step{"0.01 m", "0.5 m", "0.1 mm", "30 m"};
+/// Rows or units in a row that are tried, and from one to the next.
+inline constexpr Range tried_count{"1", "100", "1", "10000"};
+/// Between the edge of a pit and what must not stand on it.
+inline constexpr Range edge_strip =
+    Range{"0.5 m", "3 m", "1 mm", "50 m", "US 29 CFR 1926.651(j)(2): 2 ft"}.or_zero();
+/// Between a formation and the highest groundwater.
+inline constexpr Range dry_margin =
+    Range{"0.2 m", "2 m", "1 mm", "30 m", "common practice: 0.3 to 1 m"}.or_zero();
+/// Under the top of the stone, down to the overflow and its freeboard.
+inline constexpr Range not_counted = Range{"0.025 m", "1 m", "1 mm", "20 m"}.or_zero();
+/// Beds that a list shows.
+inline constexpr Range listed_beds = Range{"1", "200", "1", "10000"}.or_zero();
+
 // People.
 
 inline constexpr Range crews{"1", "20", "0.01", "1000"};

@@ -20,6 +20,7 @@ const std::vector<Task>& declared_tasks() {
         {"Find the storage that is required", {"UC.STORAGE.", "UC.SOAK.DEPTH"}},
         {"Fit units and rows into the space there is",
          {"UC.ROW.", "UC.BED.ROWS", "UC.BED.WIDTH", "UC.BED.LENGTH", "UC.BED.PORTS", "UC.ARCH."}},
+        {"Find the cheapest bed that fits and passes", {"UC.BED.OPTIONS"}},
         {"Find the storage that a bed has, at every depth",
          {"UC.BED.VOLUME", "UC.BED.DEPTH", "UC.STAGE.", "UC.BED.UNITS", "UC.BED.UNITDEPTH"}},
         {"Size an orifice, a weir or a pipe", {"UC.ORIFICE.", "UC.WEIR.", "UC.PIPE."}},

@@ -129,7 +129,7 @@ TEST_CASE("the job that must fail fails in its checks, and in nothing else", "[w
 TEST_CASE("an unfilled template has no finding but checks that its own figures fail", "[workbooks]") {
     for (const char* name :
          {"storage.ots", "storage-us.ots", "excavation.ots", "excavation-us.ots", "takeoff.ots",
-          "takeoff-us.ots", "reuse.ots", "reuse-us.ots", "whole-job.ots", "whole-job-us.ots"}) {
+          "takeoff-us.ots", "reuse.ots", "reuse-us.ots", "options.ots", "options-us.ots", "whole-job.ots", "whole-job-us.ots"}) {
         CAPTURE(name);
         const Report report = audit::audit_workbook({.book = read_open_document(template_file(name))});
         INFO(audit::console_text(report));

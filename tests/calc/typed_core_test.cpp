@@ -20,6 +20,7 @@ const std::map<std::string, Bare> most = {
     {"calc/solve.hpp", {1, 1}},                // Boost.Math searches among numbers
     {"calc/water/concentration.cpp", {0, 2}},  // empirical powers of a gradient
     {"calc/water/outlet.hpp", {3, 0}},         // empirical coefficients, in m^0.5/s
+    {"calc/works/bed_cost.cpp", {1, 0}},       // money at rates known at run time only
     {"calc/works/takeoff.cpp", {1, 0}},        // a time from quantities known at run time only
 };
 

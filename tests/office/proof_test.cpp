@@ -108,6 +108,10 @@ Proof& reuse_proof() {
     static Proof* made = new Proof("reuse", "reuse-base");  // NOLINT: closed by the office itself
     return *made;
 }
+Proof& options_proof() {
+    static Proof* made = new Proof("options", "options-base");  // NOLINT: closed by the office itself
+    return *made;
+}
 
 std::string listed(const Keys& keys) {
     std::string text;
@@ -151,9 +155,13 @@ TEST_CASE("so does each check of the workbook of reuse", "[proof]") {
     prove_each_check(reuse_proof());
 }
 
+TEST_CASE("so does that of the workbook of options", "[proof]") {
+    prove_each_check(options_proof());
+}
+
 TEST_CASE("there is no job of a check that is no more", "[proof]") {
-    Keys keys = {"base", "soaking", "lined", "reuse-base"};
-    for (const char* workbook : {"whole-job", "reuse"})
+    Keys keys = {"base", "soaking", "lined", "reuse-base", "options-base"};
+    for (const char* workbook : {"whole-job", "reuse", "options"})
         for (const sheets::Sheet& sheet : sheets_of(workbook))
             for (const sheets::Row& row : sheet.rows)
                 if (row.is<sheets::rows::Check>() || sheets::verdict_column(row) != nullptr)

@@ -24,6 +24,7 @@ namespace fs = std::filesystem;
 
 const char* template_names[] = {"storage",       "excavation",   "takeoff",        "storage-us",
                                 "excavation-us", "takeoff-us",   "reuse",          "reuse-us",
+                                "options",       "options-us",
                                 "whole-job",     "whole-job-us", "worked-examples"};
 
 fs::path in_templates(const std::string& name) {

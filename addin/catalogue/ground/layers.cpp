@@ -1,25 +1,11 @@
 #include "calc/ground/layers.hpp"
 
-#include "addin/catalogue/choice.hpp"
 #include "addin/catalogue/entry.hpp"
 #include "addin/catalogue/ground/entries.hpp"
+#include "addin/catalogue/ground/layer_part.hpp"
 #include "addin/catalogue/usual_ground.hpp"
 
 namespace undercroft::addin {
-
-template <>
-struct Choices<calc::LayerPart> {
-    static constexpr std::string_view kind = "part of the ground over a bed";
-    static constexpr Choice<calc::LayerPart> list[] = {
-        {"base|base stone", calc::LayerPart::base_stone},
-        {"chambers", calc::LayerPart::chambers},
-        {"cover|cover stone", calc::LayerPart::cover_stone},
-        {"initial|initial backfill", calc::LayerPart::initial_backfill},
-        {"general|general backfill", calc::LayerPart::general_backfill},
-        {"subbase", calc::LayerPart::subbase},
-        {"pavement", calc::LayerPart::pavement},
-    };
-};
 
 namespace {
 

@@ -3,19 +3,10 @@
 #include "addin/catalogue/entry.hpp"
 #include "addin/catalogue/ground/entries.hpp"
 #include "addin/catalogue/ground/load_class.hpp"
+#include "addin/catalogue/ground/surfacing.hpp"
 #include "addin/catalogue/usual_ground.hpp"
 
 namespace undercroft::addin {
-
-template <>
-struct Choices<calc::Surfacing> {
-    static constexpr std::string_view kind = "a surfacing";
-    static constexpr Choice<calc::Surfacing> list[] = {
-        {"none", calc::Surfacing::none},
-        {"flexible|asphalt", calc::Surfacing::flexible},
-        {"rigid|concrete", calc::Surfacing::rigid},
-    };
-};
 
 namespace {
 

@@ -27,4 +27,7 @@ namespace undercroft::addin {
 [[nodiscard]] std::vector<Function> order_functions();
 [[nodiscard]] std::vector<Function> lifting_functions();
 
+// What is searched.
+[[nodiscard]] std::vector<Function> bed_option_functions();
+
 }  // namespace undercroft::addin
