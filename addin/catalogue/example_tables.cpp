@@ -77,6 +77,24 @@ const std::vector<ExampleTable>& example_tables() {
           {"3 hour", "63.5", "73.3", "104", "126"},
           {"6 hour", "82.1", "95.8", "140", "171"},
           {"24 hour", "136", "161", "242", "298"}}},
+        {"crates_space",
+         "twenty crates behind vertical walls: length, width, both at the ground, strip, margins, not "
+         "counted",
+         {{"11", "5", "26", "16", "0.6", "0.3", "0.3", "0.1"}}},
+        {"crates_sizes",
+         "twenty crates behind vertical walls: width, height, over the feet, foot, end unit, middle unit, "
+         "overlap",
+         {{"1", "0.6", "1", "0.2 m", "2", "2", "0"}, {"1", "0.6", "1", "0.2 m", "2", "2", "0"}}},
+        {"crates_supplies",
+         "twenty crates behind vertical walls: gap, mass, covers, pressures, rates",
+         {{"0.1", "30", "0.6", "3", "150", "100", "200 AUD/each", "200 AUD/each"},
+          {"0.1", "30", "0.6", "3", "150", "100", "250 AUD/each", "250 AUD/each"}}},
+        {"crates_materials",
+         "twenty crates behind vertical walls: porosity, density, moisture, roll, lap, plastic",
+         {{"0.4", "1600", "0.01", "100", "4.5", "0.45", "950"}}},
+        {"crates_earth",
+         "twenty crates behind vertical walls: share, truck, density, payload, compaction, density, moisture",
+         {{"0.6", "12", "1300", "20000", "0.95", "1950", "0.08"}}},
     };
     return tables;
 }

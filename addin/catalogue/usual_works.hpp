@@ -89,7 +89,7 @@ inline constexpr Range unit_mass{"5 kg", "150 kg", "0.1 kg", "5000 kg"};
 /// The cover that a supplier allows, least or greatest.
 inline constexpr Range cover_limit{"0.3 m", "6 m", "1 mm", "100 m"};
 /// From one thickness of stone that is tried to the next.
-inline constexpr Range stone_step{"0.01 m", "0.5 m", "0.1 mm", "30 m"};
+inline constexpr Range stone_step{"0.01 m", "1.2 m", "0.1 mm", "30 m"};
 /// Rows or units in a row that are tried, and from one to the next.
 inline constexpr Range tried_count{"1", "100", "1", "10000"};
 /// Between the edge of a pit and what must not stand on it.

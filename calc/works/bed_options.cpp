@@ -24,9 +24,9 @@ struct Candidate {
     Worst worst;
 };
 
-class Search {
+class BedSearch {
 public:
-    Search(const OptionsJob& job, Kept kept, Pruning pruning, double candidates)
+    BedSearch(const OptionsJob& job, Kept kept, Pruning pruning, double candidates)
         : job_(job),
           site_(job.site),
           is_pruned_(pruning == Pruning::by_bounds),
@@ -275,7 +275,7 @@ Options bed_options(const OptionsJob& job, Kept kept, Pruning pruning) {
         refused_behind([&] { return row_of_list("unit kind", i); },
                        [&] { stacks.push_back(stacks_of(job, job.kinds[i].unit, bases, covers)); });
 
-    Search search(job, kept, pruning, candidates);
+    BedSearch search(job, kept, pruning, candidates);
     for (std::size_t i = 0; i < job.kinds.size(); ++i)
         plans[i].for_each([&](const BedPlan& plan) { search.look_at(i, plan, stacks[i]); });
     return {search.passing(), search.failing(), currency, count(candidates), count(search.passed())};

@@ -6,7 +6,7 @@ namespace undercroft::calc {
 
 namespace {
 
-constexpr double most_rows = 1e5;
+constexpr double most_row_numbers = 1e5;
 
 }  // namespace
 
@@ -14,7 +14,7 @@ BedPlans::BedPlans(const ChamberKind& kind, const BedSpace& space, const Steps<C
                    const Steps<Count>& units)
     : kind_(kind), space_(space), units_(units) {
     const Count most = std::min<Count>(rows.to, std::max(rows_in(space.width), rows_in(space.length)));
-    require((most - rows.from) / rows.step <= most_rows, "more than ", amount(share(most_rows)),
+    require((most - rows.from) / rows.step <= most_row_numbers, "more than ", amount(share(most_row_numbers)),
             " numbers of rows: check the units of the space and of the width over the feet");
     for (Count in_bed = rows.from; in_bed <= most; in_bed += rows.step) {
         const Length width = width_of(in_bed);

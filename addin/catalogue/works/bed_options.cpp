@@ -120,7 +120,7 @@ using calc::Table;
 using SpaceRow = Table<Length, Length, Length, Length, Length, Length, Length, Length>;
 using ShapeRows = Table<calc::Shape>;
 /// Span, rise, over feet, foot, end unit, middle unit, overlap.
-using UnitRows = Table<Length, Length, Length, Length, Length, Length, Length>;
+using KindRows = Table<Length, Length, Length, Length, Length, Length, Length>;
 /// Gap, mass, least and greatest cover, crown limit short and long, rates of both units.
 using SupplyRows =
     Table<Length, Mass, Length, Length, Pressure, Pressure, std::optional<Quantity>, std::optional<Quantity>>;
@@ -151,7 +151,7 @@ Quantity rate_given(const std::optional<Quantity>& rate, std::size_t kind, const
     return *rate;
 }
 
-std::vector<calc::PricedKind> priced_kinds(const ShapeRows& shapes, const UnitRows& units,
+std::vector<calc::PricedKind> priced_kinds(const ShapeRows& shapes, const KindRows& units,
                                            const SupplyRows& supplies, Density plastic) {
     require_rows("kinds", units, shapes.size(), "one is wanted for each row of the shapes");
     require_rows("supplies", supplies, shapes.size(), "one is wanted for each row of the shapes");
@@ -207,7 +207,7 @@ calc::SiteLayers layers_of(const LayerRows& rows) {
     return layers;
 }
 
-calc::Options bed_options(SpaceRow space, ShapeRows shapes, UnitRows kinds, SupplyRows supplies,
+calc::Options bed_options(SpaceRow space, ShapeRows shapes, KindRows kinds, SupplyRows supplies,
                           StoneSteps stone_steps, LayerRows layers, LevelRow levels, Volume storage_wanted,
                           GroundRow ground, MaterialRow materials, EarthRow earthworks, RateRows rates,
                           ChoiceRow choices, std::optional<CountSteps> counts) {
@@ -356,8 +356,12 @@ std::string in_feet(const std::string& units) {
     std::string formula = twenty_crates_in_feet();
     return formula.replace(formula.find("{})"), 3, units + ")");
 }
-std::string cell_of(const std::string& table, const char* place) {
-    return "INDEX(" + table + "; " + place + ")";
+/// A cell of that search, its arguments in the tables of the worked examples.
+std::string told_of_crates(const std::string& place) {
+    return "INDEX(UC.BED.OPTIONS(crates_space;{\"rectangle\"|\"ellipse\"};crates_sizes;crates_supplies;"
+           "{0.3;0.3;1|0.2;0.2;1};{\"initial\";0.8;19};{9;9;9;9;6;1};30;{5;33;18;3;200};crates_materials;"
+           "crates_earth;{\"pit\";0;0;\"9 AUD/m3\"};{\"W80\";\"none\";\"loam\";0});" +
+           place + ")";
 }
 
 Function options_entry() {
@@ -375,12 +379,12 @@ Function options_entry() {
             "storage, 2 least cover, 3 greatest cover, 4 pressure on the crown, 5 the same for its life, 6 "
             "subgrade, 7 groundwater, 8 pit's length, 9 pit's width; K = sum of rates times quantities")
         .source("one by one, by the functions of the catalogue, each with its own source")
-        .example(cell_of(twenty_crates(), "2; 14").c_str(), "5090.74", "1e-9 rel", Origin::mathematics,
-                 "a pit of 10.6 x 4.9 x 2.1 m at 10 AUD/m3, twenty units at 200 AUD")
-        .example(cell_of(twenty_crates(), "2; 10").c_str(), "34.92336842105263", "1e-9 rel",
-                 Origin::mathematics, "0.4 (51.94 - 24) + 24 m3, less 0.4 x 600/950 m3 for the plastic")
-        .example(cell_of(in_feet("; \"1;1;1;1;ft;ft;ft;ft;ft;ft3\""), "2; 10").c_str(), "1019.2", "1e-9 rel",
-                 Origin::mathematics, "0.4 (1488 - 720) + 720 ft3, less 0.4 x 20 ft3")
+        .example(told_of_crates("2;14").c_str(), "4418.064", "1e-9 rel", Origin::mathematics,
+                 "nine rows of two across the space: 4.6 x 10.4 x 1.9 m at 9 AUD/m3, 18 units at 200 AUD")
+        .example(told_of_crates("2;10").c_str(), "31.868631578947368", "1e-9 rel", Origin::mathematics,
+                 "0.4 (47.84 - 21.6) + 21.6 m3, less 0.4 x 540/950 m3 for the plastic")
+        .example(told_of_crates("3;14").c_str(), "4888.174", "1e-9 rel", Origin::mathematics,
+                 "behind it four rows of five: 10.6 x 4.9 x 1.9 m, twenty units")
         .to_try(twenty_crates().c_str())
         .to_try(in_feet("; \"1;1;1;1;ft;ft;ft;ft;ft;ft3;ft;yd3;short ton;USD;USD/ft3\"").c_str())
         .caution(
