@@ -33,6 +33,7 @@ awk '/^desc: Trigger/ { name = $0; sub(/^desc: Trigger: (Client Request: )?/, ""
   "$scratch"/profile.* | sort > "$scratch/core"
 {
   $bin/route_bench
+  $bin/water_bench
   $bin/unit_text_bench
   cat "$scratch/routing"
 } > "$scratch/figures"
