@@ -109,6 +109,11 @@ Proof& reuse_proof() {
     return *made;
 }
 
+Proof& release_proof() {
+    static Proof* made = new Proof("release", "release-base");  // NOLINT: closed by the office itself
+    return *made;
+}
+
 std::string listed(const Keys& keys) {
     std::string text;
     for (const std::string& key : keys) text += key + " ";
@@ -151,9 +156,13 @@ TEST_CASE("so does each check of the workbook of reuse", "[proof]") {
     prove_each_check(reuse_proof());
 }
 
+TEST_CASE("so does each check of the workbook of release", "[proof]") {
+    prove_each_check(release_proof());
+}
+
 TEST_CASE("there is no job of a check that is no more", "[proof]") {
-    Keys keys = {"base", "soaking", "lined", "reuse-base"};
-    for (const char* workbook : {"whole-job", "reuse"})
+    Keys keys = {"base", "soaking", "lined", "reuse-base", "release-base"};
+    for (const char* workbook : {"whole-job", "reuse", "release"})
         for (const sheets::Sheet& sheet : sheets_of(workbook))
             for (const sheets::Row& row : sheet.rows)
                 if (row.is<sheets::rows::Check>() || sheets::verdict_column(row) != nullptr)
@@ -201,6 +210,7 @@ int clear_each_input(Proof& job) {
 TEST_CASE("each required input that is blank is asked for on its own sheet", "[proof]") {
     CHECK(clear_each_input(proof()) > 100);
     CHECK(clear_each_input(reuse_proof()) > 10);
+    CHECK(clear_each_input(release_proof()) > 20);
 }
 
 TEST_CASE("a row of a list that is filled in by half is asked for", "[proof]") {
@@ -236,6 +246,8 @@ TEST_CASE("a new workbook is not ready for checking, a finished one is", "[proof
     CHECK_THAT(state, Catch::Contains("assumed: "));
     CHECK(sheets::shown(proof().document().cell("Job", "A3")) == "Ready for checking: no check fails");
     CHECK(sheets::shown(reuse_proof().document().cell("Job", "A3")) == "Ready for checking: no check fails");
+    CHECK(sheets::shown(release_proof().document().cell("Job", "A3")) ==
+          "Ready for checking: no check fails");
 }
 
 }  // namespace undercroft::tests
