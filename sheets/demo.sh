@@ -23,6 +23,7 @@ compute() {  # JOB WORKBOOK...
 jobs=
 say "3/5  A car park's detention bed, by the single workbooks and by the whole job"
 compute car-park whole-job storage excavation takeoff
+compute car-park-release release
 say "4/5  A school's field in US customary units, retention and its reuse, the beds that fit a yard, infiltration, and a job that must fail its checks"
 compute school-field-us whole-job-us
 compute meadow-retention whole-job

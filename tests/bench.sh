@@ -34,6 +34,7 @@ awk '/^desc: Trigger/ { name = $0; sub(/^desc: Trigger: (Client Request: )?/, ""
 {
   $bin/route_bench
   $bin/options_bench
+  $bin/water_bench
   $bin/unit_text_bench
   cat "$scratch/routing"
 } > "$scratch/figures"

@@ -105,6 +105,16 @@ TEST_CASE("ten years of daily rain are inputs, and the store that was handed ove
     CHECK(report.findings[0].all == std::vector<Spot>{cell_meant(book, "storage_kept")});
 }
 
+TEST_CASE("the release of an undeveloped site has no finding", "[workbooks]") {
+    const Book book = read_open_document(job("car-park-release", "release"));
+    const audit::StoredValues stored = results_of(book);
+    const Report report =
+        audit::audit_workbook({.book = book, .stored = &stored, .installed_version = version_in(book)});
+    INFO(audit::console_text(report));
+    CHECK(report.findings.empty());
+    CHECK(report.counts.units_that_are(audit::UnitVerdict::inconsistent) == 0);
+}
+
 TEST_CASE("a filled job held against its own template: only inputs were filled in", "[workbooks]") {
     const Book whole = read_open_document(template_file("whole-job.ots"));
     for (const char* name : {"car-park", "meadow-retention", "field-infiltration"}) {
@@ -129,7 +139,8 @@ TEST_CASE("the job that must fail fails in its checks, and in nothing else", "[w
 TEST_CASE("an unfilled template has no finding but checks that its own figures fail", "[workbooks]") {
     for (const char* name :
          {"storage.ots", "storage-us.ots", "excavation.ots", "excavation-us.ots", "takeoff.ots",
-          "takeoff-us.ots", "reuse.ots", "reuse-us.ots", "options.ots", "options-us.ots", "whole-job.ots", "whole-job-us.ots"}) {
+          "takeoff-us.ots", "reuse.ots", "reuse-us.ots", "options.ots", "options-us.ots", "release.ots",
+          "release-us.ots", "whole-job.ots", "whole-job-us.ots"}) {
         CAPTURE(name);
         const Report report = audit::audit_workbook({.book = read_open_document(template_file(name))});
         INFO(audit::console_text(report));

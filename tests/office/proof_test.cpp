@@ -113,6 +113,11 @@ Proof& options_proof() {
     return *made;
 }
 
+Proof& release_proof() {
+    static Proof* made = new Proof("release", "release-base");  // NOLINT: closed by the office itself
+    return *made;
+}
+
 std::string listed(const Keys& keys) {
     std::string text;
     for (const std::string& key : keys) text += key + " ";
@@ -159,9 +164,13 @@ TEST_CASE("so does that of the workbook of options", "[proof]") {
     prove_each_check(options_proof());
 }
 
+TEST_CASE("so does each check of the workbook of release", "[proof]") {
+    prove_each_check(release_proof());
+}
+
 TEST_CASE("there is no job of a check that is no more", "[proof]") {
-    Keys keys = {"base", "soaking", "lined", "reuse-base", "options-base"};
-    for (const char* workbook : {"whole-job", "reuse", "options"})
+    Keys keys = {"base", "soaking", "lined", "reuse-base", "options-base", "release-base"};
+    for (const char* workbook : {"whole-job", "reuse", "options", "release"})
         for (const sheets::Sheet& sheet : sheets_of(workbook))
             for (const sheets::Row& row : sheet.rows)
                 if (row.is<sheets::rows::Check>() || sheets::verdict_column(row) != nullptr)
@@ -209,6 +218,7 @@ int clear_each_input(Proof& job) {
 TEST_CASE("each required input that is blank is asked for on its own sheet", "[proof]") {
     CHECK(clear_each_input(proof()) > 100);
     CHECK(clear_each_input(reuse_proof()) > 10);
+    CHECK(clear_each_input(release_proof()) > 20);
 }
 
 TEST_CASE("a row of a list that is filled in by half is asked for", "[proof]") {
@@ -244,6 +254,8 @@ TEST_CASE("a new workbook is not ready for checking, a finished one is", "[proof
     CHECK_THAT(state, Catch::Contains("assumed: "));
     CHECK(sheets::shown(proof().document().cell("Job", "A3")) == "Ready for checking: no check fails");
     CHECK(sheets::shown(reuse_proof().document().cell("Job", "A3")) == "Ready for checking: no check fails");
+    CHECK(sheets::shown(release_proof().document().cell("Job", "A3")) ==
+          "Ready for checking: no check fails");
 }
 
 }  // namespace undercroft::tests

@@ -1,4 +1,5 @@
 // Several storms in one bed: each further one fills it as it does where it is the design storm.
+#include <algorithm>
 #include <array>
 
 #include "tests/office/desk.hpp"
@@ -85,6 +86,35 @@ TEST_CASE("blocked by nothing and by all, and a second storm on an empty bed, ar
     CHECK(value("second_start") ==
           Approx(depth).epsilon(1e-3));  // the stage table is straight between its rows
     CHECK(value("second_depth") > second);
+}
+
+TEST_CASE("a 24-hour storm of the NRCS lasts a day, and is drawn as it is routed", "[people]") {
+    const sheets::Document document = the_office().open_copy(filled_job);
+    const auto value = [&](const char* key, int row = 0) { return document.named(key, 0, row)->getValue(); };
+    const double block = value("peak_depth");
+    double before = 0;
+    for (const char* type : {"type IA", "type I", "type II"}) {  // each steeper than the one before
+        CAPTURE(type);
+        document.named("storm_shape")->setFormula(sheets::to_ustring(type));
+        document.recalculate();
+        CHECK(value("storm_duration") == 1440);
+        CHECK(sheets::shown(document.named("nested_long")) == "PASS");
+        CHECK(sheets::shown(document.named("storm_inside")) == "not counted");
+        CHECK(value("peak_inflow") > before);
+        before = value("peak_inflow");
+        double drawn = 0;
+        double rain = 0;
+        for (int row = 1; row < 300; ++row) {
+            drawn = std::max(drawn, value("inflow_table_flow", row));
+            rain = std::max(rain, value("nested_rain_time", row));
+        }
+        CHECK(rain == Approx(1440).epsilon(1e-9));
+        CHECK(drawn == Approx(value("peak_inflow")).epsilon(1e-9));
+    }
+    CHECK(value("peak_depth") != block);
+    document.named("storm_shape")->setFormula("type V");
+    document.recalculate();
+    CHECK(document.named("peak_depth")->getError() != 0);
 }
 
 }  // namespace undercroft::tests

@@ -22,10 +22,9 @@ namespace undercroft::tests {
 namespace {
 namespace fs = std::filesystem;
 
-const char* template_names[] = {"storage",       "excavation",   "takeoff",        "storage-us",
-                                "excavation-us", "takeoff-us",   "reuse",          "reuse-us",
-                                "options",       "options-us",
-                                "whole-job",     "whole-job-us", "worked-examples"};
+const char* template_names[] = {"storage",    "excavation", "takeoff",   "storage-us",   "excavation-us",
+                                "takeoff-us", "reuse",      "reuse-us",  "options",      "options-us",
+                                "release",    "release-us", "whole-job", "whole-job-us", "worked-examples"};
 
 fs::path in_templates(const std::string& name) {
     return fs::path(TEMPLATES_FOLDER) / name;
