@@ -3,7 +3,7 @@
 # Of the two versions of Boost in Debian 12 the plain name is one from before its JSON.
 boost=libboost-dev
 if grep -qs '^VERSION_ID="12"' /etc/os-release; then boost=libboost1.81-dev; fi
-build_packages="g++ cmake make libreoffice-calc libreoffice-dev $boost libpugixml-dev libcli11-dev libzip-dev fonts-liberation"
+build_packages="g++ cmake make libreoffice-calc libreoffice-dev $boost libpugixml-dev libcli11-dev libzip-dev zip fonts-liberation"
 test_packages="catch2 units libudunits2-dev libgsl-dev unzip parallel locales"
 sanitizer_packages="clang libclang-rt-dev"
 

@@ -82,14 +82,14 @@ void read_part(const Line& line, std::string part, ColumnsOf kind, Column& colum
         column.unit = dual(part);
     else if (word == "span" && kind == ColumnsOf::list)
         column.span = span_in(line, part);
-    else if (word == "format" && kind == ColumnsOf::list)
+    else if (word == "format" && (kind == ColumnsOf::list || (kind == ColumnsOf::table && part == "plain")))
         column.format = format_in(line, part);
     else if (word == "pick" && kind == ColumnsOf::list)
         column.options = fields_of(part, '/');
     else
         throw TextMistake(line.number,
                           "'" + word + "' is not " +
-                              (kind == ColumnsOf::table  ? "as"
+                              (kind == ColumnsOf::table  ? "as or format plain"
                                : kind == ColumnsOf::grid ? "unit, usual or as"
                                                          : "span, unit, usual, as, format or pick"));
 }

@@ -33,8 +33,13 @@ void fill_table(CellWriter& writer, const Row& row, const rows::Table& table, in
     first.matrix_rows = table.height + 1;
     first.matrix_columns = columns;
     for (int c = 1; c < columns; ++c) writer.put(at + 2, description_column + c, "TableUnit");
+    std::vector<const char*> styles;
+    for (const Column& c : table.columns)
+        styles.insert(styles.end(), static_cast<std::size_t>(c.span),
+                      c.format == Column::Format::plain ? "TablePlain" : "TableNumber");
     for (int r = 0; r < table.height; ++r)
-        for (int c = 0; c < columns; ++c) writer.put(at + 3 + r, description_column + c, "TableNumber");
+        for (int c = 0; c < columns; ++c)
+            writer.put(at + 3 + r, description_column + c, styles[static_cast<std::size_t>(c)]);
     writer.put_reason(at + 2, {description_column});
 }
 

@@ -251,6 +251,7 @@ void add_cell_styles(xml_node styles) {
          .size = "8pt",
          .italic = true,
          .bottom = line},
+        {.name = "TablePlain", .parent = "Default", .align = "end", .size = "8pt", .bottom = line},
         {.name = "TableNumber",
          .parent = "Default",
          .format = "Sensible",

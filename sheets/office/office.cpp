@@ -17,6 +17,7 @@
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/sheet/XViewFreezable.hpp>
+#include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cppuhelper/bootstrap.hxx>
@@ -135,15 +136,29 @@ bool Document::has_name(const std::string& name) const {
     return names->hasByName(to_ustring(name));
 }
 
-Reference<css::table::XCell> Document::named(const std::string& name, int columns_right,
-                                             int rows_below) const {
-    const Reference<css::beans::XPropertySet> properties(document_, UNO_QUERY_THROW);
+namespace {
+
+Reference<css::table::XCellRange> range_named(const Reference<css::sheet::XSpreadsheetDocument>& document,
+                                              const std::string& name) {
+    const Reference<css::beans::XPropertySet> properties(document, UNO_QUERY_THROW);
     const Reference<css::container::XNameAccess> names(properties->getPropertyValue("NamedRanges"),
                                                        UNO_QUERY_THROW);
     if (!names->hasByName(to_ustring(name))) throw std::runtime_error("the workbook has no name " + name);
     const Reference<css::sheet::XCellRangeReferrer> range(names->getByName(to_ustring(name)),
                                                           UNO_QUERY_THROW);
-    return range->getReferredCells()->getCellByPosition(columns_right, rows_below);
+    return range->getReferredCells();
+}
+
+}  // namespace
+
+Reference<css::table::XCell> Document::named(const std::string& name, int columns_right,
+                                             int rows_below) const {
+    return range_named(document_, name)->getCellByPosition(columns_right, rows_below);
+}
+
+int Document::rows_of(const std::string& name) const {
+    const Reference<css::table::XColumnRowRange> range(range_named(document_, name), UNO_QUERY_THROW);
+    return range->getRows()->getCount();
 }
 
 void Document::keep_rows_in_sight(int rows) const {

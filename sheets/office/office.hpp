@@ -46,6 +46,8 @@ public:
     [[nodiscard]] css::uno::Reference<css::table::XCell> named(const std::string& name, int columns_right = 0,
                                                                int rows_below = 0) const;
     [[nodiscard]] bool has_name(const std::string& name) const;
+    /// How many rows it has.
+    [[nodiscard]] int rows_of(const std::string& name) const;
 
     /// Sets up the view that the file keeps: on each sheet these first rows stay in sight, no grid, and the
     /// first sheet in front.

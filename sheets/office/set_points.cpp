@@ -79,8 +79,7 @@ NamedPoints set_points(const Document& document) {
     take_pit(reader);
     take_rows(reader);
     take_ports(reader);
-    constexpr int further_points = 6;
-    for (int i = 0; i < further_points; ++i) {
+    for (int i = 0; i < document.rows_of("further_point_name"); ++i) {
         const std::string name = shown(document.named("further_point_name", 0, i));
         reader.take("further_point", i, name.empty() ? "point " + std::to_string(i + 1) : name);
     }

@@ -9,7 +9,7 @@ using Words = std::vector<std::string>;
 
 TEST_CASE("a table is one array formula over its units and values") {
     const SheetGrid sheet = sheet_of(
-        "input a_b | A | | 1 m\ntable t_t | Stage | 3 | depth; total; area | UC.STAGE.T(a_b; @) | A note");
+        "input a_b | A | | 1 m\ntable t_t | Stage | 3 | depth; total; area, format plain | UC.STAGE.T(a_b; @) | A note");
     CHECK(text_at(sheet, "A6") == "Pi2");
     CHECK(text_at(sheet, "B6") == "Stage");
     CHECK(cell_at(sheet, "B6").style == "TableTitle");
@@ -23,7 +23,7 @@ TEST_CASE("a table is one array formula over its units and values") {
     CHECK(cell_at(sheet, "B8").style == "TableUnit");
     CHECK(cell_at(sheet, "D8").style == "TableUnit");
     CHECK(cell_at(sheet, "B9").style == "TableNumber");
-    CHECK(cell_at(sheet, "D11").style == "TableNumber");
+    CHECK(cell_at(sheet, "D11").style == "TablePlain");
     CHECK_FALSE(sheet.cells.contains(place_of("E9")));
     CHECK_FALSE(sheet.cells.contains(place_of("B12")));
     CHECK(formula_at(sheet, "N8") == "IF(ISERROR([.B8]);UNDERCROFT.UC.WHY([.B8]);\"\")");

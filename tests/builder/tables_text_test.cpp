@@ -32,8 +32,9 @@ TEST_CASE("a table has a height, columns with or without a name, and a formula")
     CHECK(mistake_in("table a_b | T | 1 | x | UC.T(@)").empty());
     CHECK(mistake_in("table a_b | T | 10000 | x | UC.T(@)").empty());
     CHECK(mistake_in("table a_b | T | 2 | x |") == "line 2: a formula is wanted");
-    CHECK(mistake_in("table a_b | T | 2 | x, unit m | UC.T(@)") == "line 2: 'unit' is not as");
-    CHECK(mistake_in("table a_b | T | 2 | x, span 2 | UC.T(@)") == "line 2: 'span' is not as");
+    CHECK(mistake_in("table a_b | T | 2 | x, unit m | UC.T(@)") == "line 2: 'unit' is not as or format plain");
+    CHECK(mistake_in("table a_b | T | 2 | x, span 2 | UC.T(@)") == "line 2: 'span' is not as or format plain");
+    CHECK(mistake_in("table a_b | T | 2 | x, format share | UC.T(@)") == "line 2: 'format' is not as or format plain");
     CHECK(mistake_in("table a_b | T | 2 | x := UC.X(@) | UC.T(@)") ==
           "line 2: only the columns of a list are computed");
     CHECK_THAT(mistake_in("table a_b | T | 2 | x"), Contains("wanted: table KEY | TITLE | ROWS"));

@@ -16,6 +16,7 @@
 #include <set>
 
 #include "sheets/builder/cell_text.hpp"
+#include "sheets/office/set_points.hpp"
 #include "tests/office/asked_audit.hpp"
 #include "tests/office/desk.hpp"
 #include "tests/office/menu_hand.hpp"
@@ -226,6 +227,20 @@ TEST_CASE("what is typed into an added row counts, and the row goes again") {
     CHECK(total() == Approx(before + 500));
 }
 
+TEST_CASE("a point in an added row is in the file of points") {
+    const NewJob made;
+    const std::size_t before = sheets::set_points(made.job).points.size();
+    made.hand.select("Points", made.at("further_point_x", 2));  // the last
+    REQUIRE(made.hand.pick("add-row").empty());
+    made.job.named("further_point_name", 0, 3)->setFormula("Manhole");
+    made.job.named("further_point_x", 0, 3)->setValue(10);
+    made.job.named("further_point_y", 0, 3)->setValue(5);
+    made.job.named("further_point_height", 0, 3)->setValue(0.5);
+    const sheets::NamedPoints points = sheets::set_points(made.job);
+    REQUIRE(points.points.size() == before + 1);
+    CHECK(points.points.back().name == "Manhole");
+}
+
 TEST_CASE("a row above the last takes what that holds with it, also for who looks at it from elsewhere") {
     const NewJob made;
     made.job.model()->getSheets()->insertNewByName("Own", 20);
@@ -251,8 +266,9 @@ TEST_CASE("rows are refused with a sentence where none is to be added or taken")
     CHECK(refused("remove-row", "Site", "B7").find("in no list that grows") != std::string::npos);
     CHECK(refused("add-row", "Rain", made.at("storm_list_frequency")).find("in no list") !=
           std::string::npos);
-    CHECK(refused("add-row", "Rain", made.at("agency_rain", 3)).find("is full: the sheets read its 61 rows") !=
-          std::string::npos);
+    CHECK(
+        refused("add-row", "Rain", made.at("agency_rain", 3)).find("is full: the sheets read its 61 rows") !=
+        std::string::npos);
     CHECK(refused("remove-row", "Ground", made.at("plant_patch")).find("fewest rows") != std::string::npos);
     CHECK(refused("remove-row", "Record", made.at("hold_point_state")).find("template's own") !=
           std::string::npos);

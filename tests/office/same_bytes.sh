@@ -7,7 +7,7 @@ made=$(mktemp -d)
 trap 'rm -rf "$made"' EXIT
 "$build/sheets/sheet_office" "$build/extensions" --last Planes "$build/sheets/excavation.fods" "$made/excavation.ots"
 cmp "$build/sheets/excavation.ots" "$made/excavation.ots"
-cmake -DFROM="$build/extensions/undercroft" -DTO="$made/undercroft.oxt" -P "$project/addin/package/pack.cmake"
+sh "$project/addin/package/pack.sh" "$build/extensions/undercroft" "$made/undercroft.oxt"
 cmp "$build/undercroft.oxt" "$made/undercroft.oxt"
 # Nor is anything in it of the folder that it was made in.
 ! grep -rlF -e "$build" -e "$project" "$build/extensions/undercroft" | grep .
