@@ -116,7 +116,10 @@ std::vector<PlainBed> plain_beds(const OptionsJob& job) {
                                             loads(bedding) * job.rates[1].rate.value * 1e3 +
                                             loads(beside) * job.rates[2].rate.value * 1e3 +
                                             r * c * job.rates[3].rate.value;
-                        beds.push_back({{k + 1.0, 1.0 * r, 1.0 * c, base, cover}, storage, ratio, cost});
+                        beds.push_back({{static_cast<double>(k) + 1.0, 1.0 * r, 1.0 * c, base, cover},
+                                        storage,
+                                        ratio,
+                                        cost});
                     }
             }
     }
