@@ -28,5 +28,6 @@ notices "does not name its arguments" "sed -i '/      <node oor:name=\"porosity\
 notices "the manifest lists .*, which is not in the package" "rm ProtocolHandler.xcu"
 notices "the manifest lists a path twice" "sed -i 's|\(.*full-path=\"CalcAddIns.xcu\".*\)|\1\n\1|' META-INF/manifest.xml"
 notices "the menu names .*, which is not in the package" "rm template/Undercroft/storage.ots"
+notices "the menu does not open own.ots" "cp template/Undercroft/storage.ots template/Undercroft/own.ots"
 notices "the library exports" "sed -i 's/constructor=\"undercroft_audit\"/constructor=\"undercroft_other\"/' undercroft.components"
 notices "the package brings a macro" "touch run.py"

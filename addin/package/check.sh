@@ -53,6 +53,9 @@ sed -n 's|.*<value>%origin%/\(.*\)</value>.*|\1|p' "$folder/Addons.xcu" >> "$fol
 while read -r path; do
   [ -e "$folder/$path" ] || fail "the menu names $path, which is not in the package"
 done < "$folder/named"
+for path in "$folder"/template/Undercroft/*.ots; do
+  grep -qxF "template/Undercroft/${path##*/}" "$folder/named" || fail "the menu does not open ${path##*/}"
+done
 
 # Every function and argument in the registration has the name that the interface gives it: else its help shows ###. The
 # document that some functions are handed is none of their arguments to Calc.
