@@ -94,13 +94,8 @@ void write_rows(xml_node table, const SheetGrid& sheet, Sizes& sizes) {
         const int begin = r;
         while (is_like_next(sheet, r)) ++r;
         xml_node row = (r < sheet.head_rows ? head : table).append_child("table:table-row");
-        const auto height = sheet.row_heights_cm.find(r);
         const bool page_begins = std::count(sheet.page_breaks.begin(), sheet.page_breaks.end(), r) > 0;
-        const double height_cm = r == 0 ? 0.75
-                                 : height == sheet.row_heights_cm.end()
-                                     ? sheet.row_cm
-                                     : std::max(height->second, sheet.row_cm);
-        set(row, "table:style-name", sizes.row(height_cm, page_begins));
+        set(row, "table:style-name", sizes.row(row_height_cm(sheet, r), page_begins));
         if (r > begin) set(row, "table:number-rows-repeated", std::to_string(r - begin + 1));
         for (int c = 0; c < columns;) {
             const auto found = sheet.cells.find({r, c});

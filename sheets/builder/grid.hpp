@@ -2,6 +2,7 @@
 /// A workbook as cells, before it becomes a file.
 #pragma once
 
+#include <algorithm>
 #include <map>
 #include <optional>
 #include <string>
@@ -92,6 +93,14 @@ struct SheetGrid {
     int head_rows = 0;     ///< rows repeated on each page and frozen on the screen
     bool wide = false;
 };
+
+/// Height of a row; the title stands higher than the others.
+[[nodiscard]] inline double row_height_cm(const SheetGrid& sheet, int row) {
+    constexpr double title = 0.75;
+    if (row == 0) return title;
+    const auto own = sheet.row_heights_cm.find(row);
+    return own == sheet.row_heights_cm.end() ? sheet.row_cm : std::max(own->second, sheet.row_cm);
+}
 
 struct NamedRange {
     std::string name;

@@ -62,11 +62,6 @@ Cost operator+(const Cost& one, const Cost& other) {
             std::get<2>(one) + std::get<2>(other), std::get<3>(one) + std::get<3>(other)};
 }
 
-double height_of_row(const SheetGrid& grid, int row) {
-    const auto own = grid.row_heights_cm.find(row);
-    return own == grid.row_heights_cm.end() ? grid.row_cm : std::max(own->second, grid.row_cm);
-}
-
 /// The height of cells that a page holds below the head that each page repeats, at the scale at which the
 /// columns fit its width; Calc takes whole percent.
 double room_on_page(const SheetGrid& grid, const Printable& page) {
@@ -75,9 +70,8 @@ double room_on_page(const SheetGrid& grid, const Printable& page) {
                                          grid.column_widths_cm.begin() + grid.print_columns, 0.0);
     const double scale = std::min(1.0, std::floor(100 * page.width_cm / width) / 100);
     double head = 0;
-    for (int row = 0; row < grid.head_rows; ++row) head += height_of_row(grid, row);
-    constexpr double title_is_higher = 0.4;
-    return page.height_cm / scale * rounding - head - title_is_higher;
+    for (int row = 0; row < grid.head_rows; ++row) head += row_height_cm(grid, row);
+    return page.height_cm / scale * rounding - head;
 }
 
 }  // namespace
@@ -99,7 +93,7 @@ void begin_pages(SheetGrid& grid, const Sheet& sheet, const Layout& layout, bool
     std::vector<double> down(static_cast<std::size_t>(end) + 1);
     for (int row = first_row; row < end; ++row)
         down[static_cast<std::size_t>(row) + 1] =
-            down[static_cast<std::size_t>(row)] + height_of_row(grid, row);
+            down[static_cast<std::size_t>(row)] + row_height_cm(grid, row);
 
     struct Best {
         Cost cost;
