@@ -33,11 +33,11 @@ void check_pairs(const Wanted& wanted) {
         const fs::path& output = wanted.files[to];
         for (std::size_t other = 0; other < wanted.files.size(); ++other)
             if (other != to && is_same_place(output, wanted.files[other]))
-                throw CLI::ValidationError("FROM TO", output.string() + " must not be another of the files");
+                throw CLI::ValidationError("FILE", output.string() + " must not be another of the files");
         if (const std::string why = hindrance(output); !why.empty())
-            throw CLI::ValidationError("FROM TO", output.string() + " cannot be written: " + why);
+            throw CLI::ValidationError("FILE", output.string() + " cannot be written: " + why);
         if (!can_be_saved(output))
-            throw CLI::ValidationError("FROM TO",
+            throw CLI::ValidationError("FILE",
                                        "cannot save a file that ends in " + output.extension().string());
     }
 }
@@ -109,10 +109,10 @@ int main(int argc, char** argv) {
         ->allow_extra_args(false);
     app.add_option("--keep-read", wanted.read, "a folder for each template as the audit reads it")
         ->check(CLI::ExistingDirectory);
-    app.add_option("FROM TO", wanted.files, "a workbook and the file it becomes; several pairs")->required();
+    app.add_option("FILE", wanted.files, "a workbook, then the file it becomes; several pairs")->required();
     app.callback([&wanted] {
         if (wanted.files.size() % 2 != 0)
-            throw CLI::ValidationError("FROM TO", "each workbook wants the file that it becomes");
+            throw CLI::ValidationError("FILE", "each workbook wants the file that it becomes");
         check_pairs(wanted);
     });
     return run_tool(

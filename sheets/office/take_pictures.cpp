@@ -121,7 +121,7 @@ int main(int argc, char** argv) {
     app.add_option("FOLDER", wanted.folder, "where the pictures go")
         ->required()
         ->check(CLI::ExistingDirectory);
-    app.add_option("NAME=SCENE", wanted.scenes,
+    app.add_option("SCENE", wanted.scenes,
                    "NAME=SHEET!CELL or NAME=SHEET!CELL@PERCENT; NAME=menu is our menu, opened")
         ->required()
         ->check([](const std::string& scene) {
