@@ -25,7 +25,8 @@ std::unique_ptr<sheets::Office> office;  // NOLINT: one for the whole run, ended
 /// Ends the office when all tests are done, before the program's own end. The files of tests that failed
 /// stay, to be looked at.
 struct Closer : Catch::TestEventListenerBase {
-    using TestEventListenerBase::TestEventListenerBase;
+    using Base = Catch::TestEventListenerBase;
+    using Base::Base;
     void testRunEnded(const Catch::TestRunStats& stats) override {
         office.reset();
         std::error_code ignored;
