@@ -106,8 +106,18 @@ void AuditPage::verdict(const std::string& text, sal_Int32 colour) {
     dress({0, 0, shown_columns - 1, colour, true, look::ink, section_size});
 }
 
-void AuditPage::section(const std::string& text, bool on_new_page) {
-    if (on_new_page || !has_room(2 * row_height + section_height + rows_kept_together * row_height))
+/// For a section that comes next: the blank row above it, its title, its heads and some rows must have room.
+bool AuditPage::starts_page() const {
+    return !has_room(2 * row_height + section_height + rows_kept_together * row_height);
+}
+
+std::size_t AuditPage::rows_of_section() const {
+    const sal_Int32 above = starts_page() ? 0 : used_ + row_height;
+    return static_cast<std::size_t>((paper_.height() - above - section_height) / row_height - 1);
+}
+
+void AuditPage::section(const std::string& text) {
+    if (starts_page())
         start_page();
     else
         add({}, row_height);

@@ -87,8 +87,10 @@ public:
     void title(const std::string& text);
     /// In one sentence, on its colour.
     void verdict(const std::string& text, sal_Int32 colour);
-    /// \param on_new_page whether it begins one
-    void section(const std::string& text, bool on_new_page = false);
+    void section(const std::string& text);
+    /// How many rows of a table of its own a section that comes next would have on the page on which it
+    /// begins.
+    [[nodiscard]] std::size_t rows_of_section() const;
     /// The heads of a table, which are said again at the top of each page on which it goes on.
     void heads(const std::vector<Placed>& texts);
     /// A line of the table whose heads stand above.
@@ -120,6 +122,7 @@ private:
         sal_Int32 last;
     };
     void start_page();
+    [[nodiscard]] bool starts_page() const;
     [[nodiscard]] bool has_room(sal_Int32 height) const {
         return !is_printed_ || used_ + height <= paper_.height();
     }

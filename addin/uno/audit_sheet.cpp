@@ -200,15 +200,14 @@ private:
         }
     }
 
-    /// Two beside each other, down the left half of a page and then down its right half.
+    /// Two beside each other, down the left half of what a page has left and then down its right half.
     void inputs() {
         const std::vector<audit::RegisterLine>& all = report_.inputs;
-        const sal_Int32 rows = (paper_.height() - section_height) / row_height - 1;  // without the heads
-        const auto most = static_cast<std::size_t>(std::max<sal_Int32>(rows, 1));
-        for (std::size_t begin = 0; begin < all.size(); begin += 2 * most) {
-            const std::size_t count = std::min(2 * most, all.size() - begin);
+        std::size_t count = 0;
+        for (std::size_t begin = 0; begin < all.size(); begin += count) {
+            count = std::min(2 * page_.rows_of_section(), all.size() - begin);
             const std::size_t left = (count + 1) / 2;
-            page_.section(begin == 0 ? "Register of inputs" : "Register of inputs, continued", true);
+            page_.section(begin == 0 ? "Register of inputs" : "Register of inputs, continued");
             std::vector<Placed> heads;
             for (const sal_Int32 half : {sal_Int32(cell_column), sal_Int32(second_half)})
                 for (const auto& [column, head] :

@@ -88,6 +88,41 @@ TEST_CASE("blocked by nothing and by all, and a second storm on an empty bed, ar
     CHECK(value("second_depth") > second);
 }
 
+TEST_CASE("one thing worse by a share is what the sheets say where it is typed so", "[people]") {
+    const sheets::Document document = the_office().open_copy(filled_job);
+    const auto value = [&](const char* key, int row = 0) { return document.named(key, 0, row)->getValue(); };
+    // What the row says, then typed where it belongs, then put back.
+    const auto typed = [&](int row, const char* key, double factor, int rows) {
+        CAPTURE(key);
+        const double depth = value("worse_list_depth", row);
+        const double held = value("worse_list_held", row);
+        const double outflow = value("worse_list_outflow", row);
+        CHECK(depth > 1.001 * value("peak_depth"));
+        for (int i = 0; i < rows; ++i) document.named(key, 0, i)->setValue(value(key, i) * factor);
+        document.recalculate();
+        CHECK(value("peak_depth") == Approx(depth).epsilon(1e-9));
+        CHECK(value("peak_stored") + value("peak_spilled") == Approx(held).epsilon(1e-9));
+        CHECK(value("peak_outflow") == Approx(outflow).epsilon(1e-9));
+        CHECK(value("worse_list_depth", 5) == value("peak_depth"));
+        for (int i = 0; i < rows; ++i) document.named(key, 0, i)->setValue(value(key, i) / factor);
+        document.recalculate();
+    };
+    for (int row = 0; row < 5; ++row) document.named("worse_list_share", 0, row)->setValue(5);
+    document.recalculate();
+    typed(0, "surface_list_c", 1.05, 3);  // at most 0.9975: none is cut off at 1
+    typed(1, "rain_factor", 1.05, 1);
+    typed(2, "stone_porosity", 0.95, 1);
+    // The one orifice passes as much less as its coefficient is smaller.
+    document.named("outlet_list_coefficient")->setValue(0.6);
+    document.recalculate();
+    typed(4, "outlet_list_coefficient", 0.95, 1);
+    // Soakage is told of where it counts: as if its rate in design were that much lower.
+    CHECK(sheets::shown(document.named("worse_list_depth", 0, 3)).empty());
+    document.named("soak_counted")->setFormula("yes");
+    document.recalculate();
+    typed(3, "soak_factor", 1 / 0.95, 1);
+}
+
 TEST_CASE("a 24-hour storm of the NRCS lasts a day, and is drawn as it is routed", "[people]") {
     const sheets::Document document = the_office().open_copy(filled_job);
     const auto value = [&](const char* key, int row = 0) { return document.named(key, 0, row)->getValue(); };
