@@ -32,6 +32,7 @@
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/uno/audit_document.hpp"
 #include "addin/uno/confirm_inputs.hpp"
+#include "addin/uno/enter_bed.hpp"
 #include "addin/uno/list_rows.hpp"
 #include "addin/uno/marshal.hpp"
 #include "addin/uno/one_change.hpp"
@@ -140,6 +141,8 @@ private:
             go_to_next_open();
         else if (command == "confirm")
             confirm_selected();
+        else if (command == "enter-bed")
+            return {true, "The bed is entered", enter_bed(context_, document(), cursor())};
         else if (command == "functions")
             open_reference();
         else if (command == "about")

@@ -1,12 +1,20 @@
 // Beds of the workbook of options, entered in the whole job one after the other: its rows give the same
 // numbers.
+#include <com/sun/star/sheet/XCellAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/util/XSearchable.hpp>
+
 #include <algorithm>
 #include <filesystem>
 #include <map>
+#include <set>
 
+#include "sheets/builder/cell_text.hpp"
 #include "sheets/builder/files.hpp"
 #include "sheets/office/job_filler.hpp"
+#include "tests/office/asked_audit.hpp"
 #include "tests/office/desk.hpp"
+#include "tests/office/menu_hand.hpp"
 #include "units/text.hpp"
 
 namespace undercroft::tests {
@@ -48,6 +56,10 @@ public:
         document_.named("try_passing")->setFormula("=UC.WHY(try_bed_kind)");
         return sheets::shown(document_.named("try_passing"));
     }
+    [[nodiscard]] std::string shown(const std::string& key, int row = 0) const {
+        return sheets::shown(document_.named(key, 0, row));
+    }
+    [[nodiscard]] const sheets::Document& document() const { return document_; }
     sheets::JobFiller& filler() { return filler_; }
     void recalculate() { document_.recalculate(); }
 
@@ -190,6 +202,129 @@ TEST_CASE("a bed of the options has in the whole job the numbers that the option
     CHECK(held >= 20);
     CHECK(failed >= 5);
     CHECK(second_kind >= 1);
+}
+
+namespace {
+
+/// Rows of a sheet with a cell that holds this text.
+int rows_that_say(const sheets::Document& document, const std::string& name, const std::string& text) {
+    const auto search =
+        css::uno::Reference<css::util::XSearchable>(document.sheet(name), css::uno::UNO_QUERY_THROW);
+    const auto what = search->createSearchDescriptor();
+    what->setSearchString(sheets::to_ustring(text));
+    std::set<sal_Int32> rows;
+    const auto found = search->findAll(what);
+    for (sal_Int32 i = 0; found.is() && i < found->getCount(); ++i) {
+        const auto area = css::uno::Reference<css::sheet::XCellRangeAddressable>(found->getByIndex(i),
+                                                                                 css::uno::UNO_QUERY_THROW)
+                              ->getRangeAddress();
+        for (sal_Int32 row = area.StartRow; row <= area.EndRow; ++row) rows.insert(row);
+    }
+    return static_cast<int>(rows.size());
+}
+
+/// The filled job and the options for its site, both open, and a hand in the window of the options.
+struct BothOpen {
+    BothOpen() {
+        job.filler().type_rows("spot_levels", Typed(3, std::vector<std::string>(5, "101.35")));
+        job.recalculate();
+        type_site(options, job);
+        options.filler().type("storage_required", "300 m3");
+        options.recalculate();
+    }
+    /// Puts the cursor on a row of a list or table, and picks the entry of the menu.
+    [[nodiscard]] std::string enter_at(const std::string& name, int row) const {
+        const css::table::CellAddress at =
+            css::uno::Reference<css::sheet::XCellAddressable>(options.document().named(name, 0, row),
+                                                              css::uno::UNO_QUERY_THROW)
+                ->getCellAddress();
+        hand.select("Options", sheets::cell_text(at.Row, at.Column));
+        return hand.pick("enter-bed");
+    }
+
+    Book job{filled_job, false};
+    Book options{fs::path(TEMPLATES_FOLDER) / "options.ots", true};
+    MenuHand hand{the_office(), options.document()};
+};
+
+}  // namespace
+
+TEST_CASE("a bed is entered by the menu as by hand, says from where it comes, and one undo takes it back",
+          "[people]") {
+    BothOpen open;
+    const MenuHand in_job(the_office(), open.job.document());
+    const double length = open.job.value("site_length");
+    const double span = open.job.value("chamber_span");
+    int other_kind = 1;
+    while (open.options.value("try_bed_kind", other_kind) != 2) ++other_kind;
+    for (const int place : {1, other_kind}) {
+        CAPTURE(place);
+        std::map<std::string, double> bed;
+        for (const char* column : {"kind", "across", "rows", "units", "base", "cover", "length", "width",
+                                   "depth", "storage", "pit", "stone", "cost", "per", "check", "ratio"})
+            bed[column] = open.options.value(std::string("try_bed_") + column, place);
+        const std::string said = open.enter_at("try_bed_kind", place);
+        INFO(said);
+        CHECK(said.find("21 inputs") != std::string::npos);
+        CHECK(said.find("look at the gap") == std::string::npos);
+        CHECK((said.find("across the space") != std::string::npos) == (bed["across"] == 1));
+        CHECK((said.find("do not pass") != std::string::npos) == (bed["check"] > 0));
+        open.job.recalculate();
+        require_same(open.job, bed);
+    }
+    CHECK(in_job.undoes() == "Enter a bed");
+    in_job.undo();
+    in_job.undo();
+    CHECK(open.job.value("site_length") == length);
+    CHECK(open.job.value("chamber_span") == span);
+    // Of those beside each other, by the place that is typed.
+    open.options.set("try_pick_place", other_kind, 1);
+    open.options.recalculate();
+    CHECK(open.enter_at("try_pick_place", 1).find("are entered in") != std::string::npos);
+    CHECK(open.job.value("chamber_span") == kinds[1].span);
+    // The audit's register tells of each with its origin.
+    (void)asked_audit(the_office(), open.job.document(), "", true);
+    const auto register_rows = rows_that_say(open.job.document(), "Audit",
+                                             "Bed " + std::to_string(other_kind) + " of the options of");
+    CHECK(register_rows >= 11);  // two inputs stand beside each other
+}
+
+TEST_CASE("a bed that cannot be entered is refused in a sentence, and nothing is written", "[people]") {
+    BothOpen open;
+    const double length = open.job.value("site_length");
+    const auto refused = [&](const std::string& name, int row, const std::string& because) {
+        const std::string said = open.enter_at(name, row);
+        CHECK_THAT(said, Catch::Contains(because));
+        CHECK(open.job.value("site_length") == length);
+    };
+    refused("try_stone_from", 0, "Put the cursor on a bed first");
+    refused("try_bed_kind", 0, "Put the cursor on a bed first");  // its heads
+    open.options.set("try_pick_place", 31, 0);
+    open.options.recalculate();
+    refused("try_pick_place", 0, "There is no bed at place 31");
+    // A row of the base stone more.
+    const std::string part = open.job.shown("site_layer_part", 4);
+    open.job.document().named("site_layer_part", 0, 4)->setFormula("base");
+    refused("try_bed_kind", 1, "more than one row of base");
+    open.job.document().named("site_layer_part", 0, 4)->setFormula(sheets::to_ustring(part));
+    // Somebody computes an input.
+    open.job.document().named("row_gap")->setFormula("=100+50");
+    refused("try_bed_kind", 1, "holds a formula, and an input of the bed belongs there: nothing was entered");
+    open.job.document().named("row_gap")->setValue(150);
+    {
+        const Book other(filled_job, false);
+        refused("try_bed_kind", 1, "close the one that it is not for");
+    }
+    CHECK(open.enter_at("try_bed_kind", 1).find("are entered in") != std::string::npos);
+    const MenuHand in_job(the_office(), open.job.document());
+    CHECK_THAT(in_job.pick("enter-bed"), Catch::Contains("from the workbook of options"));
+}
+
+TEST_CASE("a bed without a whole job beside it is refused", "[people]") {
+    const Book options(fs::path(TEMPLATES_FOLDER) / "options.ots", true);
+    const MenuHand hand(the_office(), options.document());
+    hand.select("Options", "B104");
+    CHECK_THAT(hand.pick("enter-bed"), Catch::Contains("Open the whole job that the bed is for"));
 }
 
 }  // namespace undercroft::tests

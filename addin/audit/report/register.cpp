@@ -107,6 +107,11 @@ private:
         if (line.note.starts_with("assumed")) line.note.erase(0, line.note.starts_with("assumed; ") ? 9 : 7);
         const bool is_unit = audited_.texts.read(line.note).unit.has_value();  // of a list's own column
         if (is_unit || line.note == line.symbol || line.note == line.label) line.note.clear();
+        for (const CellComment& comment : audited_.sheet(line.first.sheet).comments) {
+            if (comment.row != line.first.row || comment.column != line.first.column) continue;
+            if (!line.note.empty()) line.note += "; ";
+            line.note += comment.text;
+        }
     }
 
     void add_state(const std::vector<Spot>& run, RegisterLine& line) const {
