@@ -52,6 +52,8 @@ void add_look(xml_node styles, const Look& look) {
     if (look.bottom != nullptr) set(cell, "fo:border-bottom", std::string("0.5pt solid ") + look.bottom);
     set(cell, "style:cell-protect", look.entry ? "none" : "protected");
     set(cell, "fo:padding", "0.05cm");
+    set(cell, "fo:padding-top", "0.01cm");
+    set(cell, "fo:padding-bottom", "0cm");
     if (look.align == "start") set(cell, "fo:padding-left", "0.12cm");
     if (!look.align.empty()) {
         xml_node paragraph = style.append_child("style:paragraph-properties");

@@ -19,7 +19,9 @@
 #include <com/sun/star/sheet/XViewFreezable.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/text/XText.hpp>
+#include <com/sun/star/util/CellProtection.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
+#include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <cppuhelper/bootstrap.hxx>
 #include <rtl/bootstrap.hxx>
 
@@ -80,7 +82,7 @@ css::beans::PropertyValue property(const char* name, const Any& value) {
     return made;
 }
 
-/// nullptr where there is none.
+/// nullptr where there is none in sight.
 const char* filter_of(const std::string& ending) {
     static const std::map<std::string, const char*> filters = {{".ods", "calc8"},
                                                                {".ots", "calc8_template"},
@@ -149,6 +151,24 @@ Reference<css::table::XCellRange> range_named(const Reference<css::sheet::XSprea
     return range->getReferredCells();
 }
 
+/// The first cell below its heading that a person may type in, and that is no unit; the first of all where
+/// there is none in sight.
+Reference<css::table::XCell> first_typed_in(const Reference<css::sheet::XSpreadsheet>& sheet, int rows) {
+    constexpr int rows_looked_at = 30;
+    constexpr int columns_looked_at = 13;
+    for (int row = rows; row < rows_looked_at; ++row)
+        for (int column = 0; column < columns_looked_at; ++column) {
+            const Reference<css::beans::XPropertySet> cell(sheet->getCellByPosition(column, row),
+                                                           UNO_QUERY_THROW);
+            css::util::CellProtection protection;
+            cell->getPropertyValue("CellProtection") >>= protection;
+            rtl::OUString style;
+            cell->getPropertyValue("CellStyle") >>= style;
+            if (!protection.IsLocked && !style.startsWith("Unit")) return {cell, UNO_QUERY_THROW};
+        }
+    return sheet->getCellByPosition(0, 0);
+}
+
 }  // namespace
 
 Reference<css::table::XCell> Document::named(const std::string& name, int columns_right,
@@ -171,6 +191,8 @@ void Document::keep_rows_in_sight(int rows) const {
         view->setActiveSheet(sheet(name));
         freezable->freezeAtPosition(0, rows);
         properties->setPropertyValue("ShowGrid", Any(false));
+        Reference<css::view::XSelectionSupplier>(view, UNO_QUERY_THROW)
+            ->select(Any(first_typed_in(sheet(name), rows)));
     }
     view->setActiveSheet(sheet(names.front()));
 }

@@ -49,8 +49,8 @@ public:
     /// How many rows it has.
     [[nodiscard]] int rows_of(const std::string& name) const;
 
-    /// Sets up the view that the file keeps: on each sheet these first rows stay in sight, no grid, and the
-    /// first sheet in front.
+    /// Sets up the view that the file keeps: on each sheet these first rows stay in sight, no grid, the
+    /// cursor on the first cell that is typed in, and the first sheet in front.
     void keep_rows_in_sight(int rows) const;
     /// Moves a sheet behind all others, where the workbook has it.
     void move_to_end(const std::string& sheet_name) const;

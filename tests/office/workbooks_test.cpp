@@ -15,6 +15,7 @@
 #include "addin/catalogue/catalogue.hpp"
 #include "sheets/builder/worked_examples.hpp"
 #include "tests/office/desk.hpp"
+#include "tests/office/menu_hand.hpp"
 #include "tests/support/files.hpp"
 
 namespace undercroft::tests {
@@ -190,6 +191,18 @@ TEST_CASE("an entry that cannot be right is counted on its own sheet, whatever t
     document.named("plant_impact")->setValue(5);  // more than plant does, but it can be
     CHECK_THAT(state("Ground"), Catch::Contains("unusual: 1; "));
     CHECK_THAT(state("Ground"), !Catch::Contains("impossible"));
+}
+
+TEST_CASE("a new workbook has nothing unusual or impossible, and the cursor on its first entry") {
+    for (const char* name : {"whole-job", "whole-job-us", "storage", "storage-us", "excavation-us",
+                             "takeoff-us", "reuse-us", "options", "options-us", "release-us"}) {
+        CAPTURE(name);
+        const sheets::Document document = the_office().open(in_templates(std::string(name) + ".ots"));
+        const std::string state = sheets::shown(document.cell("Job", "A3"));
+        CHECK_THAT(state, !Catch::Contains("unusual") && !Catch::Contains("impossible") &&
+                              !Catch::Contains("not in the list"));
+        CHECK(MenuHand(the_office(), document).selected() == "Job.G7");
+    }
 }
 
 TEST_CASE("an input of the template is assumed until it is typed over or marked") {
