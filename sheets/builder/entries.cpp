@@ -13,6 +13,12 @@ namespace {
 using boost::algorithm::join;
 using Words = std::vector<std::string>;
 
+/// Whether a cell shows its number as it is. `40%` typed in leaves 0.4 and the look of a percentage, `0:05` a
+/// share of a day: the unit beside it is then another than that of what is read.
+std::string shows_number(const std::string& cell) {
+    return "ISERROR(FIND(LEFT(CELL(\"FORMAT\";" + cell + "));\"PD\"))";
+}
+
 /// The helper cells of one row.
 class HelperRow {
 public:
@@ -52,11 +58,16 @@ public:
     }
 
     /// Cells that are blank on rows of another kind are only looked at.
-    void put_state() {
+    /// \param number the cell of one number, of which a wrong look is told; empty for other rows
+    void put_state(const std::string& number = {}) {
         const auto counts = [](const std::string& condition) { return "ISERROR(1/(" + condition + "))"; };
+        const std::string otherwise =
+            number.empty()
+                ? std::string("\"impossible: \"")
+                : "IF(" + shows_number(number) + ";\"impossible: \";\"shown as % or date: Ctrl+M, then \")";
         compute(Helper::state, "IF(" + counts(cell(Helper::to_give) + "<>1") + ";\"to give\";IF(" +
                                    counts(cell(Helper::impossible) + "+" + cell(Helper::not_listed) + "=0") +
-                                   ";\"impossible: \"&" + cell(Helper::possible_words) + ";IF(" +
+                                   ";" + otherwise + "&" + cell(Helper::possible_words) + ";IF(" +
                                    counts(cell(Helper::unusual) + "<>1") + ";\"unusual: usual is \"&" +
                                    cell(Helper::usual_words) + ";IF(" +
                                    counts(cell(Helper::assumed) + "<>1") + ";\"assumed\";\"\"))))");
@@ -109,8 +120,9 @@ void put_note_with_state(CellWriter& writer, const Row& row, HelperRow& helpers,
         .columns = writer.note_columns();
 }
 
-void finish_row(CellWriter& writer, const Row& row, HelperRow& helpers, int at) {
-    helpers.put_state();
+void finish_row(CellWriter& writer, const Row& row, HelperRow& helpers, int at,
+                const std::string& number = {}) {
+    helpers.put_state(number);
     put_note_with_state(writer, row, helpers, at);
     const std::string wrong = helpers.cell(Helper::to_give) + "+" + helpers.cell(Helper::impossible) + "+" +
                               helpers.cell(Helper::not_listed) + ">0";
@@ -158,7 +170,8 @@ void watch_input(CellWriter& writer, const Row& row, const Entry& entry, int at)
     const std::string cell = helpers.cell(value_column);
     count_to_give(helpers, usual.or_zero);
     if (usual.any) {
-        helpers.count_unless(Helper::impossible, "OR(LEN(" + cell + ")=0;ISNUMBER(" + cell + "))");
+        helpers.count_unless(Helper::impossible, "AND(OR(LEN(" + cell + ")=0;ISNUMBER(" + cell + "));" +
+                                                     shows_number(cell) + ")");
         helpers.keep(Helper::possible_words, "a number is wanted");
     } else {
         try {
@@ -166,15 +179,16 @@ void watch_input(CellWriter& writer, const Row& row, const Entry& entry, int at)
         } catch (const std::runtime_error& error) {
             writer.mistake(row.line, error.what());
         }
-        helpers.count_unless(Helper::impossible, unless_zero(cell, between(cell, helpers.cell(Helper::least),
-                                                                           helpers.cell(Helper::most))));
+        const std::string inside =
+            unless_zero(cell, between(cell, helpers.cell(Helper::least), helpers.cell(Helper::most)));
+        helpers.count_unless(Helper::impossible, "AND(" + inside + ";" + shows_number(cell) + ")");
         helpers.count_unless(
             Helper::unusual,
             "OR(" + helpers.cell(Helper::impossible) + "=1;" + cell + "=0;" +
                 between(cell, helpers.cell(Helper::usual_least), helpers.cell(Helper::usual_most)) + ")");
     }
     count_assumed(helpers, entry);
-    finish_row(writer, row, helpers, at);
+    finish_row(writer, row, helpers, at, cell);
 }
 
 namespace {
@@ -244,10 +258,13 @@ public:
     /// "g" or "i" while the entry is to give or impossible.
     [[nodiscard]] std::string state() const {
         std::string otherwise = "\"\"";
-        if (!entry_.is_text)
-            otherwise = unless(unless_zero(cell_, entry_.usual->any ? "ISNUMBER(" + cell_ + ")"
-                                                                    : inside(entry_.usual->possible)),
-                               "i", otherwise);
+        if (!entry_.is_text) {
+            const std::string fits = unless_zero(
+                cell_, entry_.usual->any ? "ISNUMBER(" + cell_ + ")" : inside(entry_.usual->possible));
+            const std::string condition =
+                entry_.is_share ? fits : "AND(" + fits + ";" + shows_number(cell_) + ")";
+            otherwise = unless(condition, "i", otherwise);
+        }
         return unless(given(), "g", otherwise);
     }
     /// "u" while it is unusual.
@@ -322,7 +339,7 @@ void watch_item(CellWriter& writer, const std::vector<Entry>& entries, int at) {
     helpers.put_mark();
     helpers.compute(Helper::assumed, "IF(ISERROR(1/" + is_untouched(helpers, same) + ");0;1)");
     helpers.keep(Helper::usual_words, words_of(entries, true));
-    helpers.keep(Helper::possible_words, words_of(entries, false));
+    helpers.keep(Helper::possible_words, words_of(entries, false) + ", not shown as % or date");
     helpers.put_state();
     helpers.mark_when_assumed();
     for (std::size_t i = 0; i < entries.size(); ++i) {

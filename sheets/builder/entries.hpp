@@ -20,6 +20,7 @@ struct Entry {
     std::string title;           ///< of its column in a list or grid; empty for a row of one entry
     std::optional<Usual> usual;  ///< of a number; a text has none
     bool is_text = false;
+    bool is_share = false;  ///< a cell that shows its number as a percentage
     std::optional<double> number;  ///< what the template holds
     std::string text;
     std::string unit;     ///< beside it; empty where there is none

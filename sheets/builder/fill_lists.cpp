@@ -159,6 +159,7 @@ std::optional<Entry> entry_of(const CellWriter& writer, const Spot& spot, const 
     entry.title = spot.column.title;
     entry.usual = spot.column.usual;
     entry.is_text = !spot.column.options.empty();
+    entry.is_share = spot.column.format == Column::Format::share;
     if (!entry.usual && !entry.is_text) return std::nullopt;
     if (spot.is_pair()) {
         const SheetCell& unit = writer.grid().cells.at({spot.at, spot.unit_at()});

@@ -18,8 +18,8 @@ TEST_CASE("an input says what is to give, impossible, unusual and assumed, and i
     CHECK(helper_formula(sheet, 5, Helper::least) ==
           "IFERROR(UNDERCROFT.UC.CONVERT(" + cell(Helper::least_text) + ";[.H5]&\"\");\"-\")");
     CHECK(helper_formula(sheet, 5, Helper::impossible) ==
-          "IF(ISERROR(1/OR([.G5]=0;AND([.G5]>=" + cell(Helper::least) + ";[.G5]<=" + cell(Helper::most) +
-              ")));1;0)");
+          "IF(ISERROR(1/AND(OR([.G5]=0;AND([.G5]>=" + cell(Helper::least) + ";[.G5]<=" + cell(Helper::most) +
+              "));ISERROR(FIND(LEFT(CELL(\"FORMAT\";[.G5]));\"PD\"))));1;0)");
     CHECK_THAT(helper_formula(sheet, 5, Helper::unusual), Contains("OR(" + cell(Helper::impossible) + "=1;"));
     CHECK(text_at(sheet, helper(5, Helper::usual_words)) == "100 to 2000 mm");
     CHECK(text_at(sheet, helper(5, Helper::possible_words)) == "10 to 10000 mm");
@@ -108,10 +108,10 @@ TEST_CASE("of an item every watched entry is wanted once one is filled in") {
     };
     CHECK(state(0) == "IF(ISERROR(1/LEN([.B7]));\"g\";\"\")");
     CHECK_THAT(state(1),
-               Catch::StartsWith("IF(ISERROR(1/AND(LEN([.C7])>0;[.C7]<>0));\"g\";IF(ISERROR(1/OR([.C7]=0;"
+               Catch::StartsWith("IF(ISERROR(1/AND(LEN([.C7])>0;[.C7]<>0));\"g\";IF(ISERROR(1/AND(OR([.C7]=0;"
                                  "AND([.C7]>=UNDERCROFT.UC.CONVERT(\"0.5 m2\";[.D7]&\"\");"));
     CHECK_THAT(state(2),
-               Contains("IF(ISERROR(1/OR([.E7]=0;AND([.E7]>=UNDERCROFT.UC.CONVERT(\"0 %\";\"1\");"));
+               Contains("IF(ISERROR(1/AND(OR([.E7]=0;AND([.E7]>=UNDERCROFT.UC.CONVERT(\"0 %\";\"1\");"));
     const auto range = [&](int first) {
         return "COUNTIF([." + cell_text(6, first) + ":." + cell_text(6, first + 2) + "];";
     };

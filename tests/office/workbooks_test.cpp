@@ -6,6 +6,8 @@
 #include <com/sun/star/sheet/XCellAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XFunctionDescriptions.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <com/sun/star/util/XNumberFormatsSupplier.hpp>
 
 #include <filesystem>
 #include <fstream>
@@ -203,6 +205,45 @@ TEST_CASE("a new workbook has nothing unusual or impossible, and the cursor on i
                               !Catch::Contains("not in the list"));
         CHECK(MenuHand(the_office(), document).selected() == "Job.G7");
     }
+}
+
+TEST_CASE("a job that is opened is not changed by that: closing it asks nothing") {
+    const sheets::Document document = the_office().open_copy(filled_job);
+    const css::uno::Reference<css::util::XModifiable> model(document.model(), css::uno::UNO_QUERY_THROW);
+    CHECK(model->isModified() == 0);
+    document.named("row_gap")->setValue(161);
+    CHECK(model->isModified() != 0);
+}
+
+TEST_CASE("a number that is shown as a percentage or a date is impossible, whatever its size") {
+    const sheets::Document document = the_office().open(in_templates("whole-job-us.ots"));
+    const css::uno::Reference<css::util::XNumberFormatsSupplier> supplier(document.model(),
+                                                                          css::uno::UNO_QUERY_THROW);
+    const auto typed = [&](const char* key, double number, const char* format, int row = 0) {
+        const css::lang::Locale english("en", "US", {});
+        auto shown = supplier->getNumberFormats()->queryKey(sheets::to_ustring(format), english, false);
+        if (shown < 0) shown = supplier->getNumberFormats()->addNew(sheets::to_ustring(format), english);
+        const css::uno::Reference<css::beans::XPropertySet> cell(document.named(key, 0, row),
+                                                                 css::uno::UNO_QUERY_THROW);
+        cell->setPropertyValue("NumberFormat", css::uno::Any(shown));
+        document.named(key, 0, row)->setValue(number);  // as what is typed does, after its look
+    };
+    const auto state = [&](const char* sheet) { return sheets::shown(document.cell(sheet, "A3")); };
+    typed("surface_level", 0.4, "0.00%");  // 40% in a row of feet
+    CHECK_THAT(state("Site"), Catch::Contains("impossible: 1; "));
+    const auto note = document.sheet("Site")->getCellByPosition(8, 7);
+    CHECK(sheets::shown(note) == "shown as % or date: Ctrl+M, then -1640 to 29500 ft or 0");
+    typed("surface_level", 328.5, "General");
+    CHECK_THAT(state("Site"), !Catch::Contains("impossible"));
+    typed("stone_porosity", 40, "0.00%");  // 4000%
+    CHECK_THAT(state("Site"), Catch::Contains("impossible: 1; "));
+    typed("stone_porosity", 40, "General");
+    typed("surface_list_c", 0.9, "0.00%", 1);
+    CHECK_THAT(state("Flow"), Catch::Contains("impossible: 1; "));
+    typed("surface_list_c", 0.9, "General", 1);
+    CHECK_THAT(state("Flow"), !Catch::Contains("impossible"));
+    typed("outlet_list_level", 0.00347, "HH:MM:SS AM/PM");  // 0:05
+    CHECK_THAT(state("Flow"), Catch::Contains("impossible: 1; "));
 }
 
 TEST_CASE("an input of the template is assumed until it is typed over or marked") {
