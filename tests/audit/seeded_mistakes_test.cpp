@@ -140,7 +140,7 @@ TEST_CASE("an unfilled template has no finding but checks that its own figures f
     for (const char* name :
          {"storage.ots", "storage-us.ots", "excavation.ots", "excavation-us.ots", "takeoff.ots",
           "takeoff-us.ots", "reuse.ots", "reuse-us.ots", "options.ots", "options-us.ots", "release.ots",
-          "release-us.ots", "whole-job.ots", "whole-job-us.ots"}) {
+          "release-us.ots", "design.ots", "design-us.ots", "whole-job.ots", "whole-job-us.ots"}) {
         CAPTURE(name);
         const Report report = audit::audit_workbook({.book = read_open_document(template_file(name))});
         INFO(audit::console_text(report));

@@ -207,6 +207,32 @@ TEST_CASE("a new workbook has nothing unusual or impossible, and the cursor on i
     }
 }
 
+TEST_CASE("a workbook without the sheets that a job does not need says what the whole job says") {
+    const std::string folder = std::string(JOBS_FOLDER) + "/field-infiltration/";
+    const sheets::Document whole = the_office().open_copy(folder + "whole-job.ods");
+    const sheets::Document design = the_office().open_copy(folder + "design.ods");
+    CHECK(design.sheet_names().size() + 4 == whole.sheet_names().size());
+    const auto names = [](const sheets::Document& document) {
+        const css::uno::Reference<css::container::XNameAccess> all(
+            css::uno::Reference<css::beans::XPropertySet>(document.model(), css::uno::UNO_QUERY_THROW)
+                ->getPropertyValue("NamedRanges"),
+            css::uno::UNO_QUERY_THROW);
+        return all->getElementNames();
+    };
+    std::size_t numbers = 0;
+    for (const rtl::OUString& name : names(design)) {
+        const std::string key = sheets::to_utf8(name);
+        CAPTURE(key);
+        REQUIRE(whole.has_name(key));
+        const auto cell = design.named(key);
+        CHECK(cell->getError() == whole.named(key)->getError());
+        if (key == "job_open" || cell->getError() != 0) continue;  // it counts its own sheets
+        CHECK(cell->getValue() == whole.named(key)->getValue());
+        numbers += cell->getValue() != 0 ? 1 : 0;
+    }
+    CHECK(numbers > 300);
+}
+
 TEST_CASE("a job that is opened is not changed by that: closing it asks nothing") {
     const sheets::Document document = the_office().open_copy(filled_job);
     const css::uno::Reference<css::util::XModifiable> model(document.model(), css::uno::UNO_QUERY_THROW);
