@@ -18,6 +18,7 @@ using Words = std::vector<std::string>;
 std::string shows_number(const std::string& cell) {
     return "ISERROR(FIND(LEFT(CELL(\"FORMAT\";" + cell + "));\"PD\"))";
 }
+constexpr const char* as_it_is = ", not shown as % or date (Ctrl+M)";
 
 /// The helper cells of one row.
 class HelperRow {
@@ -58,16 +59,11 @@ public:
     }
 
     /// Cells that are blank on rows of another kind are only looked at.
-    /// \param number the cell of one number, of which a wrong look is told; empty for other rows
-    void put_state(const std::string& number = {}) {
+    void put_state() {
         const auto counts = [](const std::string& condition) { return "ISERROR(1/(" + condition + "))"; };
-        const std::string otherwise =
-            number.empty()
-                ? std::string("\"impossible: \"")
-                : "IF(" + shows_number(number) + ";\"impossible: \";\"shown as % or date: Ctrl+M, then \")";
         compute(Helper::state, "IF(" + counts(cell(Helper::to_give) + "<>1") + ";\"to give\";IF(" +
                                    counts(cell(Helper::impossible) + "+" + cell(Helper::not_listed) + "=0") +
-                                   ";" + otherwise + "&" + cell(Helper::possible_words) + ";IF(" +
+                                   ";\"impossible: \"&" + cell(Helper::possible_words) + ";IF(" +
                                    counts(cell(Helper::unusual) + "<>1") + ";\"unusual: usual is \"&" +
                                    cell(Helper::usual_words) + ";IF(" +
                                    counts(cell(Helper::assumed) + "<>1") + ";\"assumed\";\"\"))))");
@@ -120,9 +116,8 @@ void put_note_with_state(CellWriter& writer, const Row& row, HelperRow& helpers,
         .columns = writer.note_columns();
 }
 
-void finish_row(CellWriter& writer, const Row& row, HelperRow& helpers, int at,
-                const std::string& number = {}) {
-    helpers.put_state(number);
+void finish_row(CellWriter& writer, const Row& row, HelperRow& helpers, int at) {
+    helpers.put_state();
     put_note_with_state(writer, row, helpers, at);
     const std::string wrong = helpers.cell(Helper::to_give) + "+" + helpers.cell(Helper::impossible) + "+" +
                               helpers.cell(Helper::not_listed) + ">0";
@@ -159,7 +154,7 @@ void keep_ranges(HelperRow& helpers, const Usual& usual, const std::string& unit
     keep_end(helpers, Helper::usual_least_text, Helper::usual_least, usual.usual.low, usual.unit);
     keep_end(helpers, Helper::usual_most_text, Helper::usual_most, usual.usual.high, usual.unit);
     helpers.keep(Helper::usual_words, range_words(usual.usual, usual, unit));
-    helpers.keep(Helper::possible_words, range_words(usual.possible, usual, unit));
+    helpers.keep(Helper::possible_words, range_words(usual.possible, usual, unit) + as_it_is);
 }
 
 }  // namespace
@@ -172,7 +167,7 @@ void watch_input(CellWriter& writer, const Row& row, const Entry& entry, int at)
     if (usual.any) {
         helpers.count_unless(Helper::impossible, "AND(OR(LEN(" + cell + ")=0;ISNUMBER(" + cell + "));" +
                                                      shows_number(cell) + ")");
-        helpers.keep(Helper::possible_words, "a number is wanted");
+        helpers.keep(Helper::possible_words, std::string("a number is wanted") + as_it_is);
     } else {
         try {
             keep_ranges(helpers, usual, entry.unit);
@@ -188,7 +183,7 @@ void watch_input(CellWriter& writer, const Row& row, const Entry& entry, int at)
                 between(cell, helpers.cell(Helper::usual_least), helpers.cell(Helper::usual_most)) + ")");
     }
     count_assumed(helpers, entry);
-    finish_row(writer, row, helpers, at, cell);
+    finish_row(writer, row, helpers, at);
 }
 
 namespace {
@@ -339,7 +334,7 @@ void watch_item(CellWriter& writer, const std::vector<Entry>& entries, int at) {
     helpers.put_mark();
     helpers.compute(Helper::assumed, "IF(ISERROR(1/" + is_untouched(helpers, same) + ");0;1)");
     helpers.keep(Helper::usual_words, words_of(entries, true));
-    helpers.keep(Helper::possible_words, words_of(entries, false) + ", not shown as % or date");
+    helpers.keep(Helper::possible_words, words_of(entries, false) + as_it_is);
     helpers.put_state();
     helpers.mark_when_assumed();
     for (std::size_t i = 0; i < entries.size(); ++i) {

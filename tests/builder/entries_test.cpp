@@ -22,7 +22,8 @@ TEST_CASE("an input says what is to give, impossible, unusual and assumed, and i
               "));ISERROR(FIND(LEFT(CELL(\"FORMAT\";[.G5]));\"PD\"))));1;0)");
     CHECK_THAT(helper_formula(sheet, 5, Helper::unusual), Contains("OR(" + cell(Helper::impossible) + "=1;"));
     CHECK(text_at(sheet, helper(5, Helper::usual_words)) == "100 to 2000 mm");
-    CHECK(text_at(sheet, helper(5, Helper::possible_words)) == "10 to 10000 mm");
+    CHECK(text_at(sheet, helper(5, Helper::possible_words)) ==
+          "10 to 10000 mm, not shown as % or date (Ctrl+M)");
     const Sheet upright;
     const std::string value = "[." + cell_text(4, template_value_column(upright, 0)) + "]";
     const std::string unit = "[." + cell_text(4, template_unit_column(upright, 0)) + "]";

@@ -258,7 +258,7 @@ TEST_CASE("a number that is shown as a percentage or a date is impossible, whate
     typed("surface_level", 0.4, "0.00%");  // 40% in a row of feet
     CHECK_THAT(state("Site"), Catch::Contains("impossible: 1; "));
     const auto note = document.sheet("Site")->getCellByPosition(8, 7);
-    CHECK(sheets::shown(note) == "shown as % or date: Ctrl+M, then -1640 to 29500 ft or 0");
+    CHECK(sheets::shown(note) == "impossible: -1640 to 29500 ft or 0, not shown as % or date (Ctrl+M)");
     typed("surface_level", 328.5, "General");
     CHECK_THAT(state("Site"), !Catch::Contains("impossible"));
     typed("stone_porosity", 40, "0.00%");  // 4000%
