@@ -171,6 +171,7 @@ void AuditPage::write(const Reference<css::lang::XMultiServiceFactory>& document
     whole->setPropertyValue("VertJustify", Any(css::table::CellVertJustify2::CENTER));
     whole->setPropertyValue("CharHeight", Any(look::text_size));
     whole->setPropertyValue("CharColor", Any(look::ink));
+    whole->setPropertyValue("CellBackColor", Any(look::paper));  // the screen's documents may be dark
     Reference<css::beans::XPropertySet>(
         Reference<css::table::XColumnRowRange>(whole, UNO_QUERY_THROW)->getRows(), UNO_QUERY_THROW)
         ->setPropertyValue("Height", Any(row_height));

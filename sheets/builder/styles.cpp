@@ -122,6 +122,8 @@ void add_cell_styles(xml_node styles) {
                        .entry = true,
                        .edge = hair};
     xml_node standard = add_style(styles, "Default", "table-cell");
+    // White also where the screen's documents are dark: the colours of the texts are made for paper.
+    set(standard.append_child("style:table-cell-properties"), "fo:background-color", "#ffffff");
     xml_node text = standard.append_child("style:text-properties");
     set(text, "style:font-name", "Liberation Sans");
     set(text, "fo:font-family", "'Liberation Sans', Arial, sans-serif");
