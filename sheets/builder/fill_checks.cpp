@@ -110,11 +110,12 @@ public:
         put(Helper::ratio, "Number",
             "IF(" + both + ";IF(OR(" + cell(Helper::kept_number) + "=2;" + capacity + "=0);\"-\";" + demand +
                 "/" + capacity + ");\"-\")");
-        // So many that the difference shows, and both have two digits.
+        // So many that the difference shows, and both have two digits; whole numbers need none.
         put(Helper::decimals, "OpenCount",
-            "IF(" + both + ";MAX(" + cell(Helper::kept_number) + ";IFERROR(1-INT(LOG10(2*ABS(ROUND(" +
-                demand + "-" + capacity + ";9))));0);IFERROR(MIN(2;1-INT(LOG10(MIN(ABS(" + demand + ");ABS(" +
-                capacity + ")))));0));0)");
+            "IF(" + both + ";MAX(" + cell(Helper::kept_number) + ";IF(INT(" + demand + ")+INT(" + capacity +
+                ")=" + demand + "+" + capacity + ";0;MAX(IFERROR(1-INT(LOG10(2*ABS(ROUND(" + demand + "-" +
+                capacity + ";9))));0);IFERROR(MIN(2;1-INT(LOG10(MIN(ABS(" + demand + ");ABS(" + capacity +
+                ")))));0))));0)");
     }
 
     /// What there is against what is wanted, or why the check is open, before the note.
