@@ -87,7 +87,8 @@ public:
     }
 
     /// Demand and capacity in the unit of the limit, and their ratio; a level has none.
-    void put_numbers(const rows::Comparison& comparison, bool levels) {
+    /// \param ruled whether the verdict is a formula's, which may say by itself that it does not count
+    void put_numbers(const rows::Comparison& comparison, bool levels, bool ruled = false) {
         const bool limit_is_demand = comparison.sense == Sense::at_least || comparison.sense == Sense::above;
         const std::string unit_cell = writer_.meaning(comparison.right + ".unit");
         const std::string in_unit = ";" + unit_cell + "&\"\")";
@@ -96,6 +97,8 @@ public:
             std::string shown = "UNDERCROFT.UC.CONVERT(" + key + in_unit;
             if (key == comparison.right && place.is_typed() && !place.takes_zero())  // not given
                 shown = "IF(" + writer_.meaning(key + ".value") + "=0;\"-\";" + shown + ")";
+            if (ruled)
+                shown = "IF([." + cell_text(at_, value_column) + "]=\"not counted\";\"-\";" + shown + ")";
             return "IFERROR(" + where_it_counts(writer_, comparison, shown, "-") + ";\"-\")";
         };
         put(Helper::check_unit, "UnitLink", "IF(" + unit_cell + "&\"\"=\"1\";\"\";\" \"&" + unit_cell + ")");
@@ -208,7 +211,7 @@ void fill_ruling(CellWriter& writer, const Row& row, const rows::Ruling& ruling,
     const std::string words = ruling.words.empty() ? "" : writer.stored(row.line, ruling.words);
     if (ruling.numbers) {
         (void)put_symbols(writer, row, *ruling.numbers, at);
-        numbers.put_numbers(*ruling.numbers, ruling.numbers->right.ends_with("_level"));
+        numbers.put_numbers(*ruling.numbers, ruling.numbers->right.ends_with("_level"), true);
         numbers.put_sentence(*ruling.numbers, words);
     } else {
         numbers.put_words(words);

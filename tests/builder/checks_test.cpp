@@ -102,8 +102,9 @@ TEST_CASE(
     CHECK(formula_at(sheet, "G7") == " IF(ISTEXT([.G6]); 0; UNDERCROFT.UC.ATLEAST(a_b; l_l))");
     CHECK(text_at(sheet, "F7") == "a ≥ a_min");
     CHECK(helper_formula(sheet, 7, Helper::capacity) ==
-          "IFERROR(UNDERCROFT.UC.CONVERT(a_b;[.H6]&\"\");\"-\")");
-    CHECK(helper_formula(sheet, 7, Helper::demand) == "IFERROR(UNDERCROFT.UC.CONVERT(l_l;[.H6]&\"\");\"-\")");
+          "IFERROR(IF([.G7]=\"not counted\";\"-\";UNDERCROFT.UC.CONVERT(a_b;[.H6]&\"\"));\"-\")");
+    CHECK(helper_formula(sheet, 7, Helper::demand) ==
+          "IFERROR(IF([.G7]=\"not counted\";\"-\";UNDERCROFT.UC.CONVERT(l_l;[.H6]&\"\"));\"-\")");
     const std::string words =
         "IF(ISERROR([.G7]);\"\";IF(ISTEXT([.G7]);[.G7];IFERROR(\"None is: \"&[.G7];\"\")))";
     CHECK(helper_formula(sheet, 7, Helper::check_words) == words);
