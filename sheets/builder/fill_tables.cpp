@@ -7,6 +7,21 @@
 
 namespace undercroft::sheets {
 
+namespace {
+
+/// Heads stand over what they name: words begin at the left, numbers end at the right, and a number and its
+/// unit have theirs in the middle of both.
+const char* head_style(const CellWriter& writer, const Row& row, const Column& column) {
+    if (row.is<rows::List>() && column.is_pair(writer.system())) return "TableHeadMiddle";
+    const bool is_number = row.is<rows::Table>() || column.is_pair(writer.system()) ||
+                           column.format == Column::Format::share ||
+                           column.format == Column::Format::number ||
+                           (!column.is_typed() && column.format != Column::Format::text);
+    return is_number ? "TableHead" : "TableHeadLeft";
+}
+
+}  // namespace
+
 void fill_table_head(CellWriter& writer, const Row& row, int at) {
     writer.put_reference(at);
     writer.put_text(at, description_column, "TableTitle", row.description);
@@ -14,9 +29,7 @@ void fill_table_head(CellWriter& writer, const Row& row, int at) {
     int column = description_column;
     int lines = 1;
     for (const Column& c : *columns_of(row)) {
-        const bool words = !c.is_pair(writer.system()) && c.is_typed() && c.format != Column::Format::share &&
-                           !row.is<rows::Table>();
-        writer.put_text(at + 1, column, words ? "TableHeadLeft" : "TableHead", c.title).columns = c.span;
+        writer.put_text(at + 1, column, head_style(writer, row, c), c.title).columns = c.span;
         lines = std::max(lines, lines_of_text(c.title, c.span, small_character_cm));
         column += c.span;
     }

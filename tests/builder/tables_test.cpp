@@ -89,9 +89,9 @@ TEST_CASE("a list's typed cells: wording, entries, quantities, shares, numbers a
     CHECK(cell_at(sheet, "B6").style == "TableHeadLeft");
     CHECK(text_at(sheet, "D6") == "Net");
     CHECK(cell_at(sheet, "D6").columns == 3);
-    CHECK(cell_at(sheet, "D6").style == "TableHead");
+    CHECK(cell_at(sheet, "D6").style == "TableHeadMiddle");
     CHECK(cell_at(sheet, "G6").style == "TableHead");      // a share
-    CHECK(cell_at(sheet, "H6").style == "TableHeadLeft");  // a number without a unit
+    CHECK(cell_at(sheet, "H6").style == "TableHead");  // a number without a unit
     CHECK(text_at(sheet, "I5") == "Note");
 
     CHECK(text_at(sheet, "B7") == "Stone");
