@@ -18,7 +18,7 @@ fi
 
 . tests/setup.sh
 need_packages $build_packages $test_packages $sanitizer_packages
-cmake -B $made -DCMAKE_CXX_COMPILER=clang++ -DUNDERCROFT_SANITIZE=ON -DCMAKE_UNITY_BUILD=OFF > /dev/null
+cmake -B $made -DCMAKE_CXX_COMPILER=clang++ -DUNDERCROFT_SANITIZE=ON > /dev/null
 cmake --build $made -j "$(nproc)" --target units_test calc_test addin_test audit_test fuzz_replay_test > $made/build.log 2>&1 \
   || { tail -40 $made/build.log >&2; exit 1; }
 export ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1:detect_stack_use_after_return=1
