@@ -12,11 +12,56 @@ namespace undercroft::sheets {
 namespace {
 constexpr double line_cm = 0.37;
 constexpr double small_line_cm = 0.33;
+
+/// Widths of the letters from space to ~ in thousandths of their size: Adobe's font metrics of Helvetica, to
+/// which the letters of Arial and of Liberation Sans are cut.
+constexpr int letter_widths[] = {
+    278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333,  278, 278, 556, 556, 556,
+    556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667,
+    611, 778, 722, 278, 500, 667, 556, 833, 722, 778, 667, 778, 722, 667,  611, 722, 667, 944, 667,
+    667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556, 556, 278,  556, 556, 222, 222, 500,
+    222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500,  500, 334, 260, 334, 584};
+constexpr double width_of_others = 556;  // such as Greek letters
+
+double width_of_letters(std::string_view text) {
+    double width = 0;
+    for (const char c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte >= ' ' && byte <= '~')
+            width += letter_widths[byte - ' '];
+        else if ((byte & 0xC0U) != 0x80U)  // the first byte of a letter
+            width += width_of_others;
+    }
+    return width;
+}
 }  // namespace
 
-int lines_of_text(const std::string& text, int columns, double width_of_character) {
-    const double characters = (columns * column_cm - 0.2) / width_of_character;
-    return std::max(1, static_cast<int>(std::ceil(static_cast<double>(text.size()) / characters)));
+int lines_of_text(const std::string& text, int columns, double size_pt) {
+    constexpr double cm_of_point = 2.54 / 72;
+    constexpr double looser = 1.03;  // a screen sets its letters on whole dots
+    const double letter_cm = size_pt * cm_of_point * looser / 1000;
+    const double width = columns * column_cm - 0.2;
+    int lines = 1;
+    double used = 0;
+    const auto place = [&](double wide) {
+        if (used > 0 && used + wide > width) {
+            ++lines;
+            used = 0;
+        }
+        used += wide;
+    };
+    std::string_view rest = text;
+    while (!rest.empty()) {
+        const std::size_t end = std::min(rest.find(' '), rest.size());
+        const double word = letter_cm * width_of_letters(rest.substr(0, end));
+        if (word <= width)
+            place(word);
+        else
+            for (const char c : rest.substr(0, end)) place(letter_cm * width_of_letters({&c, 1}));
+        used += letter_cm * width_of_letters(" ");
+        rest.remove_prefix(std::min(end + 1, rest.size()));
+    }
+    return lines;
 }
 
 CellWriter::CellWriter(WorkbookGrid& workbook, SheetGrid& grid, const Layout& layout, const Sheet& sheet,
@@ -72,8 +117,9 @@ void CellWriter::put_common(const Row& row, int at, bool has_reason) {
     put_text(at, symbol_column, "Symbol", row.symbol);
     put_note(row.note, at);
     if (has_reason) put_reason(at, {value_column});
+    const bool is_entry = row.is<rows::Input>() || row.is<rows::Text>() || row.is<rows::Choice>();
     set_height(at, lines_of_text(row.description, symbol_column - description_column),
-               lines_of_text(row.note, note_columns(), small_character_cm));
+               lines_of_text((is_entry ? "assumed; " : "") + row.note, note_columns(), small_pt));
 }
 
 void CellWriter::put_note(const std::string& note, int at) {

@@ -12,12 +12,11 @@
 
 namespace undercroft::sheets {
 
-inline constexpr double character_cm = 0.162;        ///< mean width of a character at 9 pt
-inline constexpr double small_character_cm = 0.145;  ///< at 8 pt
+inline constexpr double text_pt = 9;
+inline constexpr double small_pt = 8;
 
-/// Lines that a text takes in a width of that many sheet columns.
-[[nodiscard]] int lines_of_text(const std::string& text, int columns,
-                                double width_of_character = character_cm);
+/// Lines that a text takes in a width of that many sheet columns, broken between its words.
+[[nodiscard]] int lines_of_text(const std::string& text, int columns, double size_pt = text_pt);
 
 /// What words such as `@` stand for on the row that is being filled.
 using RowWords = std::map<std::string, std::string>;

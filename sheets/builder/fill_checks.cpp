@@ -187,10 +187,10 @@ const Place& put_symbols(CellWriter& writer, const Row& row, const rows::Compari
 
 /// As high as the note asks for with what is said before it.
 void leave_room(CellWriter& writer, const Row& row, int at) {
-    const std::string room_for_values(38, '0');  // "123.4 m3 < 234.5 m3: short by 111.1 m3"
+    const std::string room_for_values = "123.4 m3 < 234.5 m3: short by 111.1 m3";
     writer.set_height(
         at, lines_of_text(row.description, symbol_column - description_column),
-        lines_of_text(room_for_values + "; " + row.note, writer.note_columns(), small_character_cm));
+        lines_of_text(room_for_values + "; " + row.note, writer.note_columns(), small_pt));
 }
 
 void fill_comparison(CellWriter& writer, const Row& row, const rows::Comparison& comparison, int at) {

@@ -82,7 +82,7 @@ void put_list_row(CellWriter& writer, const Sheet& other, int at, const std::str
         symbol_column - description_column;
     writer.put_formula(at, symbol_column, "Words8", where_on(writer, other, room_cell)).columns = columns;
     const std::string room(static_cast<std::size_t>(most_listed(other)) * reference, '0');
-    writer.set_height(at, 1, std::clamp(lines_of_text(room, columns, small_character_cm), 1, most_lines));
+    writer.set_height(at, 1, std::clamp(lines_of_text(room, columns, small_pt), 1, most_lines));
 }
 
 }  // namespace

@@ -30,10 +30,10 @@ void fill_table_head(CellWriter& writer, const Row& row, int at) {
     int lines = 1;
     for (const Column& c : *columns_of(row)) {
         writer.put_text(at + 1, column, head_style(writer, row, c), c.title).columns = c.span;
-        lines = std::max(lines, lines_of_text(c.title, c.span, small_character_cm));
+        lines = std::max(lines, lines_of_text(c.title, c.span, small_pt));
         column += c.span;
     }
-    writer.set_height(at, 1, lines_of_text(row.note, writer.note_columns(), small_character_cm));
+    writer.set_height(at, 1, lines_of_text(row.note, writer.note_columns(), small_pt));
     writer.set_height(at + 1, 1, lines);
 }
 

@@ -130,9 +130,9 @@ TEST_CASE("a check leaves room for the values that it compares") {
     const auto height = [](const std::string& check) {
         return sheet_of("input a_b | A | | 1 m\ninput l_l | L | | 1 m\n" + check).row_heights_cm.at(6);
     };
-    // 4 columns hold 48 small characters; the values take 38 of them and "; ".
-    CHECK(height("check c_c | C | a_b >= l_l | " + std::string(8, 'x')) == Approx(0.40));
-    CHECK(height("check c_c | C | a_b >= l_l | " + std::string(9, 'x')) == Approx(2 * 0.33 + 0.03));
+    // 4 columns hold 48 small letters such as x; the values leave room for ten.
+    CHECK(height("check c_c | C | a_b >= l_l | " + std::string(10, 'x')) == Approx(0.40));
+    CHECK(height("check c_c | C | a_b >= l_l | " + std::string(11, 'x')) == Approx(2 * 0.33 + 0.03));
     CHECK(height("check c_c | C | = UC.X(a_b) | " + std::string(21, 'x')) == Approx(0.40));
     CHECK(height("check c_c | " + std::string(90, 'x') + " | a_b >= l_l") == Approx(3 * 0.37 + 0.03));
 }
