@@ -35,9 +35,20 @@ std::vector<std::pair<std::string, std::string>> properties_of(const WorkbookTex
             {std::string(audit::functions_property), UNDERCROFT_VERSION}};
 }
 
+/// The sheets with the reading of their words for one system.
+std::vector<Sheet> worded_for(System system, std::vector<Sheet> sheets) {
+    for (Sheet& sheet : sheets)
+        for (Row& row : sheet.rows) {
+            row.description = dual(row.description).in(system);
+            row.note = dual(row.note).in(system);
+        }
+    return sheets;
+}
+
 }  // namespace
 
-WorkbookGrid compose(const WorkbookText& text, const std::vector<Sheet>& sheets, System system) {
+WorkbookGrid compose(const WorkbookText& text, const std::vector<Sheet>& all, System system) {
+    const std::vector<Sheet> sheets = worded_for(system, all);
     const Selection selection(text, sheets, system);
     const Layout layout(selection, system);
     WorkbookGrid workbook;

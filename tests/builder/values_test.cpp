@@ -193,6 +193,21 @@ TEST_CASE("headings and paragraphs") {
     CHECK(cell_at(sheet, "A8").style == "CautionMark");
 }
 
+TEST_CASE("words and notes have a reading for each system of units") {
+    const std::string text =
+        "sheet Pit | P\ncaution From 1.2 m on // From 4 ft on\n"
+        "input a_b | Lap | l | 300 mm // 12 in | usual 0.1..1 m | At least 300 mm // At least 12 in\n";
+    const SheetGrid si = workbook_of({text}).sheets.front();
+    const SheetGrid us = workbook_of({text}, System::us).sheets.front();
+    CHECK(text_at(si, "B5") == "From 1.2 m on");
+    CHECK(text_at(us, "B5") == "From 4 ft on");
+    const auto kept = [](const SheetGrid& sheet) {
+        return text_at(sheet, helper(6, sheets::Helper::kept_note));
+    };
+    CHECK(kept(si) == "At least 300 mm");
+    CHECK(kept(us) == "At least 12 in");
+}
+
 TEST_CASE("a row is as high as its longest text asks for") {
     CHECK(lines_of_text("short", 4) == 1);
     CHECK(lines_of_text("", 4) == 1);
