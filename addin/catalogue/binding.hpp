@@ -14,9 +14,10 @@ namespace undercroft::addin {
 
 /// What counts as an argument left out.
 enum class Blank : std::uint8_t {
-    never,         ///< it is asked for
-    when_seen,     ///< what is seen to be blank; 0 is a number
-    when_no_text,  ///< 0 too, which Calc makes of a blank cell: only a text can be meant
+    never,            ///< it is asked for
+    when_seen,        ///< what is seen to be blank; 0 is a number
+    when_no_text,     ///< 0 too, which Calc makes of a blank cell: only a text can be meant
+    when_empty_text,  ///< an empty text alone: a range that is blank is to be filled
 };
 
 struct Binding {
@@ -54,6 +55,9 @@ struct Binding {
                 break;
             case Blank::when_no_text:
                 return holds_no_text(cell);
+            case Blank::when_empty_text:
+                if (std::holds_alternative<std::u16string_view>(cell)) return holds_nothing(cell);
+                break;
         }
         return std::holds_alternative<std::monostate>(cell);
     }

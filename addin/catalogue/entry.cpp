@@ -204,7 +204,9 @@ void Entry::insert_shaping(std::vector<Parameter>& parameters, const Binding& bi
 namespace {
 
 Blank blank_of(const Parameter& parameter) {
-    if (!parameter.optional || parameter.type.is_range()) return Blank::never;
+    if (!parameter.optional) return Blank::never;
+    if (parameter.type.is_range())
+        return Blank::when_empty_text;  // a blank range is a table yet to be filled
     switch (parameter.type.shape) {
         case Shape::choice:
         case Shape::words:

@@ -30,6 +30,7 @@ inline constexpr Range held_volume = Range{"5 m3", "20000 m3", "0 m3", "1e8 m3"}
 
 /// Units of one kind in a bed.
 inline constexpr Range units_of_kind{"1", "5000", "1", "1000000"};
+inline constexpr Range units_counted = units_of_kind.or_zero();
 /// Of a supplier's table: depth over the base of a unit, and what one unit holds below it.
 inline constexpr Range unit_depth = Range{"0.01 m", "3 m", "0.1 mm", "30 m"}.or_zero();
 inline constexpr Range unit_volume = Range{"0.005 m3", "12 m3", "0.001 L", "1000 m3"}.or_zero();

@@ -326,6 +326,8 @@ std::string enter_bed(const Reference<css::uno::XComponentContext>& context,
 
     Entries entries(job, bed.origin);
     for (const auto& [key, value] : bed.inputs) entries.plan(key, value);
+    if (entries.names().find("unit_volume_by").is())  // the options know units by their section alone
+        entries.plan("unit_volume_by", std::string("by its section"));
     entries.plan("site_layer_height", bed.base, layer_row(entries.names(), "base"));
     entries.plan("site_layer_height", bed.cover, layer_row(entries.names(), "cover"));
     const std::optional<sal_Int32> overflow = only_overflow(entries.names());

@@ -148,6 +148,17 @@ Length UnitBed::rise() const {
     return tallest;
 }
 
+UnitBed with_units(const Bed& bed, std::vector<UnitKind> units) {
+    UnitBed made{bed.length,       bed.width, bed.batter, bed.base_stone, zero, bed.porosity,
+                 std::move(units), {},        {},         bed.fall};
+    made.cover_stone = bed.top() - made.crown();
+    // A table in rounded inches may end a hair above a stone without cover.
+    if (is_at_most(made.crown(), bed.top())) made.cover_stone = std::max<Length>(made.cover_stone, zero);
+    require(made.cover_stone >= zero, "the units' table goes up to ", amount(made.rise()),
+            " over their base, above the top of the stone (", amount(bed.top() - bed.base_stone), ")");
+    return made;
+}
+
 Volume unit_bed_volume(Length depth, const UnitBed& bed) {
     require_bed(bed);
     require_not_negative("depth", depth);

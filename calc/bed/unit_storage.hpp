@@ -51,6 +51,11 @@ struct UnitBed {
     [[nodiscard]] Length top() const { return crown() + cover_stone; }
 };
 
+/// The bed of a section with units by their tables in place of that section, whose shape, span and length count
+/// no more. It stays as high: what the tallest table ends short of the section's rise is stone over the units.
+/// \throws Refused(domain) for a table that goes beyond the top of the stone.
+[[nodiscard]] UnitBed with_units(const Bed& bed, std::vector<UnitKind> units);
+
 /// Water held below `depth` above the base of the bed at its low end.
 ///
 /// V(d) = C(d) + H(d) + n (P(d) - C(d) - H(d) - X(d)): P the prism of the bed (prism.hpp), C the sum of

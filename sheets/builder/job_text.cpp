@@ -21,6 +21,20 @@ OtherJob beside(const OtherJob& other, const std::string& name) {
     return [other, folder](const std::string& named) { return other(folder + named); };
 }
 
+/// Puts what a taken text says into the job, as if it stood there. \throws TextMistake for a key that stands
+/// twice.
+void take(JobText&& taken, int line, JobText& job, std::set<std::string>& own) {
+    const auto put = [&](auto& from, auto& into) {
+        for (auto& [key, value] : from) {
+            if (!own.insert(key).second) throw TextMistake(line, "the key " + key + " stands twice");
+            into[key] = std::move(value);
+        }
+    };
+    put(taken.values, job.values);
+    put(taken.rows, job.rows);
+    job.confirmed.merge(taken.confirmed);
+}
+
 JobText read(std::string_view text, const OtherJob& other, int depth) {
     constexpr int deepest = 8;
     JobText job;
@@ -30,6 +44,11 @@ JobText read(std::string_view text, const OtherJob& other, int depth) {
             if (!own.empty()) throw TextMistake(line.number, "'like' must stand before the numbers");
             if (depth == deepest) throw TextMistake(line.number, "jobs are like each other in a circle");
             job = read(other(*name), beside(other, *name), depth + 1);
+            continue;
+        }
+        if (const auto name = after("take", line.text)) {
+            if (depth == deepest) throw TextMistake(line.number, "texts take each other in a circle");
+            take(read(other(*name), beside(other, *name), depth + 1), line.number, job, own);
             continue;
         }
         if (const auto key = after("show", line.text)) {
@@ -59,7 +78,7 @@ JobText read(std::string_view text, const OtherJob& other, int depth) {
         if (sign == std::string::npos)
             throw TextMistake(line.number,
                               "wanted: KEY = VALUE, KEY : A ; B, paste KEY TEXT, confirm KEY, show KEY, "
-                              "fails KEY or like JOB");
+                              "fails KEY, take TEXT or like JOB");
         const std::string key = trimmed(line.text.substr(0, sign));
         const std::string value = trimmed(line.text.substr(sign + 1));
         const bool first = own.insert(key).second;

@@ -19,10 +19,12 @@ struct JobText {
     std::set<std::string> confirmed;  ///< inputs that keep the template's value, looked at and found right
 };
 
-/// The text of another job, by the name after `like`, or of rows that are pasted.
+/// The text of another job, by the name after `like`, of a data sheet after `take`, or of rows that are
+/// pasted.
 using OtherJob = std::function<std::string(const std::string& name)>;
 
 /// A job that is `like` another starts from that one's numbers and results; its own come on top.
+/// The lines of a text that it takes, such as the data sheet of a unit, stand as if they were its own.
 /// \throws TextMistake that names the line.
 [[nodiscard]] JobText read_job(std::string_view text, const OtherJob& other);
 

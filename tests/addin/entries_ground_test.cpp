@@ -12,6 +12,12 @@ std::string units(const std::string& kinds, const std::string& rest) {
     return "UC.BED.UNITS(\"0.6 m\"; 10; 5; \"0H:1V\"; 0.2; 0.2; 0.4; " + kinds + rest + ")";
 }
 
+/// Ten units of 0.3 m3 and two of 0.2 m3 at 0.4 m, in place of an ellipse 0.8 m high.
+std::string tested(const std::string& name, const std::string& first, const std::string& rest) {
+    return "UC." + name + "(" + first + "; 10; 5; \"0H:1V\"; 0.2; 0.2; 0.4; \"ellipse\"; 1.2; 0.8; 10" +
+           rest + ")";
+}
+
 }  // namespace
 
 TEST_CASE("what no vehicle, ground or team does is answered by no number, but by the reason") {
@@ -86,6 +92,42 @@ TEST_CASE("kinds of units say how many they are, plastic and headers come whole"
                refuses_value("plastic mass and plastic density go together"));
     CHECK_THAT(refusal_of(units(kind, "; ; ; ; 2; 0.4")), refuses_value("header invert go together"));
     CHECK_THAT(refusal_of(units("{10;0;0|\"\";0.8;0.5|2;0.5;0.2}", "")), refuses_domain("two rows"));
+}
+
+TEST_CASE("a tested table goes before the section, and says what it lacks") {
+    const std::string table = "{0;0;0|0.4;0.3;0.2|0.8;0.5;0.3}";
+    const FormulaDesk desk;
+    const auto volume = [&](const std::string& rest) { return tested("BED.VOLUME", "\"0.6 m\"", rest); };
+    const double by_section = desk.number(volume(""));
+    CHECK(desk.number(volume("; ; ; ; {10|2}")) == by_section);
+    CHECK(desk.number(volume("; ; ; \"\"; {10|2}")) == by_section);
+    // math: 10 x 0.3 + 2 x 0.2 = 3.4 m3 in 0.4 of 30 m3 of stone.
+    CHECK(desk.number(volume("; ; ; " + table + "; {10|2}")) == Approx(3.4 + 0.4 * 26.6));
+    CHECK(desk.number(volume("; ; ; " + table + "; {12}")) == Approx(3.6 + 0.4 * 26.4));
+    CHECK(desk.number(volume("; ; ; " + table + "; {0|12}")) == Approx(2.4 + 0.4 * 27.6));
+    // A unit beside each quantity, and no unit of a kind whose column is blank.
+    CHECK(desk.number(volume(
+              "; ; ; {0;\"m\";0;\"m3\";\"\";\"m3\";\"\";\"m3\"|80;\"cm\";500;\"L\";\"\";\"m3\";\"\";\"m3\"}; "
+              "{10|0}")) == Approx(2.5 + 0.4 * 27.5));
+    CHECK(desk.number(tested("BED.DEPTH", "14.04", "; ; ; " + table + "; {10|2}")) == Approx(0.6));
+    // On a fall of 2 % the base rises by 0.2 m: 0.6 m is the mean of 0.6 m to 0.4 m deep, straight in
+    // between.
+    CHECK(desk.number(volume("; ; \"2 %\"; " + table + "; {10|2}")) ==
+          Approx((3.4 + 1.7) / 2 + 0.4 * (25 - (3.4 + 1.7) / 2)));
+    CHECK_THAT(refusal_of(volume("; ; ; " + table)), refuses_value("tested comes with numbers"));
+    CHECK_THAT(refusal_of(volume("; ; ; " + table + "; {10|2|1}")),
+               refuses_value("no volume of kind 3 at the depth of 0 m"));
+    CHECK_THAT(refusal_of(volume("; ; ; " + table + "; {1|1|1|1}")), refuses_value("at most three kinds"));
+    CHECK_THAT(refusal_of(volume("; ; ; " + table + "; {0|0}")), refuses_value("no unit of any kind"));
+    CHECK_THAT(refusal_of(volume("; ; ; " + table + "; {1.5}")), refuses_domain("number of units"));
+    CHECK_THAT(refusal_of(volume("; ; ; {\"\";\"m\";\"\";\"m3\";\"\";\"m3\";\"\";\"m3\"}; {10|2}")),
+               refuses_value("the table is blank"));
+    CHECK_THAT(refusal_of(volume("; ; ; {0;0;0|0.4;0.3;0.2|0.8;0.5;0.1}; {10|2}")),
+               refuses_domain("the table of kind 2 has volumes that fall: 0.1 m3 after 0.2 m3"));
+    CHECK_THAT(refusal_of(volume("; ; ; {0;0|0.8;0.5|0.4;0.5}; {10}")),
+               refuses_domain("has depths that do not rise: 0.4 m after 0.8 m"));
+    CHECK_THAT(refusal_of(volume("; ; ; {0;0|1.1;0.5}; {10}")), refuses_domain("above the top of the stone"));
+    CHECK_THAT(refusal_of(volume("; ; ; {0;0|0.8;500}; {10}")), refuses_domain("500 m3 is unusual"));
 }
 
 TEST_CASE("what one function gives the next takes") {

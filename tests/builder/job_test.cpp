@@ -15,6 +15,8 @@ JobText job_of(const std::string& text) {
     return read_job(text, [](const std::string& name) -> std::string {
         if (name == "base") return "a_b = 1 m\nt_t : 1 ; 2\nt_t : 3 ; 4\nshow a_b\nfails c_c\n";
         if (name == "circle") return "like circle\n";
+        if (name == "unit") return "# a unit\nc_c = 710 mm\nu_u : 0 ; 0\nu_u : 1 ; 2\nconfirm c_d\n";
+        if (name == "loop") return "take loop\n";
         if (name == "days") return "# a day a line\n0\n3.5\n12 ; 4\n";
         if (name == "far/job") return "like near\npaste u_u days\n";
         if (name == "far/near") return "a_b = 7 m\n";
@@ -48,6 +50,20 @@ TEST_CASE("a job like another starts from its numbers, and its own come on top")
     CHECK(job_of("like base\n").rows.at("t_t").size() == 2);
 }
 
+TEST_CASE("a data sheet that a job takes stands as if it were typed there") {
+    const JobText job = job_of("like base\ntake unit\na_b = 2 m\n");
+    CHECK(job.values.at("c_c") == "710 mm");
+    CHECK(job.values.at("a_b") == "2 m");
+    CHECK(job.rows.at("u_u") == std::vector<Words>{{"0", "0"}, {"1", "2"}});
+    CHECK(job.rows.at("t_t").size() == 2);
+    CHECK(job.confirmed == std::set<std::string>{"c_d"});
+    CHECK_THROWS_WITH(job_of("take unit\nc_c = 700 mm\n"), "line 2: the key c_c stands twice");
+    CHECK_THROWS_WITH(job_of("u_u : 3 ; 4\ntake unit\n"), "line 2: the key u_u stands twice");
+    CHECK_THROWS_WITH(job_of("take loop\n"), "line 1: texts take each other in a circle");
+    CHECK_THROWS_WITH(job_of("take nothing\n"), "there is no job nothing");
+    CHECK_THROWS_WITH(job_of("take unit\nlike base\n"), "line 2: 'like' must stand before the numbers");
+}
+
 TEST_CASE("rows are pasted from a text beside the job") {
     const JobText job = job_of("like base\npaste t_t days\npaste u_u days\n");
     CHECK(job.rows.at("t_t") == std::vector<Words>{{"0"}, {"3.5"}, {"12", "4"}});
@@ -65,10 +81,10 @@ TEST_CASE("what a job names lies beside it, wherever it is called from") {
 }
 
 TEST_CASE("mistakes in a job are told with their line") {
-    CHECK_THROWS_WITH(
-        job_of("a_b = 1\n\nb_c\n"),
-        "line 3: wanted: KEY = VALUE, KEY : A ; B, paste KEY TEXT, confirm KEY, show KEY, fails KEY or like "
-        "JOB");
+    CHECK_THROWS_WITH(job_of("a_b = 1\n\nb_c\n"),
+                      "line 3: wanted: KEY = VALUE, KEY : A ; B, paste KEY TEXT, confirm KEY, show KEY, "
+                      "fails KEY, take TEXT or like "
+                      "JOB");
     CHECK_THROWS_WITH(job_of("a_b = 1\na_b = 2\n"), "line 2: the key a_b stands twice");
     CHECK_THROWS_WITH(job_of("a_b = 1\nlike base\n"), "line 2: 'like' must stand before the numbers");
     CHECK_THROWS_WITH(job_of("like circle\n"), "line 1: jobs are like each other in a circle");

@@ -1,4 +1,5 @@
 // The look of the sheets: every style that is used is there, and looks as it must.
+#include <map>
 #include <regex>
 #include <set>
 
@@ -133,6 +134,35 @@ TEST_CASE("no formula of a template is longer than a checker can read") {
                 CAPTURE(workbook.name, sheet.name, cell_text(at.first, at.second), cell.text);
                 CHECK(cell.text.size() <= longest);
             }
+}
+
+TEST_CASE(
+    "every formula of a bed's storage follows how a unit counts, by its section or by its tested table") {
+    std::map<std::string, int> following;
+    for (const WorkbookGrid& workbook : templates())
+        for (const SheetGrid& sheet : workbook.sheets)
+            for (const auto& [at, cell] : sheet.cells) {
+                const bool of_a_job = workbook.name.starts_with("storage") ||
+                                      workbook.name.starts_with("whole-job") ||
+                                      workbook.name.starts_with("design");
+                if (!of_a_job || cell.type != SheetCell::Type::formula) continue;
+                if (cell.text.find("UC.BEDVOLUME(") == std::string::npos &&
+                    cell.text.find("UC.BEDDEPTH(") == std::string::npos &&
+                    cell.text.find("UC.STAGESTORAGE(") == std::string::npos)
+                    continue;
+                CAPTURE(workbook.name, sheet.name, cell_text(at.first, at.second), cell.text);
+                CHECK(cell.text.find("formation_fall; IF([") != std::string::npos);
+                CHECK(cell.text.find("=1; unit_table; \"\"); unit_kind_n)") != std::string::npos);
+                ++following[workbook.name];
+            }
+    // Full, provided, depth and stages; in the whole job what is kept, the next storm, the six halves and the
+    // stages of a smaller porosity too.
+    CHECK(following == std::map<std::string, int>{{"storage", 4},
+                                                  {"storage-us", 4},
+                                                  {"whole-job", 13},
+                                                  {"whole-job-us", 13},
+                                                  {"design", 13},
+                                                  {"design-us", 13}});
 }
 
 TEST_CASE("what is typed in may be changed while the sheet is protected, and nothing else") {

@@ -265,7 +265,7 @@ TEST_CASE("a bed is entered by the menu as by hand, says from where it comes, an
             bed[column] = open.options.value(std::string("try_bed_") + column, place);
         const std::string said = open.enter_at("try_bed_kind", place);
         INFO(said);
-        CHECK(said.find("21 inputs") != std::string::npos);
+        CHECK(said.find("22 inputs") != std::string::npos);
         CHECK(said.find("look at the gap") == std::string::npos);
         CHECK((said.find("across the space") != std::string::npos) == (bed["across"] == 1));
         CHECK((said.find("do not pass") != std::string::npos) == (bed["check"] > 0));

@@ -116,7 +116,7 @@ TEST_CASE("a check that must fail fails, and says what it compared") {
     CHECK(document.named("cover_stone_deep")->getValue() == 0);
     CHECK(sheets::shown(document.named("cover_stone_deep")) == "FAIL");
     CHECK(document.named("storage_open")->getValue() == open_before + 1);
-    CHECK_THAT(sheets::shown(document.cell("Storage", "A3")), Catch::Contains("1 of 6 checks fail"));
+    CHECK_THAT(sheets::shown(document.cell("Storage", "A3")), Catch::Contains("1 of 8 checks fail"));
     const css::uno::Reference<css::sheet::XCellAddressable> check(document.named("cover_stone_deep"),
                                                                   css::uno::UNO_QUERY_THROW);
     const auto note = document.sheet("Storage")->getCellByPosition(check->getCellAddress().Column + 2,

@@ -74,6 +74,27 @@ TEST_CASE("the table of stages is that of the ideal section") {
     }
 }
 
+TEST_CASE("a bed of a section takes units by their tables in its place, and stays as high") {
+    const std::vector<UnitKind> units = car_park_units(0.005, 2000).units;
+    const UnitBed made = with_units(ideal(0.005), units);
+    CHECK_THAT(made.top(), is_near(ideal().top()));
+    CHECK_THAT(made.cover_stone, is_near(m(0.16)));
+    for (double depth = 0.01; depth < 1.14; depth += 0.053)
+        CHECK_THAT(unit_bed_volume(m(depth), made), is_near(bed_volume(m(depth), ideal(0.005)), 1e-6));
+    // Units 0.05 m lower than the rise: as much more stone over them, and the same top.
+    UnitTable lower = table_of({Shape::ellipse, m(1.2), m(0.7)}, 2.17, 70);
+    const UnitBed low = with_units(ideal(), {{count(144), lower}});
+    CHECK_THAT(low.cover_stone, is_near(m(0.21)));
+    CHECK_THAT(low.top(), is_near(m(1.14)));
+    // Units that stand in the cover stone are there; above it they are not.
+    lower.back() = {m(0.9), std::get<1>(lower.back())};
+    CHECK_THAT(with_units(ideal(), {{count(144), lower}}).cover_stone, is_near(m(0.01)));
+    lower.back() = {m(0.92), std::get<1>(lower.back())};
+    CHECK_THROWS_MATCHES(
+        with_units(ideal(), {{count(144), lower}}), Refused,
+        refuses_domain("goes up to 0.92 m over their base, above the top of the stone (0.91 m)"));
+}
+
 TEST_CASE("kinds of different height, a header and the plastic, by hand") {
     // math: 10 x 5 m in vertical walls, base stone 0.2, cover 0.2, porosity 0.4. Ten units of 0.5 m3 and 0.8
     // m, two of 0.3 m3 and 0.6 m: 5.6 m3; 95 kg of plastic at 950 kg/m3: 0.1 m3; a header of 0.4 m3.
