@@ -16,6 +16,13 @@ void fill_table_head(CellWriter& writer, const Row& row, int at) {
     for (const Column& c : *columns_of(row)) {
         const bool words = !c.is_pair(writer.system()) && c.is_typed() && c.format != Column::Format::share &&
                            !row.is<rows::Table>();
+        if (c.title.starts_with("=")) {
+            const std::string computed =
+                writer.stored(row.line, trimmed(std::string_view(c.title).substr(1)));
+            writer.put_formula(at + 1, column, "BarsHead", computed).columns = c.span;
+            column += c.span;
+            continue;
+        }
         writer.put_text(at + 1, column, words ? "TableHeadLeft" : "TableHead", c.title).columns = c.span;
         lines = std::max(lines, lines_of_text(c.title, c.span, small_character_cm));
         column += c.span;
