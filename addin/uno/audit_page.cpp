@@ -109,8 +109,6 @@ void AuditPage::verdict(const std::string& text, sal_Int32 colour) {
 void AuditPage::section(const std::string& text, bool on_new_page) {
     if (on_new_page || !has_room(2 * row_height + section_height + rows_kept_together * row_height))
         start_page();
-    else
-        add({}, row_height);
     add({{0, text}}, section_height);
     dress({0, 0, shown_columns - 1, look::head, true, look::paper, section_size});
 }
