@@ -14,4 +14,4 @@ sleep 1
 mkdir -p sheets/pictures
 run_in_calc env DISPLAY=$screen SAL_USE_VCLPLUGIN=gen build/sheets/take_pictures build/extensions \
   build/demo/car-park/whole-job.ods sheets/pictures \
-  dashboard="Job!A15@90" inputs="Site!G10@90" section="Job!A127@90" storm="Flow!A171@90" checks="Ground!A36@90" audit="Audit!A1@80" menu=menu
+  dashboard="Job!A15@90" inputs="Site!G10@90" section="Job!A131@90" storm="Flow!A171@90" checks="Ground!A36@90" audit="Audit!A1@80" menu=menu

@@ -119,8 +119,6 @@ std::size_t AuditPage::rows_of_section() const {
 void AuditPage::section(const std::string& text) {
     if (starts_page())
         start_page();
-    else
-        add({}, row_height);
     add({{0, text}}, section_height);
     dress({0, 0, shown_columns - 1, look::head, true, look::paper, section_size});
 }

@@ -12,8 +12,8 @@
 namespace undercroft::addin {
 
 /// In 0.01 mm.
-inline constexpr sal_Int32 row_height = 330;
-inline constexpr sal_Int32 section_height = 520;
+inline constexpr sal_Int32 row_height = 325;
+inline constexpr sal_Int32 section_height = 430;
 inline constexpr sal_Int32 title_height = 800;
 
 class AuditPaper {

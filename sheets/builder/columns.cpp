@@ -47,12 +47,13 @@ Column::Format format_in(const Line& line, const std::string& text) {
     static const std::map<std::string, Format> formats = {
         {"entry", Format::entry}, {"number", Format::number},   {"share", Format::share},
         {"text", Format::text},   {"verdict", Format::verdict}, {"shown", Format::shown},
-        {"plain", Format::plain}, {"place", Format::place}};
+        {"plain", Format::plain}, {"place", Format::place},     {"date", Format::date},
+        {"bar", Format::bar}};
     const auto found = formats.find(text);
     if (found == formats.end())
         throw TextMistake(line.number, "'" + text +
                                            "' is no format: entry, number, share, text, verdict, shown, "
-                                           "plain or place");
+                                           "plain, place, date or bar");
     return found->second;
 }
 

@@ -25,6 +25,8 @@ struct Column {
         shown,     ///< the verdict of a check that stands elsewhere
         plain,     ///< a computed number with all its digits
         place,     ///< a computed coordinate or level, to the thousandth
+        date,      ///< a day of the calendar, typed in or computed
+        bar,       ///< a computed text of signs of one width, which line up from item to item
     };
     std::string title;
     int span = 1;         ///< columns of the sheet that it takes

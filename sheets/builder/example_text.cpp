@@ -11,7 +11,7 @@ namespace {
 
 using Kind = ExampleLine::Kind;
 
-const std::map<std::string, Kind>& kinds() {
+const std::map<std::string, Kind>& line_kinds() {
     static const std::map<std::string, Kind> known = {
         {"head", Kind::head}, {"units", Kind::units}, {"row", Kind::row},    {"fill", Kind::fill},
         {"note", Kind::note}, {"blank", Kind::blank}, {"chart", Kind::chart}};
@@ -21,8 +21,8 @@ const std::map<std::string, Kind>& kinds() {
 ExampleLine read_line(const Line& line) {
     std::string rest = line.text;
     const std::string word = take_word(rest);
-    const auto kind = kinds().find(word);
-    if (kind == kinds().end()) throw TextMistake(line.number, "'" + word + "' is no line of an example");
+    const auto kind = line_kinds().find(word);
+    if (kind == line_kinds().end()) throw TextMistake(line.number, "'" + word + "' is no line of an example");
     ExampleLine made;
     made.line = line.number;
     made.kind = kind->second;

@@ -1,6 +1,7 @@
 // Lists: items with columns of their own, typed in or computed.
 #include <algorithm>
 
+#include "sheets/builder/dates.hpp"
 #include "sheets/builder/entries.hpp"
 #include "sheets/builder/fill.hpp"
 #include "sheets/builder/lines.hpp"
@@ -50,6 +51,10 @@ const char* style_of_computed(Column::Format format) {
             return "NumberPlain";
         case Column::Format::place:
             return "NumberPlace";
+        case Column::Format::date:
+            return "NumberDay";
+        case Column::Format::bar:
+            return "Bars";
         default:
             return "Number";
     }
@@ -134,6 +139,16 @@ void fill_typed_number(CellWriter& writer, const Spot& spot, const std::string& 
     want_number(writer, cell);
 }
 
+/// A text is no day to the functions that count days, and would be passed over.
+void fill_typed_day(CellWriter& writer, const Spot& spot, const std::string& text) {
+    const std::optional<double> day = day_in(text);
+    if (!day && text != "-") writer.mistake(spot.line, "'" + text + "' is no day, such as 2026-11-25");
+    SheetCell& cell = day ? writer.put_number(spot.at, spot.first, "DayEntry", *day)
+                          : writer.put(spot.at, spot.first, "DayEntry");
+    cell.columns = spot.column.span;
+    cell.validation = writer.add_validation({.wants = Validation::Wants::day});
+}
+
 void fill_typed_text(CellWriter& writer, const Spot& spot, const std::string& text) {
     const bool picks = !spot.column.options.empty();
     const bool entry = picks || spot.column.format == Column::Format::entry;
@@ -149,6 +164,7 @@ void fill_typed(CellWriter& writer, const Spot& spot, const std::string& text) {
     if (spot.is_pair()) return fill_typed_pair(writer, spot, text);
     if (spot.column.format == Column::Format::share) return fill_typed_share(writer, spot, text);
     if (spot.column.format == Column::Format::number) return fill_typed_number(writer, spot, text);
+    if (spot.column.format == Column::Format::date) return fill_typed_day(writer, spot, text);
     fill_typed_text(writer, spot, text);
 }
 
@@ -189,7 +205,8 @@ void fill_item(CellWriter& writer, const rows::List& list, const rows::Item& ite
             fill_computed(writer, spot, trimmed(std::string_view(text).substr(1)), words);
             if (!number_in(trimmed(std::string_view(text).substr(1)))) {
                 computed.push_back(column);
-                if (c.format == Column::Format::text) words_computed.push_back(column);
+                if (c.format == Column::Format::text || c.format == Column::Format::bar)
+                    words_computed.push_back(column);
             }
         } else {
             fill_typed(writer, spot, text);

@@ -29,6 +29,13 @@ void fill_table_head(CellWriter& writer, const Row& row, int at) {
     int column = description_column;
     int lines = 1;
     for (const Column& c : *columns_of(row)) {
+        if (c.title.starts_with("=")) {
+            const std::string computed =
+                writer.stored(row.line, trimmed(std::string_view(c.title).substr(1)));
+            writer.put_formula(at + 1, column, "BarsHead", computed).columns = c.span;
+            column += c.span;
+            continue;
+        }
         writer.put_text(at + 1, column, head_style(writer, row, c), c.title).columns = c.span;
         lines = std::max(lines, lines_of_text(c.title, c.span, small_pt));
         column += c.span;

@@ -114,8 +114,9 @@ void fill_choice(CellWriter& writer, const Row& row, const rows::Choice& choice,
 
 void fill_words(CellWriter& writer, const Row& row, const rows::Words& words, int at) {
     writer.put_common(row, at, true);
-    writer.put_formula(at, value_column, "Words", writer.stored(row.line, words.formula.in(writer.system())))
-        .columns = 2;
+    SheetCell& cell = writer.put_formula(at, value_column, words.is_day ? "NumberDay" : "Words",
+                                         writer.stored(row.line, words.formula.in(writer.system())));
+    if (!words.is_day) cell.columns = 2;
 }
 
 void fill_result(CellWriter& writer, const Row& row, const rows::Result& result, int at) {

@@ -74,6 +74,10 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
             set(made, "table:condition", "of:cell-content-is-decimal-number()" + between);
             set(made, "table:allow-empty-cell", "true");
         }
+        if (validation.wants == Validation::Wants::day) {
+            set(made, "table:condition", "of:cell-content-is-date() and cell-content()>=1");
+            set(made, "table:allow-empty-cell", "true");
+        }
         set(made, "table:base-cell-address",
             validation.base.empty() ? workbook.sheets.front().name + ".A1" : validation.base);
         if (!validation.help.empty()) {
@@ -85,6 +89,7 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
         if (validation.wants != Validation::Wants::anything) {
             const bool unit = validation.wants == Validation::Wants::unit;
             const bool choice = validation.wants == Validation::Wants::choice;
+            const bool day = validation.wants == Validation::Wants::day;
             xml_node error = made.append_child("table:error-message");
             set(error, "table:message-type", unit ? "warning" : "stop");
             set(error, "table:display", "true");
@@ -92,6 +97,7 @@ void write_validations(xml_node spreadsheet, const WorkbookGrid& workbook) {
                 unit ? "This is not in the list. Another unit of the same kind is fine; anything else gives "
                        "an error."
                 : choice                   ? "One of the list is wanted."
+                : day                      ? "A day of the calendar is wanted: 2026-11-25."
                 : validation.least.empty() ? "A number is wanted; its unit stands in a cell of its own."
                 : validation.wanted.empty()
                     ? "A number of " + validation.least +

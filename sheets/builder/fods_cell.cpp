@@ -68,7 +68,7 @@ void write_cell(xml_node row, const SheetCell& cell) {
             break;
         case SheetCell::Type::number:
             set(made, "office:value-type", "float");
-            set(made, "office:value", exact_text(cell.number));
+            set(made, "office:value", exact_text(cell.number));  // of a day too: its style shows it as one
             break;
         case SheetCell::Type::text:
             set(made, "office:value-type", "string");

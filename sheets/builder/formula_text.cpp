@@ -1,6 +1,8 @@
 #include "sheets/builder/formula_text.hpp"
 
+#include <algorithm>
 #include <boost/algorithm/string/replace.hpp>
+#include <iterator>
 #include <stdexcept>
 
 namespace undercroft::sheets {
@@ -57,8 +59,13 @@ void parts(std::string_view formula, const OnOther& on_other, const OnWord& on_w
     }
 }
 
-/// "UC.PIT.VOLUME" to "UNDERCROFT.UC.PITVOLUME": as files store it.
+/// "UC.PIT.VOLUME" to "UNDERCROFT.UC.PITVOLUME", and a function of Calc that OpenFormula does not have to
+/// "COM.MICROSOFT.WORKDAY.INTL": as files store it.
 std::string stored_name(const std::string& word) {
+    static constexpr std::string_view beside_open_formula[] = {"WORKDAY.INTL", "NETWORKDAYS.INTL", "CONCAT"};
+    if (std::find(std::begin(beside_open_formula), std::end(beside_open_formula), word) !=
+        std::end(beside_open_formula))
+        return "COM.MICROSOFT." + word;
     if (!word.starts_with("UC.")) return word;
     std::string stored = "UNDERCROFT.UC.";
     for (const char c : word.substr(3))

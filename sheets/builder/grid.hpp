@@ -32,7 +32,7 @@ struct Validation {
     std::vector<std::string> choices = {};  ///< empty: anything
     std::string help_title = {};
     std::string help = {};
-    enum class Wants { anything, unit, choice, number };
+    enum class Wants { anything, unit, choice, number, day };
     Wants wants = Wants::anything;
     std::string least = "0";  ///< of a number, or a cell that holds it; empty: any number
     std::string most = {};    ///< the same; empty: there is none

@@ -36,6 +36,17 @@ void word_format(xml_node styles, const char* name, const char* word) {
     style.append_child("number:text").text().set(word);
 }
 
+/// 2026-11-25, the same in every country.
+void day_format(xml_node styles) {
+    xml_node style = styles.append_child("number:date-style");
+    set(style, "style:name", "Day");
+    set(style.append_child("number:year"), "number:style", "long");
+    style.append_child("number:text").text().set("-");
+    set(style.append_child("number:month"), "number:style", "long");
+    style.append_child("number:text").text().set("-");
+    set(style.append_child("number:day"), "number:style", "long");
+}
+
 }  // namespace
 
 void add_number_formats(xml_node styles) {
@@ -51,6 +62,7 @@ void add_number_formats(xml_node styles) {
     number_format(styles, "Whole", 0, false);
     // Another code than that of SensibleP0: Calc drops a volatile format, and with it one that is the same.
     space_thousands(number_format(styles, "Thousandths", 3, false));
+    day_format(styles);
     xml_node percent = styles.append_child("number:percentage-style");
     set(percent, "style:name", "Percent");
     xml_node number = percent.append_child("number:number");

@@ -51,6 +51,10 @@ RowKind words(const Fields& fields) {
     return rows::Words{fields.formula(3)};
 }
 
+RowKind day(const Fields& fields) {
+    return rows::Words{fields.formula(3), true};
+}
+
 /// Takes off the end of a text from this word on. \return what stands behind the word.
 std::string take_end(std::string& text, const std::string& word) {
     const std::size_t at = text.find(" " + word + " ");
@@ -116,6 +120,7 @@ constexpr Form forms[] = {
      true},
     {"result KEY | DESCRIPTION | SYMBOL | UNIT | FORMULA | NOTE", 5, 6, true, true, result},
     {"words KEY | DESCRIPTION | SYMBOL | FORMULA | NOTE", 4, 5, true, true, words},
+    {"day KEY | DESCRIPTION | SYMBOL | FORMULA | NOTE", 4, 5, true, true, day},
     {"check KEY | DESCRIPTION | A >= B or A <= B or = FORMULA shows A >= B says WORDS | NOTE", 3, 4, false,
      true, check},
     {"table KEY | TITLE | ROWS | COLUMN; COLUMN | FORMULA | NOTE", 5, 6, false, true, read_table},

@@ -59,9 +59,10 @@ struct Result {
     DualText formula;
 };
 
-/// A text, computed.
+/// A text or a day of the calendar, computed.
 struct Words {
     DualText formula;
+    bool is_day = false;
 };
 
 /// What must hold between two keys: the one at hand, and the limit on the right.
@@ -147,9 +148,9 @@ struct Picture {
 }  // namespace rows
 
 using RowKind =
-    std::variant<rows::Section, rows::Remark, rows::Caution, rows::Unprinted, rows::Summary,
-                 rows::Dashboard, rows::Input, rows::Text, rows::Choice, rows::Given, rows::Result,
-                 rows::Words, rows::Check, rows::Table, rows::Grid, rows::List, rows::Chart, rows::Picture>;
+    std::variant<rows::Section, rows::Remark, rows::Caution, rows::Unprinted, rows::Summary, rows::Dashboard,
+                 rows::Input, rows::Text, rows::Choice, rows::Given, rows::Result, rows::Words, rows::Check,
+                 rows::Table, rows::Grid, rows::List, rows::Chart, rows::Picture>;
 
 /// A row of a sheet; what it does not have is empty.
 struct Row {

@@ -23,6 +23,7 @@ constexpr const char* fail_ground = "#f6cfc9";
 constexpr const char* fail_ink = "#7d1410";
 constexpr const char* amber_ground = "#ffd990";
 constexpr const char* amber_ink = "#6b4200";
+constexpr const char* one_width = "Liberation Mono";
 
 struct Look {
     const char* name;
@@ -38,6 +39,7 @@ struct Look {
     bool entry = false;  ///< may be changed while the sheet is protected
     const char* edge = nullptr;
     const char* bottom = nullptr;
+    const char* font = nullptr;
 };
 
 void add_look(xml_node styles, const Look& look) {
@@ -62,6 +64,10 @@ void add_look(xml_node styles, const Look& look) {
     xml_node text = style.append_child("style:text-properties");
     if (look.colour != nullptr) set(text, "fo:color", look.colour);
     if (look.size != nullptr) set(text, "fo:font-size", look.size);
+    if (look.font != nullptr) {
+        set(text, "style:font-name", look.font);
+        set(text, "fo:font-family", std::string("'") + look.font + "', 'Courier New', monospace");
+    }
     if (look.bold) set(text, "fo:font-weight", "bold");
     if (look.italic) set(text, "fo:font-style", "italic");
 }
@@ -114,6 +120,13 @@ void add_cell_styles(xml_node styles) {
                               .ground = sand,
                               .entry = true,
                               .edge = sand_edge};
+    const Look day_entry = {.name = "DayEntry",
+                            .parent = "Entry",
+                            .format = "Day",
+                            .align = "end",
+                            .ground = sand,
+                            .entry = true,
+                            .edge = sand_edge};
     const Look mark = {.name = "Mark",
                        .parent = "Default",
                        .align = "center",
@@ -179,6 +192,22 @@ void add_cell_styles(xml_node styles) {
         {.name = "NumberShare", .parent = "Number", .format = "OneDecimal", .align = "end", .bottom = hair},
         {.name = "NumberPlain", .parent = "Default", .align = "end", .bottom = hair},
         {.name = "NumberPlace", .parent = "Number", .format = "Thousandths", .align = "end", .bottom = hair},
+        {.name = "NumberDay", .parent = "Default", .format = "Day", .align = "end", .bottom = hair},
+        {.name = "Bars",
+         .parent = "Default",
+         .align = "start",
+         .colour = slate,
+         .size = "6.5pt",
+         .bottom = hair,
+         .font = one_width},
+        {.name = "BarsHead",
+         .parent = "Default",
+         .align = "start",
+         .ground = mist,
+         .colour = slate,
+         .size = "6.5pt",
+         .bold = true,
+         .font = one_width},
         {.name = "Link",
          .parent = "Number",
          .format = "Sensible",
@@ -204,6 +233,7 @@ void add_cell_styles(xml_node styles) {
         share_entry,
         wrong(share_entry, "ShareEntryWrong"),
         unusual(share_entry, "ShareEntryUnusual"),
+        day_entry,
         text_entry,
         wrong(text_entry, "TextEntryWrong"),
         unusual(text_entry, "TextEntryUnusual"),

@@ -8,7 +8,9 @@ std::optional<TypedRange> typed_range(const Row& row, const std::string& key) {
     TypedRange range;
     range.first_row = in_list ? 0 : 1;
     const auto add = [&](const Column& column, int at) {
-        if (column.is_typed()) range.fields.push_back({at, in_list && !column.unit.si.empty()});
+        if (column.is_typed())
+            range.fields.push_back(
+                {at, in_list && !column.unit.si.empty(), column.format == Column::Format::date});
     };
     const std::vector<Column>& columns = *columns_of(row);
     if (row.key == key) {

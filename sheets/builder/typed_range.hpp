@@ -14,6 +14,7 @@ namespace undercroft::sheets {
 struct TypedField {
     int column = 0;        ///< in the range
     bool is_pair = false;  ///< its unit stands beside it
+    bool is_day = false;   ///< a day of the calendar
 };
 
 struct TypedRange {

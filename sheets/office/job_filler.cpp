@@ -11,6 +11,7 @@
 #include <optional>
 #include <stdexcept>
 
+#include "sheets/builder/dates.hpp"
 #include "sheets/builder/layout.hpp"
 #include "sheets/builder/numbers.hpp"
 
@@ -128,8 +129,11 @@ void JobFiller::fill_cell(const Reference<css::table::XCellRange>& range, sal_In
     if (text == "=") return;
     const Cell cell = range->getCellByPosition(field.column, row);
     const std::optional<NumberAndUnit> quantity = leading_number(text);
+    const std::optional<double> day = field.is_day ? day_in(text) : std::nullopt;
     if (text == "-") {
         put_blank(cell);
+    } else if (day) {
+        put_number(cell, *day);
     } else if (quantity && (field.is_pair || quantity->unit.empty())) {
         put_number(cell, quantity->number);
         if (!quantity->unit.empty())

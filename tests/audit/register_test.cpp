@@ -150,6 +150,24 @@ TEST_CASE("the column of a table is one line, and what is unlike its others a se
     CHECK(table(600).inputs.size() == 2);
 }
 
+TEST_CASE("a list of dates is one line, days that stand alone are lines of their own") {
+    const auto holidays = [](int many) {
+        BookMaker maker;
+        maker.sheet("Days").put("A1", "Day off").put("B1", "Date");
+        for (int row = 2; row < 2 + many; ++row) {
+            const std::string at = std::to_string(row);
+            maker.put("A" + at, "Holiday").put("B" + at, 46300.0 + row);
+            maker.shown_as("B" + at, {.shown_as = audit::ShownAs::date});
+        }
+        maker.put("A9", "Ends").formula("B9", "=NETWORKDAYS(B2;B3;B2:B7)", 1.0);
+        return audited(maker);
+    };
+    const Report list = holidays(6);
+    REQUIRE(list.inputs.size() == 1);
+    CHECK(list.inputs[0].cells == "Days.B2:B7");
+    CHECK(holidays(2).inputs.size() == 2);
+}
+
 TEST_CASE("an input that is another one since it was signed says what it was") {
     const audit::Book book = bed_inputs().made();
     audit::SignedState state;

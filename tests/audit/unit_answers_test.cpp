@@ -23,6 +23,9 @@ BookMaker many_kinds() {
     maker.put("A14", "Lost").formula("C14", "=1/0", Error{532}).put("A15", "Later").put("D15", "m");
     maker.row(16, "Price", 85, "AUD").row(17, "Soil", 18, "kN/m3").row(18, "Flow", 20, "L/s");
     maker.row(19, "Time", 10, "min").row(20, "Odd", 3, "metre-ish");
+    maker.put("A21", "Starts").put("C21", 46328.0).put("A22", "Ends").put("C22", 46378.0);
+    for (const char* day : {"C21", "C22"}) maker.shown_as(day, {.shown_as = audit::ShownAs::date});
+    maker.row(23, "Lead", 3, "wk").row(24, "Takes", 5, "d");
     maker.put("G1", "Stage").put("H1", "Volume").put("I1", "Note").put("G2", "m").put("H2", "m3");
     maker.put("L1", "Stage").put("M1", "Flow").put("L2", "m").put("M2", "L/s");
     for (int row = 3; row <= 5; ++row) {

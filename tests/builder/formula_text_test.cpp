@@ -33,6 +33,14 @@ TEST_CASE("names of functions are written as files hold them, keys and @ as what
     CHECK(stored("").empty());
 }
 
+TEST_CASE(
+    "functions of Calc that OpenFormula does not have are written with the prefix that files give them") {
+    CHECK(stored("WORKDAY.INTL(1; 2; \"0000011\")") == "COM.MICROSOFT.WORKDAY.INTL(1; 2; \"0000011\")");
+    CHECK(stored("NETWORKDAYS.INTL(1; 2)+NETWORKDAYS(1; 2)") ==
+          "COM.MICROSOFT.NETWORKDAYS.INTL(1; 2)+NETWORKDAYS(1; 2)");
+    CHECK(stored("CONCAT(1; 2)&CONCATENATE(1; 2)") == "COM.MICROSOFT.CONCAT(1; 2)&CONCATENATE(1; 2)");
+}
+
 TEST_CASE("a number with an exponent is no key, a key that begins like one is") {
     CHECK(stored("4.1e-5*2E3+1e+2") == "4.1e-5*2E3+1e+2");
     CHECK(stored("2*e_1") == "2*e_1");

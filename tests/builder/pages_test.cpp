@@ -3,6 +3,7 @@
 
 #include <numeric>
 
+#include "sheets/builder/files.hpp"
 #include "tests/builder/made.hpp"
 
 namespace undercroft::tests {
@@ -122,6 +123,21 @@ TEST_CASE("what is printed of each page fits it, on either paper, upright and wi
                 from = to - grid.head_rows;
             }
         }
+}
+
+TEST_CASE("the sequence stands on one page of either paper") {
+    const std::filesystem::path folder = std::filesystem::path(PROJECT_FOLDER) / "sheets" / "text";
+    const std::vector<Sheet> sheets = read_sheets(folder);
+    int seen = 0;
+    for (const WorkbookText& workbook : read_workbooks_of(folder))
+        for (const System system : {System::si, System::us})
+            for (const SheetGrid& sheet : compose(workbook, sheets, system).sheets)
+                if (sheet.name == "Sequence") {
+                    CAPTURE(sheet.name, system == System::us);
+                    CHECK(sheet.page_breaks.empty());
+                    ++seen;
+                }
+    CHECK(seen == 2);
 }
 
 }  // namespace undercroft::tests

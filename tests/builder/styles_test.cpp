@@ -167,7 +167,8 @@ TEST_CASE(
 
 TEST_CASE("what is typed in may be changed while the sheet is protected, and nothing else") {
     const xml_document document = parsed(workbook_of({"sheet Pit | P\nremark R\n"}));
-    std::set<std::string> typed = {"UnitEntry", "UnitResult", "GridUnit", "GridText", "Mark", "MarkWanted"};
+    std::set<std::string> typed = {"UnitEntry", "UnitResult", "GridUnit", "GridText",
+                                   "Mark",      "MarkWanted", "DayEntry"};
     for (const char* entry : {"Entry", "TextEntry", "GridEntry", "ShareEntry"})
         for (const char* look : {"", "Wrong", "Unusual"}) typed.insert(std::string(entry) + look);
     const auto styles =

@@ -9,7 +9,8 @@ using Words = std::vector<std::string>;
 
 TEST_CASE("a table is one array formula over its units and values") {
     const SheetGrid sheet = sheet_of(
-        "input a_b | A | | 1 m\ntable t_t | Stage | 3 | depth; total; area, format plain | UC.STAGE.T(a_b; @) | A note");
+        "input a_b | A | | 1 m\ntable t_t | Stage | 3 | depth; total; area, format plain | UC.STAGE.T(a_b; "
+        "@) | A note");
     CHECK(text_at(sheet, "A6") == "Pi2");
     CHECK(text_at(sheet, "B6") == "Stage");
     CHECK(cell_at(sheet, "B6").style == "TableTitle");
@@ -71,6 +72,38 @@ TEST_CASE("a grid has units above, numbers and words below, all of them typed in
 
 namespace {
 const std::string source = "input a_b | A | | 1 m\nresult r_r | R | | m | UC.R(a_b; @)\ntext t_t | T | | x\n";
+}
+
+TEST_CASE("a list's days are typed as days, and computed ones look like them") {
+    const WorkbookGrid workbook =
+        workbook_of({"sheet Pit | P\nlist l_l | Days | What, format entry; Day, format date, as day; Next, "
+                     "format date, as "
+                     "next := @day+1; Text; Bars, format bar := REPT(\"x\"; @next)\n"
+                     ": Christmas ; 2026-12-25 ; x\n: - ; - ; -\n"});
+    const SheetGrid& sheet = workbook.sheets[0];
+    CHECK(cell_at(sheet, "C7").type == Type::number);
+    CHECK(cell_at(sheet, "C7").number == 46381);
+    CHECK(cell_at(sheet, "C7").style == "DayEntry");
+    CHECK(validation_at(workbook, sheet, "C7").wants == Wants::day);
+    CHECK(cell_at(sheet, "C8").type == Type::blank);
+    CHECK(cell_at(sheet, "C8").style == "DayEntry");
+    CHECK(formula_at(sheet, "D7") == "[.C7]+1");
+    CHECK(cell_at(sheet, "D7").style == "NumberDay");
+    CHECK(formula_at(sheet, "F7") == "REPT(\"x\"; [.D7])");
+    CHECK(cell_at(sheet, "F7").style == "Bars");
+    CHECK_THAT(mistake_of({"sheet Pit | P\nlist l_l | D | Day, format date; T\n: 2026-02-30 ; x\n"}),
+               Catch::Contains("'2026-02-30' is no day"));
+}
+
+TEST_CASE("the head of a column is computed where its title is a formula") {
+    const SheetGrid sheet = sheet_of(
+        "words w_w | W | | \"a\"&\"b\"\nlist l_l | T | A; =w_w.value, span 3, format bar := REPT(\"x\"; 2); "
+        "B\n: 1 ; "
+        "2\n");
+    CHECK(formula_at(sheet, "C7") == "[.G5]");
+    CHECK(cell_at(sheet, "C7").style == "BarsHead");
+    CHECK(cell_at(sheet, "C7").columns == 3);
+    CHECK(text_at(sheet, "F7") == "B");
 }
 
 TEST_CASE("a list's typed cells: wording, entries, quantities, shares, numbers and choices") {

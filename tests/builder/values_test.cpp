@@ -8,6 +8,14 @@ using namespace sheets;
 using Wants = Validation::Wants;
 using Words = std::vector<std::string>;
 
+TEST_CASE("a computed day is a formula in one cell that looks like a day") {
+    const SheetGrid sheet = sheet_of("day d_d | Starts | | DATE(2026; 11; 25) | As agreed");
+    CHECK(formula_at(sheet, "G5") == "DATE(2026; 11; 25)");
+    CHECK(cell_at(sheet, "G5").style == "NumberDay");
+    CHECK(cell_at(sheet, "G5").columns == 1);
+    CHECK(text_at(sheet, "I5") == "As agreed");
+}
+
 TEST_CASE("every row begins with a reference, a description, a symbol and a note") {
     const SheetGrid sheet =
         sheet_of("input a_b | Depth | d | 1.5 m | Survey\nremark R\ninput b_c | Width | | 2 m");

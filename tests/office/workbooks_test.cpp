@@ -211,7 +211,7 @@ TEST_CASE("a workbook without the sheets that a job does not need says what the 
     const std::string folder = std::string(JOBS_FOLDER) + "/field-infiltration/";
     const sheets::Document whole = the_office().open_copy(folder + "whole-job.ods");
     const sheets::Document design = the_office().open_copy(folder + "design.ods");
-    CHECK(design.sheet_names().size() + 4 == whole.sheet_names().size());
+    CHECK(design.sheet_names().size() + 5 == whole.sheet_names().size());
     const auto names = [](const sheets::Document& document) {
         const css::uno::Reference<css::container::XNameAccess> all(
             css::uno::Reference<css::beans::XPropertySet>(document.model(), css::uno::UNO_QUERY_THROW)

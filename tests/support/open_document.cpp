@@ -7,6 +7,7 @@
 #include <map>
 #include <memory>
 #include <pugixml.hpp>
+#include <set>
 #include <stdexcept>
 
 #include "addin/formula/formula.hpp"
@@ -66,10 +67,15 @@ int error_code(const std::string& shown) {
 class Styles {
 public:
     void add(const pugi::xml_node& styles, bool automatic) {
+        std::set<std::string> dates;
+        for (const pugi::xml_node& date : styles.children("number:date-style"))
+            dates.insert(attribute(date, "style:name"));
         for (const pugi::xml_node& style : styles.children("style:style")) {
             Style made;
             made.parent = attribute(style, "style:parent-style-name");
             made.automatic = automatic;
+            made.data = attribute(style, "style:data-style-name");
+            made.is_date = dates.contains(made.data);
             made.protection = attribute(style.child("style:table-cell-properties"), "style:cell-protect");
             const std::string display = attribute(style, "style:display-name");
             made.shown_name = display.empty() ? attribute(style, "style:name") : display;
@@ -82,6 +88,7 @@ public:
         CellFormat made;
         made.style = name.empty() ? "Default" : named(name);
         made.locked = locked(name.empty() ? "Default" : name);
+        if (is_date(name)) made.number.shown_as = audit::ShownAs::date;
         return made;
     }
     [[nodiscard]] bool shows_sheet(const std::string& name) const {
@@ -94,6 +101,8 @@ private:
         std::string parent;
         std::string shown_name;
         std::string protection;
+        std::string data;  ///< its number format
+        bool is_date = false;
         bool automatic = false;
         bool visible = true;
     };
@@ -112,6 +121,12 @@ private:
         if (!style->protection.empty())
             return style->protection != "none" && style->protection.find("protected") != std::string::npos;
         return style->parent.empty() || locked(style->parent);
+    }
+
+    [[nodiscard]] bool is_date(const std::string& name) const {
+        const Style* style = find(name);
+        if (style == nullptr) return false;
+        return style->data.empty() ? is_date(style->parent) : style->is_date;
     }
 
     std::map<std::string, Style> styles_;

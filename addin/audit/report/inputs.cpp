@@ -94,12 +94,17 @@ private:
         return run;
     }
 
-    /// Whether other typed numbers stand beside most of them.
+    /// Whether it is a list of dates, or other typed numbers stand beside most of them.
     [[nodiscard]] bool is_column_of_table(const std::vector<Spot>& run) const {
         if (run.size() < fewest_of_table) return false;
+        if (std::all_of(run.begin(), run.end(), [&](const Spot& spot) { return is_date(spot); })) return true;
         const auto beside = std::count_if(run.begin(), run.end(),
                                           [&](const Spot& spot) { return numbers_in_row_.at(spot.row) > 1; });
         return static_cast<std::size_t>(beside) * 5 >= run.size() * 4;
+    }
+
+    [[nodiscard]] bool is_date(const Spot& spot) const {
+        return audited_.format(spot).number.shown_as == ShownAs::date;
     }
 
     [[nodiscard]] bool is_number(const Spot& spot) const {

@@ -46,6 +46,8 @@ Term alike_from(UnitReader& reader, const Node& call, std::size_t from, const st
 
 Term summed(UnitReader& reader, const Node& call) {
     const Term sum = alike_from(reader, call, 0, "adds");
+    if (sum.kind == TermKind::date && call.text == "SUM")
+        reader.note(SlipKind::clash, "it adds dates: " + sum.what, sum.cell);
     return sum.kind == TermKind::text ? unknown_unit("it adds texts only") : sum;
 }
 Term picked(UnitReader& reader, const Node& call) {
@@ -203,6 +205,49 @@ Term sum_if(UnitReader& reader, const Node& call) {
     return found;
 }
 
+/// A quantity where Calc wants a date, or days, or a plain number.
+void hold_counted(UnitReader& reader, const Node& call, std::size_t i, const std::string& wants) {
+    const Node* node = argument(call, i);
+    if (node == nullptr) return;
+    const Term given = reader.of(*node);
+    if (given.kind == TermKind::unit && !is_in_days(given))
+        reader.note(SlipKind::clash, call.text + " takes " + wants + ", and is given " + given.what,
+                    given.cell);
+}
+
+Term date_of_numbers(UnitReader&, const Node& call) {
+    return a_date("what " + call.text + " gives");
+}
+
+/// So many days on from a date.
+Term date_counted_on(UnitReader& reader, const Node& call) {
+    hold_counted(reader, call, 0, "a date");
+    hold_counted(reader, call, 1, "a number of days");
+    return a_date("what " + call.text + " gives");
+}
+
+/// So many months on from a date.
+Term date_by_months(UnitReader& reader, const Node& call) {
+    hold_counted(reader, call, 0, "a date");
+    const Node* months = argument(call, 1);
+    const Term given = months == nullptr ? literal_number(0) : reader.of(*months);
+    if (given.kind == TermKind::unit && !is_plain(given.unit.dimension))
+        reader.note(SlipKind::clash, call.text + " takes a number of months, and is given " + given.what,
+                    given.cell);
+    return a_date("what " + call.text + " gives");
+}
+
+Term days_between(UnitReader& reader, const Node& call) {
+    hold_counted(reader, call, 0, "two dates");
+    hold_counted(reader, call, 1, "two dates");
+    return days("what " + call.text + " counts");
+}
+
+Term part_of_date(UnitReader& reader, const Node& call) {
+    hold_counted(reader, call, 0, "a date");
+    return pure_number("what " + call.text + " gives");
+}
+
 const std::unordered_map<std::string_view, Rule>& rules() {
     static const std::unordered_map<std::string_view, Rule> table = {
         {"SUM", summed},
@@ -271,6 +316,23 @@ const std::unordered_map<std::string_view, Rule>& rules() {
         {"MID", a_text},
         {"TEXTJOIN", a_text},
         {"HYPERLINK", a_text},
+        {"REPT", a_text},
+        {"DATE", date_of_numbers},
+        {"DATEVALUE", date_of_numbers},
+        {"TODAY", date_of_numbers},
+        {"EASTERSUNDAY", date_of_numbers},
+        {"WORKDAY", date_counted_on},
+        {"WORKDAY.INTL", date_counted_on},
+        {"EDATE", date_by_months},
+        {"EOMONTH", date_by_months},
+        {"DAYS", days_between},
+        {"NETWORKDAYS", days_between},
+        {"NETWORKDAYS.INTL", days_between},
+        {"YEAR", part_of_date},
+        {"MONTH", part_of_date},
+        {"DAY", part_of_date},
+        {"WEEKDAY", part_of_date},
+        {"ISOWEEKNUM", part_of_date},
         {"INDEX", from_table},
         {"VLOOKUP", from_column},
         {"LOOKUP", from_last},

@@ -133,6 +133,8 @@ private:
             reader_.lack(value.why + ", and it is read in " + wanted_text, value.cell);
         } else if (value.kind == Term::Kind::unknown || value.kind == Term::Kind::mixed) {
             reader_.doubt(value.why, value.cell);
+        } else if (value.kind == Term::Kind::date) {
+            reader_.lack(name(i) + " is a date, read in " + wanted_text, cell_of(passed));
         } else if (value.kind == Term::Kind::number) {
             reader_.lack(name(i) + " is a number without a unit, read in " + wanted_text, cell_of(passed));
         }

@@ -35,6 +35,32 @@ Term in_unit(const Unit& unit, const std::string& text, const std::string& what,
     return made;
 }
 
+Term a_date(const std::string& what, const std::optional<Spot>& cell) {
+    Term made;
+    made.kind = TermKind::date;
+    made.what = what;
+    made.cell = cell;
+    made.from_units = true;
+    return made;
+}
+
+namespace {
+
+const Unit& day_unit() {
+    static const Unit day = parse_unit("d");
+    return day;
+}
+
+}  // namespace
+
+Term days(const std::string& what) {
+    return in_unit(day_unit(), "d", what);
+}
+
+bool is_in_days(const Term& term) {
+    return term.kind == TermKind::unit && same_unit(term.unit, day_unit());
+}
+
 Term bare_number(const std::string& why, const std::optional<Spot>& cell) {
     Term made;
     made.kind = TermKind::bare;
@@ -112,6 +138,11 @@ Term multiplied(const Term& a, const Term& b, bool divides) {
     if (const Term* weak = weaker(a, b)) {
         if (weak->kind == TermKind::text) return unknown_unit("it computes with a text");
         return *weak;
+    }
+    if (a.kind == TermKind::date || b.kind == TermKind::date) {
+        if (!divides && a.kind == TermKind::truth) return b;  // (when it is so) * date
+        if (!divides && b.kind == TermKind::truth) return a;
+        return unknown_unit(std::string("it ") + (divides ? "divides" : "multiplies") + " a date");
     }
     Term made = a.kind == TermKind::unit ? a : b;
     made.literal.reset();
@@ -231,11 +262,32 @@ bool has_factor(const Term& term, double factor) {
            std::any_of(all.begin(), all.end(), [&](double product) { return is_about(product, factor); });
 }
 
+namespace {
+
+/// A date and another term: days count on from it, as do numbers without a unit; a quantity in another unit
+/// than days is none that can be added to it or compared with it, unless the formula converts it.
+Combined alike_date(const Term& date, const Term& other, const std::string& verb) {
+    if (other.kind != TermKind::unit) return {date, {}};
+    Term counted = days("a date");
+    if (alike(counted, other, verb).clash.empty()) return {date, {}};
+    return {date, "it " + verb + " a date, which counts days, and " + other.what};
+}
+
+}  // namespace
+
+Combined date_less(const Term& date, const Term& less) {
+    const bool both = less.kind == TermKind::date && (date.kind == TermKind::date || is_in_days(date));
+    if (both) return {days("the time between two dates"), {}};
+    return alike(date, less, "adds");
+}
+
 Combined alike(const Term& a, const Term& b, const std::string& verb) {
     if (const Term* weak = weaker(a, b)) {
         if (weak->kind == TermKind::mixed) return {*weak, weak->why};
         return {*weak, {}};
     }
+    if (a.kind == TermKind::date) return alike_date(a, b, verb);
+    if (b.kind == TermKind::date) return alike_date(b, a, verb);
     const bool both_units = a.kind == TermKind::unit && b.kind == TermKind::unit;
     if (both_units) {
         const bool same = same_unit(a.unit, b.unit) || (plain_unit(a) && plain_unit(b));

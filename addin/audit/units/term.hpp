@@ -19,6 +19,7 @@ enum class TermKind {
     number,   ///< without a unit by its nature: a literal, a count of cells, a ratio
     unit,     ///< in `unit`
     bare,     ///< a cell's number that stands without a unit, `why` says which
+    date,     ///< a day of the calendar, which Calc counts in days
     truth,    ///< TRUE or FALSE
     text,     ///< no number
     mixed,    ///< a range in different units
@@ -46,6 +47,11 @@ struct Term {
 [[nodiscard]] Term pure_number(const std::string& what);
 [[nodiscard]] Term in_unit(const Unit& unit, const std::string& text, const std::string& what,
                            const std::optional<Spot>& cell = {});
+[[nodiscard]] Term a_date(const std::string& what, const std::optional<Spot>& cell = {});
+/// So many days, such as lie between two dates.
+[[nodiscard]] Term days(const std::string& what);
+/// Whether it is in the unit in which dates are counted.
+[[nodiscard]] bool is_in_days(const Term& term);
 [[nodiscard]] Term bare_number(const std::string& why, const std::optional<Spot>& cell);
 [[nodiscard]] Term unknown_unit(const std::string& why, const std::optional<Spot>& cell = {});
 [[nodiscard]] Term some_text();
@@ -64,6 +70,9 @@ struct Combined {
     Term value;
     std::string clash;
 };
+
+/// A date and what is taken from it: the days between two dates, or another date.
+[[nodiscard]] Combined date_less(const Term& date, const Term& less);
 
 /// Two that are added, compared, or stand for each other as the branches of an IF. `verb` is "adds" or
 /// "compares".

@@ -76,6 +76,8 @@ private:
                            : UnitAnswer{Verdict::not_given, "TRUE or FALSE, from numbers without a unit", {}};
             case TermKind::bare:
                 return {Verdict::not_given, result.why, result.cell};
+            case TermKind::date:
+                return of_date();
             case TermKind::number:
                 return of_number(result);
             default:
@@ -105,6 +107,14 @@ private:
                              sources_.units.read(*cell->text()).unit && group_.is_link();
         if (is_unit) return {Verdict::consistent, "it repeats a unit", {}};
         return {Verdict::not_given, "the result is a text", {}};
+    }
+
+    [[nodiscard]] UnitAnswer of_date() const {
+        if (!own_) return {Verdict::consistent, "a day of the calendar", {}};
+        const std::string beside = own_->text->text + " stands in " + text(own_->at);
+        if (same_unit(*own_->text->unit, parse_unit("d")))
+            return {Verdict::consistent, "a day of the calendar, counted in days; " + beside, {}};
+        return {Verdict::inconsistent, "the result is a date, but " + beside, own_->at};
     }
 
     [[nodiscard]] UnitAnswer of_number(const Term& result) const {
@@ -149,6 +159,9 @@ private:
         if (!own_) {
             if (plain && result.unit.scale.to_coherent(1) == 1)
                 return {Verdict::consistent, "a plain number", {}};
+            if (book().format_of(at_).number.shown_as == ShownAs::date)
+                return {Verdict::inconsistent,
+                        "the result is in " + result.unit_text + ", but is shown as a date", at_};
             const bool asked = group_.tree().kind == NodeKind::call && !reader_.asked_at() && asks_by_text();
             if (asked) return {Verdict::consistent, "the formula itself asks for " + result.unit_text, {}};
             return {Verdict::not_given,

@@ -1,5 +1,6 @@
 #include "addin/audit/units/unit_reader.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "addin/audit/units/calc_units.hpp"
@@ -100,6 +101,7 @@ Term UnitReader::of_cell(const Spot& spot) {
     if (cell->text() != nullptr) return some_text();
     const std::optional<UnitCell> unit = sources_.units.of(spot);
     if (!unit) {
+        if (is_shown_as_date(spot)) return a_date("the date in " + text(spot), spot);
         if (cell->error != 0)
             return unknown_unit(text(spot) + " shows " + addin::error_text(cell->error), spot);
         if (sources_.bare_is_plain) {
@@ -110,6 +112,23 @@ Term UnitReader::of_cell(const Spot& spot) {
         return bare_number("no unit stands beside " + text(spot), spot);
     }
     return in_unit(*unit->text->unit, unit->text->text, text(spot), spot);
+}
+
+bool UnitReader::is_shown_as_date(const Spot& spot) const {
+    const BookCell* cell = sources_.book.find(spot);
+    return cell != nullptr && cell->number() != nullptr && cell->error == 0 &&
+           sources_.book.format_of(spot).number.shown_as == ShownAs::date;
+}
+
+bool UnitReader::holds_dates_only(const Area& area) const {
+    const std::vector<BookCell>& cells = sources_.book.sheets[static_cast<std::size_t>(area.sheet)].cells;
+    const std::int32_t last = std::min(area.last_column, sources_.book.columns(area.sheet) - 1);
+    for (std::int32_t column = area.first_column; column <= last; ++column)
+        for (const std::uint32_t i : sources_.book.column(area.sheet, column, area.first_row, area.last_row))
+            if (cells[i].error != 0 ||
+                (cells[i].number() != nullptr && !is_shown_as_date({area.sheet, cells[i].row, column})))
+                return false;
+    return true;
 }
 
 Term UnitReader::of_area(const Area& area) {
@@ -123,6 +142,8 @@ Term UnitReader::of_area(const Area& area) {
                     ") and in " + found.other->text->text + " (" + text(found.other->at) + ")";
         return mixed;
     }
+    if (found.without && !found.unit && holds_dates_only(area))
+        return a_date("the dates in " + text(area), area.first());
     if (found.without)
         return bare_number("no unit stands beside " + text(*found.without) + " in " + text(area),
                            found.without);
@@ -164,6 +185,16 @@ Term UnitReader::of_operation(const Node& node) {
     if (sign == "+" || sign == "-") {
         if (left.kind == TermKind::text || right.kind == TermKind::text)
             return unknown_unit("it computes with a text");
+        const bool two_dates = left.kind == TermKind::date && right.kind == TermKind::date;
+        if (sign == "+" && two_dates) {
+            note(SlipKind::clash, "it adds two dates, " + left.what + " and " + right.what, right.cell);
+            return unknown_unit("it adds two dates");
+        }
+        if (sign == "-" && right.kind == TermKind::date) {
+            Combined less = date_less(left, right);
+            if (!less.clash.empty()) note(SlipKind::clash, less.clash, right.cell ? right.cell : left.cell);
+            return std::move(less.value);
+        }
         Term value = alike_or_clash(left, right, "adds");
         if (sign == "-" && left.literal && right.literal) value.literal = *left.literal - *right.literal;
         return value;
@@ -173,7 +204,7 @@ Term UnitReader::of_operation(const Node& node) {
     const Term value = alike_or_clash(left, right, "compares");
     if (value.kind == TermKind::unknown || value.kind == TermKind::bare || value.kind == TermKind::mixed)
         return value;
-    return truth_of(value.kind == TermKind::unit || value.from_units);
+    return truth_of(value.kind == TermKind::unit || value.kind == TermKind::date || value.from_units);
 }
 
 }  // namespace undercroft::audit

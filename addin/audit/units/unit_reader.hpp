@@ -66,6 +66,9 @@ private:
     [[nodiscard]] Term of_operation(const addin::Node& node);
     [[nodiscard]] Term of_power(const addin::Node& node);
     [[nodiscard]] Term of_name(const addin::Node& node);
+    /// A number without a unit that its format shows as a day of the calendar.
+    [[nodiscard]] bool is_shown_as_date(const Spot& spot) const;
+    [[nodiscard]] bool holds_dates_only(const Area& area) const;
 
     const UnitSources& sources_;
     const addin::Node* root_;  ///< the whole formula
