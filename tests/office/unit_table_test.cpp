@@ -69,7 +69,7 @@ void count_by_table(const sheets::Document& document, const std::vector<TestedRo
 /// Puts so many rows into the midst of the tested table, as a user's own would be.
 void lengthen_table(const sheets::Document& document, int more) {
     calculate_at_once(document, false);
-    const Reference<css::sheet::XSpreadsheet> site = document.sheet("Site");
+    const Reference<css::sheet::XSpreadsheet> site = document.sheet("Storage");
     Reference<css::util::XProtectable>(site, UNO_QUERY_THROW)->unprotect({});
     const auto first =
         Reference<css::sheet::XCellAddressable>(document.named("unit_table_height"), UNO_QUERY_THROW);
