@@ -141,9 +141,11 @@ bool blank_matters(const Document& document, const Grows& list) {
 }
 
 /// Results that count the rows of a list count the new one too.
-const std::set<std::string> counts_rows = {"holds_all",   "holds_open",   "tests_all",  "tests_open",
-                                           "levels_open", "density_open", "lifts_rows", "deliveries_open",
-                                           "record_open", "takeoff_open", "job_open"};
+const std::set<std::string> counts_rows = {
+    "holds_all", "holds_open", "tests_all", "tests_open", "levels_open", "density_open", "lifts_rows",
+    "deliveries_open", "record_open", "takeoff_open", "job_open",
+    // The last activity of the sequence takes a day for ten hold points.
+    "work_taken", "bar_step"};
 
 }  // namespace
 
@@ -155,7 +157,7 @@ TEST_CASE(
     job.recalculate();
     const auto before = named_numbers(job);
     const std::vector<Grows> lists = growing_lists(job);
-    CHECK(lists.size() == 18);
+    CHECK(lists.size() == 19);
     for (auto list = lists.rbegin(); list != lists.rend(); ++list) {  // those above stay where they are
         CAPTURE(list->sheet, list->first, list->last, list->most);
         if (list->rows() == list->most) continue;
