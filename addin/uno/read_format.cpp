@@ -19,6 +19,20 @@ audit::ShownAs shown_as(sal_Int16 type) {
     return audit::ShownAs::number;
 }
 
+/// What the office knows of the number format of cells; nothing where it knows none. The Calc of Debian 13
+/// gives cells of a workbook that was saved in another country's office keys without a format, and refuses
+/// them.
+Reference<css::beans::XPropertySet> known_format(const Reference<css::beans::XPropertySet>& cells,
+                                                 const Reference<css::util::XNumberFormats>& formats) {
+    sal_Int32 key = 0;
+    if (!cells.is() || !formats.is() || !(cells->getPropertyValue("NumberFormat") >>= key)) return {};
+    try {
+        return formats->getByKey(key);
+    } catch (const css::uno::RuntimeException&) {
+        return {};
+    }
+}
+
 }  // namespace
 
 Reference<css::util::XNumberFormats> number_formats_of(const Reference<css::uno::XInterface>& document) {
@@ -29,9 +43,7 @@ Reference<css::util::XNumberFormats> number_formats_of(const Reference<css::uno:
 audit::NumberFormat number_format_of(const Reference<css::beans::XPropertySet>& cells,
                                      const Reference<css::util::XNumberFormats>& formats) {
     audit::NumberFormat format;
-    sal_Int32 key = 0;
-    if (!cells.is() || !formats.is() || !(cells->getPropertyValue("NumberFormat") >>= key)) return format;
-    const Reference<css::beans::XPropertySet> properties = formats->getByKey(key);
+    const Reference<css::beans::XPropertySet> properties = known_format(cells, formats);
     if (!properties.is()) return format;
     sal_Int16 type = 0;
     rtl::OUString code;
@@ -55,9 +67,7 @@ audit::NumberFormat number_format_of(const Reference<css::beans::XPropertySet>& 
 
 std::string format_words_of(const Reference<css::beans::XPropertySet>& cells,
                             const Reference<css::util::XNumberFormats>& formats) {
-    sal_Int32 key = 0;
-    if (!cells.is() || !formats.is() || !(cells->getPropertyValue("NumberFormat") >>= key)) return {};
-    const Reference<css::beans::XPropertySet> properties = formats->getByKey(key);
+    const Reference<css::beans::XPropertySet> properties = known_format(cells, formats);
     if (!properties.is()) return {};
     sal_Int16 type = 0;
     rtl::OUString code;
