@@ -20,6 +20,8 @@
 
 #include <cmath>
 #include <optional>
+#include <sstream>
+#include <string>
 #include <variant>
 #include <vector>
 
@@ -83,6 +85,9 @@ Quantity quantity_of(const NamedRange& table, sal_Int32 row, sal_Int32 column = 
     return Quantity::of(table->getCellByPosition(column, row)->getValue(),
                         parse_unit(shown_in(table->getCellByPosition(column, 0))));
 }
+
+/// What every comment of ours says, and so tells it from one of a person.
+constexpr const char* of_the_options = " of the options of ";
 
 struct Bed {
     std::string origin;
@@ -167,9 +172,9 @@ Bed bed_at(const NamedCells& options, const css::table::CellAddress& cursor) {
                   {"end_margin", of_space(6)},
                   {"site_length", of_bed("length")},
                   {"site_width", of_bed("width")}};
-    bed.origin = "Bed " + std::to_string(*place) + " of the options of " +
-                 shown_in(options.cell("job_name")) + ", No. " + shown_in(options.cell("job_number")) +
-                 ", revision " + shown_in(options.cell("job_revision"));
+    bed.origin = "Bed " + std::to_string(*place) + of_the_options + shown_in(options.cell("job_name")) +
+                 ", No. " + shown_in(options.cell("job_number")) + ", revision " +
+                 shown_in(options.cell("job_revision"));
     return bed;
 }
 
@@ -270,9 +275,10 @@ private:
     void say_origin(const TypedCell& cell) const {
         const Reference<css::sheet::XSheetAnnotationAnchor> anchor(cell, UNO_QUERY_THROW);
         const Reference<css::text::XSimpleText> text(anchor->getAnnotation(), UNO_QUERY);
-        std::string said = text.is() ? to_string(text->getString()) : std::string();
-        if (const auto ours = said.find("Bed "); ours != std::string::npos) said.erase(ours);
-        if (!said.empty() && said.back() != '\n') said += '\n';
+        std::string said;  // by others
+        std::istringstream lines(text.is() ? to_string(text->getString()) : std::string());
+        for (std::string line; std::getline(lines, line);)
+            if (line.find(of_the_options) == std::string::npos) said += line + '\n';
         Reference<css::sheet::XSheetAnnotationsSupplier>(sheet_of(cell), UNO_QUERY_THROW)
             ->getAnnotations()
             ->insertNew(address(cell), to_oustring(said + origin_));

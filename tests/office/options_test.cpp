@@ -2,6 +2,9 @@
 // numbers.
 #include <com/sun/star/sheet/XCellAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XSheetAnnotationAnchor.hpp>
+#include <com/sun/star/sheet/XSheetAnnotationsSupplier.hpp>
+#include <com/sun/star/text/XSimpleText.hpp>
 #include <com/sun/star/util/XSearchable.hpp>
 
 #include <algorithm>
@@ -287,6 +290,26 @@ TEST_CASE("a bed is entered by the menu as by hand, says from where it comes, an
     const auto register_rows = rows_that_say(open.job.document(), "Audit",
                                              "Bed " + std::to_string(other_kind) + " of the options of");
     CHECK(register_rows >= 11);  // two inputs stand beside each other
+}
+
+TEST_CASE("a person's comment at an input stays, and of those of two beds entered the last", "[people]") {
+    BothOpen open;
+    const auto cell = open.job.document().named("site_length");
+    const auto at =
+        css::uno::Reference<css::sheet::XCellAddressable>(cell, css::uno::UNO_QUERY_THROW)->getCellAddress();
+    css::uno::Reference<css::sheet::XSheetAnnotationsSupplier>(open.job.document().sheet("Site"),
+                                                               css::uno::UNO_QUERY_THROW)
+        ->getAnnotations()
+        ->insertNew(at, "Bed as surveyed");
+    for (const int place : {1, 2})
+        CHECK(open.enter_at("try_bed_kind", place).find("are entered in") != std::string::npos);
+    const css::uno::Reference<css::text::XSimpleText> comment(
+        css::uno::Reference<css::sheet::XSheetAnnotationAnchor>(cell, css::uno::UNO_QUERY_THROW)
+            ->getAnnotation(),
+        css::uno::UNO_QUERY_THROW);
+    const std::string said = sheets::to_utf8(comment->getString());
+    CHECK_THAT(said, Catch::StartsWith("Bed as surveyed\nBed 2 of the options of "));
+    CHECK(said.find("Bed 1 of the options of ") == std::string::npos);
 }
 
 TEST_CASE("a bed that cannot be entered is refused in a sentence, and nothing is written", "[people]") {
