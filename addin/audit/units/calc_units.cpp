@@ -206,11 +206,14 @@ Term sum_if(UnitReader& reader, const Node& call) {
 }
 
 /// A quantity where Calc wants a date, or days, or a plain number.
-void hold_counted(UnitReader& reader, const Node& call, std::size_t i, const std::string& wants) {
+/// \param fits whether a quantity in a unit is one that is wanted
+template <class Fits>
+void hold_counted(UnitReader& reader, const Node& call, std::size_t i, const std::string& wants,
+                  const Fits& fits) {
     const Node* node = argument(call, i);
     if (node == nullptr) return;
     const Term given = reader.of(*node);
-    if (given.kind == TermKind::unit && !is_in_days(given))
+    if (given.kind == TermKind::unit && !fits(given))
         reader.note(SlipKind::clash, call.text + " takes " + wants + ", and is given " + given.what,
                     given.cell);
 }
@@ -221,30 +224,27 @@ Term date_of_numbers(UnitReader&, const Node& call) {
 
 /// So many days on from a date.
 Term date_counted_on(UnitReader& reader, const Node& call) {
-    hold_counted(reader, call, 0, "a date");
-    hold_counted(reader, call, 1, "a number of days");
+    hold_counted(reader, call, 0, "a date", is_in_days);
+    hold_counted(reader, call, 1, "a number of days", is_in_days);
     return a_date("what " + call.text + " gives");
 }
 
 /// So many months on from a date.
 Term date_by_months(UnitReader& reader, const Node& call) {
-    hold_counted(reader, call, 0, "a date");
-    const Node* months = argument(call, 1);
-    const Term given = months == nullptr ? literal_number(0) : reader.of(*months);
-    if (given.kind == TermKind::unit && !is_plain(given.unit.dimension))
-        reader.note(SlipKind::clash, call.text + " takes a number of months, and is given " + given.what,
-                    given.cell);
+    hold_counted(reader, call, 0, "a date", is_in_days);
+    hold_counted(reader, call, 1, "a number of months",
+                 [](const Term& given) { return is_plain(given.unit.dimension); });
     return a_date("what " + call.text + " gives");
 }
 
 Term days_between(UnitReader& reader, const Node& call) {
-    hold_counted(reader, call, 0, "two dates");
-    hold_counted(reader, call, 1, "two dates");
+    hold_counted(reader, call, 0, "two dates", is_in_days);
+    hold_counted(reader, call, 1, "two dates", is_in_days);
     return days("what " + call.text + " counts");
 }
 
 Term part_of_date(UnitReader& reader, const Node& call) {
-    hold_counted(reader, call, 0, "a date");
+    hold_counted(reader, call, 0, "a date", is_in_days);
     return pure_number("what " + call.text + " gives");
 }
 
