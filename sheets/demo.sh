@@ -29,7 +29,7 @@ compute school-field-us whole-job-us
 compute meadow-retention whole-job
 compute meadow-reuse whole-job reuse
 compute yard-options options
-compute field-infiltration design
+compute field-infiltration whole-job design
 compute car-park-fails whole-job
 say "5/5  Published worked examples through the same functions"
 run_in_calc build/sheets/sheet_office build/extensions build/sheets/worked-examples.ots build/demo/worked-examples.ods \
