@@ -5,6 +5,7 @@
 #include <com/sun/star/task/XJob.hpp>
 
 #include "tests/office/desk.hpp"
+#include "tests/office/main_thread.hpp"
 
 namespace undercroft::tests {
 
@@ -22,7 +23,7 @@ std::string asked_audit(const sheets::Office& office, const sheets::Document& do
     arguments.getArray()[1] = {"File", Any(file.empty() ? rtl::OUString() : sheets::file_url(file))};
     arguments.getArray()[2] = {"Writes", Any(writes)};
     css::uno::Sequence<css::beans::NamedValue> answer;
-    job->execute(arguments) >>= answer;
+    in_main_thread(office, [&] { job->execute(arguments) >>= answer; });
     rtl::OUString text;
     for (const css::beans::NamedValue& part : answer)
         if (part.Name == "Text") part.Value >>= text;

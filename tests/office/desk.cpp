@@ -10,6 +10,7 @@
 #include <com/sun/star/util/XChangesBatch.hpp>
 
 #include <fstream>
+#include <iostream>
 #include <memory>
 #include <stdexcept>
 
@@ -27,6 +28,12 @@ std::unique_ptr<sheets::Office> office;  // NOLINT: one for the whole run, ended
 struct Closer : Catch::TestEventListenerBase {
     using Base = Catch::TestEventListenerBase;
     using Base::Base;
+    /// A test that loses the office says why, and those after it have a new one.
+    void testCaseEnded(const Catch::TestCaseStats& /*stats*/) override {
+        if (!office || !office->has_ended()) return;
+        std::cout << "  " << office->why_it_ended() << '\n';
+        office.reset();
+    }
     void testRunEnded(const Catch::TestRunStats& stats) override {
         office.reset();
         std::error_code ignored;

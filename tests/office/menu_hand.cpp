@@ -11,6 +11,7 @@
 #include <rtl/ref.hxx>
 
 #include "sheets/builder/cell_text.hpp"
+#include "tests/office/main_thread.hpp"
 
 namespace undercroft::tests {
 
@@ -43,7 +44,8 @@ Reference<css::frame::XController> view_of(const sheets::Document& document) {
 
 }  // namespace
 
-MenuHand::MenuHand(const sheets::Office& office, const sheets::Document& document) : document_(document) {
+MenuHand::MenuHand(const sheets::Office& office, const sheets::Document& document)
+    : office_(office), document_(document) {
     css::uno::Sequence<Any> arguments(1);
     arguments.getArray()[0] <<= view_of(document)->getFrame();
     commands_.set(office.context()->getServiceManager()->createInstanceWithArgumentsAndContext(
@@ -62,7 +64,7 @@ std::string MenuHand::pick(const std::string& command) const {
     const rtl::Reference<Listener> listener(new Listener);
     css::util::URL url;
     url.Complete = sheets::to_ustring("undercroft:" + command);
-    commands_->dispatchWithNotification(url, {}, listener.get());
+    in_main_thread(office_, [&] { commands_->dispatchWithNotification(url, {}, listener.get()); });
     return listener->said;
 }
 
@@ -76,7 +78,7 @@ std::string MenuHand::selected() const {
 }
 
 void MenuHand::undo() const {
-    undo_of(document_)->undo();
+    in_main_thread(office_, [&] { undo_of(document_)->undo(); });
 }
 
 std::string MenuHand::undoes() const {

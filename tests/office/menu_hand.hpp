@@ -27,6 +27,7 @@ public:
     [[nodiscard]] std::string undoes() const;
 
 private:
+    const sheets::Office& office_;
     const sheets::Document& document_;
     css::uno::Reference<css::frame::XNotifyingDispatch> commands_;
 };
