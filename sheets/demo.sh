@@ -37,13 +37,17 @@ run_in_calc build/sheets/sheet_office build/extensions build/sheets/worked-examp
 say "What came out"
 for job in $jobs; do
   awk -v job="$job" '
+    function told() {
+      if (book == "") return
+      printf "%s, %s: %d checks pass, %d fail, %d wait for an answer\n", job, book, passed, fails, open
+      for (i = 1; i <= fails; ++i) print "    " failed[i]
+      passed = fails = open = 0
+    }
+    /^[a-z-]+: filling in/ { told(); book = substr($1, 1, length($1) - 1) }
     /^  PASS / { ++passed }
     /^  FAIL / { failed[++fails] = substr($0, 15) }
     /^  open / { ++open }
-    END {
-      printf "%s: %d checks pass, %d fail, %d wait for an answer\n", job, passed, fails, open
-      for (i = 1; i <= fails; ++i) print "    " failed[i]
-    }' "build/demo/$job.log"
+    END { told() }' "build/demo/$job.log"
 done
 (cd build/demo && cmake -E tar xf worked-examples.ods content.xml && grep -o '[0-9][0-9]* of [0-9]* rows agree' content.xml | head -1 |
   sed 's/^/worked examples: /'; rm -f content.xml)
