@@ -2,6 +2,7 @@
 
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XEnumerationAccess.hpp>
+#include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/FormulaResult.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeMovement.hpp>
@@ -82,6 +83,37 @@ sal_Int32 pattern_row(const GrowingList& list, sal_Int32 near) {
     return best;
 }
 
+/// The formulas of a row, each made unlike its neighbours while a row is put in above it or it is taken out.
+///
+/// Calc (seen in 7.4) may break down where that cuts a run of equal formulas: the set of cells that nobody
+/// looks at any more keeps a place in memory that is gone when the set grows (sc::ColumnSpanSet). So there is
+/// no run.
+class Parted {
+public:
+    Parted(const Reference<css::sheet::XSpreadsheet>& sheet, sal_Int32 row, sal_Int32 last_column) {
+        const auto cells = Reference<css::sheet::XCellRangesQuery>(
+                               sheet->getCellRangeByPosition(0, row, last_column, row), UNO_QUERY_THROW)
+                               ->queryContentCells(css::sheet::CellFlags::FORMULA)
+                               ->getCells()
+                               ->createEnumeration();
+        while (cells->hasMoreElements()) {
+            cells_.emplace_back(cells->nextElement(), UNO_QUERY_THROW);
+            const rtl::OUString formula = cells_.back()->getFormula();
+            cells_.back()->setFormula("=(" + formula.copy(1) + ")");
+        }
+    }
+    /// Puts them back, with what they look at where it stands now.
+    void join() const {
+        for (const Reference<css::table::XCell>& cell : cells_) {
+            const rtl::OUString formula = cell->getFormula();
+            cell->setFormula("=" + formula.copy(2, formula.getLength() - 3));
+        }
+    }
+
+private:
+    std::vector<Reference<css::table::XCell>> cells_;
+};
+
 class RowMaker {
 public:
     explicit RowMaker(const GrowingList& list)
@@ -94,8 +126,14 @@ public:
                                   .EndColumn) {}
 
     void insert_above(sal_Int32 row) {
+        const Parted parted(list_.sheet, row, sheets_last_column_);
         rows_->insertByIndex(row, 1);
+        parted.join();
         ++list_.last_row;
+    }
+    void remove(sal_Int32 row) {
+        const Parted parted(list_.sheet, row, sheets_last_column_);
+        rows_->removeByIndex(row, 1);
     }
     /// What looks at the row alone follows it.
     void move(sal_Int32 from, sal_Int32 to) {
@@ -273,9 +311,7 @@ void remove_row(const Reference<css::frame::XModel>& document, const css::table:
             "what you may type in where it does not apply.");
     const std::size_t before = lost_references(document);
     OneChange change(document, list.sheet, "Remove a row");
-    Reference<css::table::XColumnRowRange>(list.sheet, UNO_QUERY_THROW)
-        ->getRows()
-        ->removeByIndex(cursor.Row, 1);
+    RowMaker(list).remove(cursor.Row);
     change.finish();
     if (lost_references(document) > before) {
         change.take_back();
