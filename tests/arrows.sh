@@ -38,7 +38,7 @@ find . -path ./build -prune -o \( -name '*.cpp' -o -name '*.hpp' \) -print | sed
     room("calc", "units")
     room("addin", "units")
     room("addin/catalogue", trade)
-    room("addin/generate", trade " addin/catalogue addin/formula")
+    room("addin/generate", trade " addin addin/catalogue addin/formula")
     room("addin/formula", trade " addin/catalogue")
     below = trade " addin addin/catalogue addin/formula"
     room("addin/audit/book", below)
@@ -48,7 +48,7 @@ find . -path ./build -prune -o \( -name '*.cpp' -o -name '*.hpp' \) -print | sed
     audit = "addin/audit/book addin/audit/units addin/audit/findings addin/audit/report"
     room("addin/uno", below " " audit)
     room("sheets/builder", "units addin")
-    room("sheets/office", "units sheets/builder addin/catalogue addin/formula")
+    room("sheets/office", "units addin sheets/builder addin/catalogue addin/formula")
     room("tests", below " " audit " addin/generate addin/uno sheets/builder sheets/office")
     offices = " addin/uno sheets/office tests "
   }

@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <iostream>
 
-#include "sheets/builder/command_line.hpp"
+#include "addin/command_line.hpp"
 #include "sheets/builder/compose.hpp"
 #include "sheets/builder/equations.hpp"
 #include "sheets/builder/examples_book.hpp"
@@ -12,22 +12,19 @@
 #include "sheets/builder/worked_examples_book.hpp"
 
 int main(int argc, char** argv) try {
+    using namespace undercroft;
     using namespace undercroft::sheets;
-    CLI::App app("Builds the template workbooks from their text, as flat OpenDocument spreadsheets.",
-                 "build_sheets");
+    CommandLine line("Builds the template workbooks from their text, as flat OpenDocument spreadsheets.",
+                     "build_sheets");
     std::filesystem::path texts;
     std::filesystem::path equations;
     std::filesystem::path examples;
     std::filesystem::path output;
-    app.add_option("TEXT_FOLDER", texts, "the sheets as text, and workbooks.txt")
-        ->required()
-        ->check(CLI::ExistingDirectory);
-    app.add_option("EQUATIONS", equations, "the equations of the functions")
-        ->required()
-        ->check(CLI::ExistingFile);
-    app.add_option("EXAMPLES", examples, "the file of worked examples")->required()->check(CLI::ExistingFile);
-    app.add_option("OUTPUT_FOLDER", output, "where the workbooks go")->required();
-    if (const auto status = read_command_line(app, argc, argv)) return *status;
+    line.add_required("TEXT_FOLDER", texts, "the sheets as text, and workbooks.txt", Existing::folder);
+    line.add_required("EQUATIONS", equations, "the equations of the functions", Existing::file);
+    line.add_required("EXAMPLES", examples, "the file of worked examples", Existing::file);
+    line.add_required("OUTPUT_FOLDER", output, "where the workbooks go");
+    if (const auto status = line.read(argc, argv)) return *status;
 
     std::filesystem::create_directories(output);
     std::vector<Sheet> sheets = read_sheets(texts);

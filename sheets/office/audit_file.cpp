@@ -38,22 +38,22 @@ void check_together(const Wanted& wanted) {
         {"--csv", wanted.table}, {"--json", wanted.json}, {"--out", wanted.copy}, {"--print", wanted.pages}};
     for (const auto& [name, path] : outputs) {
         if (path.empty()) continue;
-        if (wanted.files.size() > 1) throw CLI::ValidationError(name, "goes with one file");
+        if (wanted.files.size() > 1) throw WrongCommandLine(name, "goes with one file");
         if (is_same_place(path, wanted.files[0]))
-            throw CLI::ValidationError(name, "must not be the file under audit");
+            throw WrongCommandLine(name, "must not be the file under audit");
         if (!wanted.against.empty() && is_same_place(path, wanted.against))
-            throw CLI::ValidationError(name, "must not be the template");
+            throw WrongCommandLine(name, "must not be the template");
         if (!wanted.since.empty() && is_same_place(path, wanted.since))
-            throw CLI::ValidationError(name, "must not be the earlier revision");
+            throw WrongCommandLine(name, "must not be the earlier revision");
         for (const auto& [other_name, other] : outputs)
             if (other_name != name && !other.empty() && is_same_place(path, other))
-                throw CLI::ValidationError(name, "must not be the file of " + other_name);
-        if (const std::string why = hindrance(path); !why.empty()) throw CLI::ValidationError(name, why);
+                throw WrongCommandLine(name, "must not be the file of " + other_name);
+        if (const std::string why = hindrance(path); !why.empty()) throw WrongCommandLine(name, why);
     }
     if (!wanted.copy.empty() && !has_ending(wanted.copy, {".ods", ".fods"}))
-        throw CLI::ValidationError("--out", "must end in .ods or .fods");
+        throw WrongCommandLine("--out", "must end in .ods or .fods");
     if (!wanted.pages.empty() && !has_ending(wanted.pages, {".pdf"}))
-        throw CLI::ValidationError("--print", "must end in .pdf");
+        throw WrongCommandLine("--print", "must end in .pdf");
 }
 
 /// A copy that somebody signed is kept: the signature is in no other file.
@@ -121,25 +121,27 @@ int audit_all(const Wanted& wanted) {
 }  // namespace undercroft::sheets
 
 int main(int argc, char** argv) {
+    using namespace undercroft;
     using namespace undercroft::sheets;
-    CLI::App app(
+    CommandLine line(
         "Audits workbooks in a headless Calc with our extension; the files themselves are never changed. "
         "Ends "
         "with 0 when nothing was found, 1 when something was, 2 when the audit of one could not be made.",
         "audit_file");
     Wanted wanted;
-    add_office(app, wanted.extensions, wanted.limits);
-    app.add_option("FILE", wanted.files, "a workbook; several")->required();
-    app.add_option("--against", wanted.against, "the template that they are compared with")
-        ->check(CLI::ExistingFile);
-    app.add_option("--since", wanted.since, "an earlier revision: what changed is told as a revision note")
-        ->check(CLI::ExistingFile);
-    app.add_option("--json", wanted.json, "gets all of it for other programs; goes with one file");
-    app.add_option("--csv", wanted.table, "gets the findings as a table; goes with one file");
-    auto* copy = app.add_option("--out", wanted.copy,
-                                "gets the workbook, every cell computed anew, with the sheet Audit (.ods)");
-    app.add_option("--print", wanted.pages, "gets the pages of that copy (.pdf)")->needs(copy);
-    app.callback([&wanted] { check_together(wanted); });
+    add_office(line, wanted.extensions, wanted.limits);
+    line.add_required("FILE", wanted.files, "a workbook; several");
+    line.add_optional("--against", wanted.against, "the template that they are compared with",
+                      Existing::file);
+    line.add_optional("--since", wanted.since, "an earlier revision: what changed is told as a revision note",
+                      Existing::file);
+    line.add_optional("--json", wanted.json, "gets all of it for other programs; goes with one file");
+    line.add_optional("--csv", wanted.table, "gets the findings as a table; goes with one file");
+    line.add_optional("--out", wanted.copy,
+                      "gets the workbook, every cell computed anew, with the sheet Audit (.ods)");
+    line.add_optional("--print", wanted.pages, "gets the pages of that copy (.pdf)");
+    line.need("--print", "--out");
+    line.check_together([&wanted] { check_together(wanted); });
     return run_tool(
-        app, argc, argv, [&] { return audit_all(wanted); }, not_audited);
+        line, argc, argv, [&] { return audit_all(wanted); }, not_audited);
 }

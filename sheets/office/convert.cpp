@@ -33,12 +33,11 @@ void check_pairs(const Wanted& wanted) {
         const fs::path& output = wanted.files[to];
         for (std::size_t other = 0; other < wanted.files.size(); ++other)
             if (other != to && is_same_place(output, wanted.files[other]))
-                throw CLI::ValidationError("FILE", output.string() + " must not be another of the files");
+                throw WrongCommandLine("FILE", output.string() + " must not be another of the files");
         if (const std::string why = hindrance(output); !why.empty())
-            throw CLI::ValidationError("FILE", output.string() + " cannot be written: " + why);
+            throw WrongCommandLine("FILE", output.string() + " cannot be written: " + why);
         if (!can_be_saved(output))
-            throw CLI::ValidationError("FILE",
-                                       "cannot save a file that ends in " + output.extension().string());
+            throw WrongCommandLine("FILE", "cannot save a file that ends in " + output.extension().string());
     }
 }
 
@@ -94,27 +93,26 @@ int convert_all(const Wanted& wanted) {
 }  // namespace undercroft::sheets
 
 int main(int argc, char** argv) {
+    using namespace undercroft;
     using namespace undercroft::sheets;
-    CLI::App app(
+    CommandLine line(
         "Converts workbooks in a headless Calc with our extension, every cell computed anew. Ends with 1 "
         "when a formula cell shows an error, which is said with the cell and the reason, with 2 when one "
         "could not be "
         "converted.",
         "sheet_office");
     Wanted wanted;
-    add_office(app, wanted.extensions, wanted.limits);
-    app.add_option("--last", wanted.last, "a sheet that goes behind all others; several in that order")
-        ->allow_extra_args(false);
-    app.add_option("--errors-meant", wanted.errors, "a sheet that shows errors to learn from; several")
-        ->allow_extra_args(false);
-    app.add_option("--keep-read", wanted.read, "a folder for each template as the audit reads it")
-        ->check(CLI::ExistingDirectory);
-    app.add_option("FILE", wanted.files, "a workbook, then the file it becomes; several pairs")->required();
-    app.callback([&wanted] {
+    add_office(line, wanted.extensions, wanted.limits);
+    line.add_optional("--last", wanted.last, "a sheet that goes behind all others; several in that order");
+    line.add_optional("--errors-meant", wanted.errors, "a sheet that shows errors to learn from; several");
+    line.add_optional("--keep-read", wanted.read, "a folder for each template as the audit reads it",
+                      Existing::folder);
+    line.add_required("FILE", wanted.files, "a workbook, then the file it becomes; several pairs");
+    line.check_together([&wanted] {
         if (wanted.files.size() % 2 != 0)
-            throw CLI::ValidationError("FILE", "each workbook wants the file that it becomes");
+            throw WrongCommandLine("FILE", "each workbook wants the file that it becomes");
         check_pairs(wanted);
     });
     return run_tool(
-        app, argc, argv, [&] { return convert_all(wanted); }, not_converted);
+        line, argc, argv, [&] { return convert_all(wanted); }, not_converted);
 }

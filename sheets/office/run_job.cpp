@@ -267,7 +267,7 @@ void check_workbooks(const Wanted& wanted) {
     for (const WorkbookText& workbook : read_workbooks_of(wanted.texts)) known.insert(workbook.name);
     for (const std::string& workbook : wanted.workbooks)
         if (!known.contains(text_of(workbook)))
-            throw CLI::ValidationError("WORKBOOK", "there is no workbook " + workbook);
+            throw WrongCommandLine("WORKBOOK", "there is no workbook " + workbook);
 }
 
 int run(const Wanted& wanted) {
@@ -301,29 +301,25 @@ int run(const Wanted& wanted) {
 }  // namespace undercroft::sheets
 
 int main(int argc, char** argv) {
+    using namespace undercroft;
     using namespace undercroft::sheets;
-    CLI::App app(
+    CommandLine line(
         "Fills a job's numbers into templates in a headless Calc, as a person would, and says what came out. "
         "What one workbook computes and a later one is given is handed on. Ends with 1 when a formula cell "
         "shows an error, other checks fail than the job says must fail, or an input is not given or not "
         "confirmed; with 2 when it could not be run.",
         "run_job");
     Wanted wanted;
-    add_office(app, wanted.extensions, wanted.limits);
-    app.add_option("TEXT_FOLDER", wanted.texts, "the sheets as text")
-        ->required()
-        ->check(CLI::ExistingDirectory);
-    app.add_option("JOB", wanted.job, "the job's numbers, as sheets/demo/car-park.txt has them")
-        ->required()
-        ->check(CLI::ExistingFile);
-    app.add_option("TEMPLATE_FOLDER", wanted.templates, "the templates, built from that text")
-        ->required()
-        ->check(CLI::ExistingDirectory);
-    app.add_option("OUTPUT_FOLDER", wanted.output, "gets a folder of the job's name, with .ods and .pdf")
-        ->required();
-    app.add_option("WORKBOOK", wanted.workbooks, "such as storage or whole-job-us; several, in that order")
-        ->required();
-    app.callback([&wanted] { check_workbooks(wanted); });
+    add_office(line, wanted.extensions, wanted.limits);
+    line.add_required("TEXT_FOLDER", wanted.texts, "the sheets as text", Existing::folder);
+    line.add_required("JOB", wanted.job, "the job's numbers, as sheets/demo/car-park.txt has them",
+                      Existing::file);
+    line.add_required("TEMPLATE_FOLDER", wanted.templates, "the templates, built from that text",
+                      Existing::folder);
+    line.add_required("OUTPUT_FOLDER", wanted.output, "gets a folder of the job's name, with .ods and .pdf");
+    line.add_required("WORKBOOK", wanted.workbooks,
+                      "such as storage or whole-job-us; several, in that order");
+    line.check_together([&wanted] { check_workbooks(wanted); });
     return run_tool(
-        app, argc, argv, [&] { return run(wanted); }, not_run);
+        line, argc, argv, [&] { return run(wanted); }, not_run);
 }

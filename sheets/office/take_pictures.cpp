@@ -112,22 +112,20 @@ int take(const Wanted& wanted) {
 }  // namespace undercroft::sheets
 
 int main(int argc, char** argv) {
+    using namespace undercroft;
     using namespace undercroft::sheets;
-    CLI::App app("Takes pictures of the program for the guide, on the screen that DISPLAY names.",
-                 "take_pictures");
+    CommandLine line("Takes pictures of the program for the guide, on the screen that DISPLAY names.",
+                     "take_pictures");
     Wanted wanted;
-    add_office(app, wanted.extensions, wanted.limits);
-    app.add_option("FILE", wanted.file, "the workbook")->required()->check(CLI::ExistingFile);
-    app.add_option("FOLDER", wanted.folder, "where the pictures go")
-        ->required()
-        ->check(CLI::ExistingDirectory);
-    app.add_option("SCENE", wanted.scenes,
-                   "NAME=SHEET!CELL or NAME=SHEET!CELL@PERCENT; NAME=menu is our menu, opened")
-        ->required()
-        ->check([](const std::string& scene) {
+    add_office(line, wanted.extensions, wanted.limits);
+    line.add_required("FILE", wanted.file, "the workbook", Existing::file);
+    line.add_required("FOLDER", wanted.folder, "where the pictures go", Existing::folder);
+    line.add_required(
+        "SCENE", wanted.scenes, "NAME=SHEET!CELL or NAME=SHEET!CELL@PERCENT; NAME=menu is our menu, opened",
+        [](const std::string& scene) {
             const bool good = scene.find('=') != std::string::npos &&
                               (scene.ends_with("=menu") || scene.find('!') != std::string::npos);
             return good ? std::string() : "'" + scene + "' is no NAME=SHEET!CELL";
         });
-    return run_tool(app, argc, argv, [&] { return take(wanted); });
+    return run_tool(line, argc, argv, [&] { return take(wanted); });
 }

@@ -4,24 +4,20 @@
 
 #include <iostream>
 
-#include "sheets/builder/command_line.hpp"
+#include "addin/command_line.hpp"
 #include "sheets/office/office.hpp"
 #include "units/one_line.hpp"
 
 namespace undercroft::sheets {
 
 /// Adds what all of them begin with: the folder of the extensions that go into the office, and its limits.
-inline void add_office(CLI::App& app, std::filesystem::path& extensions, Limits& limits) {
-    app.add_option("EXTENSIONS", extensions,
-                   "folder of the extensions that the office gets, build/extensions")
-        ->required()
-        ->check(CLI::ExistingDirectory);
-    app.add_option_function<long>(
-           "--seconds", [&limits](long seconds) { limits.time = std::chrono::seconds(seconds); },
-           "that the office may take for one workbook; 120")
-        ->check(CLI::Range(1L, 1000000L));
-    app.add_option("--memory", limits.memory, "GiB of memory that the office may take; 4")
-        ->check(CLI::Range(0.1, 10000.0));
+inline void add_office(CommandLine& line, std::filesystem::path& extensions, Limits& limits) {
+    using std::chrono::seconds;
+    line.add_required("EXTENSIONS", extensions,
+                      "folder of the extensions that the office gets, build/extensions", Existing::folder);
+    line.add_optional("--seconds", limits.time, "that the office may take for one workbook; 120", seconds(1),
+                      seconds(1000000));
+    line.add_optional("--memory", limits.memory, "GiB of memory that the office may take; 4", 0.1, 10000.0);
 }
 
 /// Where text of a file must not command the terminal that it is shown on.
@@ -47,9 +43,9 @@ int done_in_office(const Office& office, const std::string& what, int failed, co
 
 /// Reads the command line and runs a tool; what goes wrong is said, and ends with this exit status.
 template <class Tool>
-int run_tool(CLI::App& app, int argc, char** argv, const Tool& tool, int failed = 1) {
+int run_tool(CommandLine& line, int argc, char** argv, const Tool& tool, int failed = 1) {
     try {
-        const auto status = read_command_line(app, argc, argv);
+        const auto status = line.read(argc, argv);
         if (status) return *status;
         const int ended = tool();
         std::cout.flush();

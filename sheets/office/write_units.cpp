@@ -11,8 +11,9 @@
 #include "sheets/office/tool.hpp"
 
 int main(int argc, char** argv) {
+    using namespace undercroft;
     using namespace undercroft::sheets;
-    CLI::App app(
+    CommandLine line(
         "Brings a workbook up to date that was made before bare numbers were refused beside quantities: the "
         "result "
         "that one function of ours hands to another gets its unit written with it. The file itself stays.",
@@ -21,16 +22,16 @@ int main(int argc, char** argv) {
     std::filesystem::path file;
     std::filesystem::path out;
     Limits limits;
-    add_office(app, extensions, limits);
-    app.add_option("FILE", file, "the workbook")->required();
-    app.add_option("OUT", out, "the file that is written")->required();
-    app.callback([&] {
-        if (is_same_place(file, out)) throw CLI::ValidationError("OUT", "must not be the file itself");
-        if (const std::string why = hindrance(out); !why.empty()) throw CLI::ValidationError("OUT", why);
+    add_office(line, extensions, limits);
+    line.add_required("FILE", file, "the workbook");
+    line.add_required("OUT", out, "the file that is written");
+    line.check_together([&] {
+        if (is_same_place(file, out)) throw WrongCommandLine("OUT", "must not be the file itself");
+        if (const std::string why = hindrance(out); !why.empty()) throw WrongCommandLine("OUT", why);
         if (!can_be_saved(out))
-            throw CLI::ValidationError("OUT", "cannot save a file that ends in " + out.extension().string());
+            throw WrongCommandLine("OUT", "cannot save a file that ends in " + out.extension().string());
     });
-    return run_tool(app, argc, argv, [&] {
+    return run_tool(line, argc, argv, [&] {
         const Office office(extensions, limits);
         return done_in_office(office, file.string(), 1, [&] {
             const Keeper::Watch watch(office.keeper());
@@ -40,7 +41,7 @@ int main(int argc, char** argv) {
             document.recalculate();
             document.store(outputs.beside(out));
             outputs.put();
-            std::cout << undercroft::on_one_line(out.string()) << ": " << written
+            std::cout << on_one_line(out.string()) << ": " << written
                       << " formulas hand over their results with a unit\n";
             return 0;
         });

@@ -48,6 +48,8 @@ for tool in "$@"; do
       expect 2 '--seconds' "$tool" / a --seconds 0
       expect 2 '--against: File does not exist: /none' "$tool" / a --against /none ;;
     take_pictures) expect 2 "'menu' is no NAME=SHEET!CELL" "$tool" / "$0" / menu ;;
+    write_points) expect 2 'OUT: must end in .csv' "$tool" / a b.txt ;;
+    write_units) expect 2 'OUT: must not be the file itself' "$tool" / "$0" "$0" ;;
     run_job) expect 2 'JOB: File does not exist: /none' "$tool" / / /none / / storage ;;
   esac
 done
