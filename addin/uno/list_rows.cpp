@@ -140,6 +140,12 @@ public:
         moves_->moveRange(address(to), whole(from));
         set_height(to, height(from));
     }
+    /// What the row shows that will be copied: what is put in anew is not computed before all is done.
+    void look_at(sal_Int32 row) {
+        shown_.clear();
+        for (sal_Int32 column = 0; column <= list_.last_column + 1; ++column)
+            shown_.push_back(shown(row, column));
+    }
     void copy(sal_Int32 from, sal_Int32 to) {
         moves_->copyRange(address(to), whole(from));
         set_height(to, height(from));
@@ -157,7 +163,7 @@ public:
             } else if (given) {
                 put(row, column, {}, style_of_entry(column));
                 if (c + 1 < cells.size() && cells[c + 1].style == "UnitLink")
-                    put(row, column + 1, shown(row, column + 1), "UnitEntry");
+                    put(row, column + 1, shown_.at(c + 1), "UnitEntry");
             } else if (cells[c].is_entry() || cells[c].is_mark()) {
                 put(row, column, {});
             } else {
@@ -236,6 +242,7 @@ private:
 
     GrowingList list_;
     std::vector<bool> typed_;
+    std::vector<rtl::OUString> shown_;
     Reference<css::sheet::XCellRangeMovement> moves_;
     Reference<css::table::XTableRows> rows_;
     sal_Int32
@@ -281,6 +288,7 @@ css::table::CellAddress add_row(const Reference<css::frame::XModel>& document,
     const bool stays_last = is_last && is_fixed(list, at);
     OneChange change(document, list.sheet, "Add a row");
     RowMaker rows(list);
+    rows.look_at(pattern);
     // Always between two rows, so that all ranges over the list grow.
     const sal_Int32 inserted = is_last ? at : at + 1;
     rows.insert_above(inserted);
