@@ -161,10 +161,6 @@ private:
         page_.dress({0, whole, whole, -1, false, look::ink, digest_size});
     }
 
-    static std::string shown(const std::optional<double>& number) {
-        return number ? rounded_text(*number) : std::string();
-    }
-
     static std::string remark_of(const audit::RegisterLine& input) {
         if (!input.when_signed) return input.remark;
         return joined_by(
@@ -240,7 +236,7 @@ private:
     }
 
     void finish_input(const audit::RegisterLine& input, sal_Int32 half) {
-        page_.record(std::string(input_record) + input.key + "\t" + input.value_and_unit());
+        page_.record(std::string(input_record) + input.key + "\t" + input.kept());
         page_.link(half, input.target, input.cells);
         if (input.gravity > 0) page_.dress({0, half + value_column, half + value_column, look::fair});
         if (input.state == audit::InputState::assumed)
@@ -264,11 +260,11 @@ private:
         for (const audit::CheckLine& check : report_.checks) {
             const std::string unit = check.unit.empty() ? std::string() : " " + check.unit;
             const std::string both = check.demand && check.capacity
-                                         ? shown(check.demand) + unit + " of " + shown(check.capacity) + unit
+                                         ? check.demand_text + unit + " of " + check.capacity_text + unit
                                          : check.shown;
             page_.row({{what_column, joined_by(check.reference, " ", check.label)},
                        {verdict, std::string(text_of(check.verdict))},
-                       {ratio, shown(check.ratio)},
+                       {ratio, check.ratio ? rounded_text(*check.ratio) : std::string()},
                        {usual_column, both},
                        {rests, std::string(text_of(check.rests))},
                        {source, check.source}});

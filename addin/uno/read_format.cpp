@@ -50,6 +50,8 @@ audit::NumberFormat number_format_of(const Reference<css::beans::XPropertySet>& 
     properties->getPropertyValue("Type") >>= type;
     properties->getPropertyValue("FormatString") >>= code;
     format.shown_as = shown_as(type);
+    format.shows_time =
+        format.shown_as == audit::ShownAs::date && (type & css::util::NumberFormat::TIME) != 0;
     const bool writes_number =
         (type & (css::util::NumberFormat::NUMBER | css::util::NumberFormat::DEFINED)) != 0;
     if (writes_number && format.shown_as == audit::ShownAs::number) {

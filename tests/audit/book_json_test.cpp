@@ -19,7 +19,8 @@ Book unusual_book() {
                    {1, 3, "", std::string("line\nof text"), 0, -1, 0},
                    {4, 0, "=1/0", std::monostate(), 532, -1, 0}};
     sheet.arrays = {{0, 1, 2, 3, 4}};
-    sheet.formats = {{}, {"Entry", false, true, {ShownAs::percent, "mm", true, 2, 3}, "[=1]\"PASS\"", true}};
+    sheet.formats = {
+        {}, {"Entry", false, true, {ShownAs::percent, "mm", true, 2, 3, true}, "[=1]\"PASS\"", true}};
     sheet.hidden_rows = {1};
     sheet.hidden_columns = {2, 3};
     sheet.flat_rows = {4};
@@ -63,8 +64,9 @@ TEST_CASE("a book kept as JSON is the book that it was") {
     CHECK(arrays == sheet.arrays);
     REQUIRE(formats.size() == 2);
     const auto& [style, locked, has_list, number, words, unseen] = formats[1];
-    const auto& [shown_as, unit, hides, thousands, decimals] = number;
+    const auto& [shown_as, unit, hides, thousands, decimals, shows_time] = number;
     CHECK((shown_as == ShownAs::percent && unit == "mm" && hides && thousands == 2 && decimals == 3));
+    CHECK(shows_time);
     CHECK((style == "Entry" && !locked && has_list && words == "[=1]\"PASS\"" && unseen));
     CHECK(formats[0] == CellFormat());
     CHECK((hidden_rows == sheet.hidden_rows && hidden_columns == sheet.hidden_columns));

@@ -1,8 +1,11 @@
 // The sheet Audit as a checker works with it: accepting, signing, comparing revisions, printing.
 #include <com/sun/star/beans/NamedValue.hpp>
+#include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <com/sun/star/task/XJob.hpp>
+#include <com/sun/star/util/Date.hpp>
+#include <com/sun/star/util/XNumberFormatsSupplier.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 #include <com/sun/star/view/XRenderable.hpp>
 
@@ -232,6 +235,54 @@ TEST_CASE("against an earlier revision: inputs, results, verdicts and rows", "[a
     const sal_Int32 section = page.row_of("Since whole-job.ods", 0);
     REQUIRE(section > 0);
     CHECK(page.text(0, section + 1).starts_with("Others than in the earlier revision: "));
+}
+
+TEST_CASE("days are said as days, from the day 0 of the document, and plain numbers as numbers", "[audit]") {
+    const Document document = the_office().blank();
+    const std::string sheet = document.sheet_names().front();
+    const Reference<css::beans::XPropertySet> settings(document.model(), UNO_QUERY_THROW);
+    settings->setPropertyValue("NullDate", Any(css::util::Date(1, 1, 1904)));
+    const std::map<std::string, const char*> cells = {
+        {"A1", "What"},         {"B1", "Value"},     {"A2", "Starts"},
+        {"B2", "2026-11-02"},   {"A3", "Poured at"}, {"B3", "2026-11-02 14:30"},
+        {"A4", "Number"},       {"B4", "46328"},     {"A5", "Ends"},
+        {"B5", "=B2+B4-46318"}, {"A6", "Next"},      {"B6", "=B3+B4"}};
+    for (const auto& [address, content] : cells)
+        document.cell(sheet, address)->setFormula(rtl::OUString::createFromAscii(content));
+    const Reference<css::util::XNumberFormats> formats =
+        Reference<css::util::XNumberFormatsSupplier>(document.model(), UNO_QUERY_THROW)->getNumberFormats();
+    const auto show = [&](const char* cell, const char* format) {
+        const rtl::OUString code = rtl::OUString::createFromAscii(format);
+        const css::lang::Locale locale("en", "US", "");
+        const sal_Int32 known = formats->queryKey(code, locale, false);
+        Reference<css::beans::XPropertySet>(document.cell(sheet, cell), UNO_QUERY_THROW)
+            ->setPropertyValue("NumberFormat", Any(known >= 0 ? known : formats->addNew(code, locale)));
+    };
+    show("B2", "DD/MM/YY");
+    show("B3", "DD.MM.YYYY HH:MM");
+    show("B5", "YYYY-MM-DD");
+    const std::string earlier = scratch("days.ods").string();
+    document.store(earlier);
+    document.cell(sheet, "B2")->setFormula("2026-11-04");
+    const ptree report = audited(document, earlier);
+    const auto value = [&](const char* list, const char* cell) {
+        const std::vector<ptree> lines = lines_with(report, list, "cells", sheet + "." + cell);
+        return lines.size() == 1 ? lines.front().get<std::string>("value") : "not there";
+    };
+    CHECK(value("inputs", "B2") == "2026-11-04");
+    CHECK(value("inputs", "B3") == "2026-11-02 14:30");
+    CHECK(value("inputs", "B4") == "46328");
+    const std::vector<ptree> changed = lines_with(report, "changes", "cells", sheet + ".B2");
+    REQUIRE(changed.size() == 1);
+    CHECK(changed.front().get<std::string>("was") == "2026-11-02");
+    CHECK(changed.front().get<std::string>("is") == "2026-11-04");
+    CHECK(changed.front().get<std::string>("says") == "2 days later");
+    std::string results;
+    for (const auto& [none, map] : report.get_child("map"))
+        for (const auto& [no_key, line] : map.get_child("formulas"))
+            results += line.get<std::string>("cells") + " " + line.get<std::string>("value") + "\n";
+    CHECK_THAT(results, Catch::Contains("B5 2026-11-14"));
+    CHECK(Page(document).row_of("2026-11-02 14:30", gravity) > 0);  // the column of values
 }
 
 TEST_CASE("the whole job's audit is printed on at most twelve pages, with its heads on each", "[audit]") {

@@ -139,7 +139,7 @@ struct Book {
     bool computes_by_itself = true;  ///< AutoCalculate is on
     bool has_macros = false;
     std::vector<std::string> macros;  ///< their sources, where they could be read
-    std::string null_date;            ///< the day from which dates are counted
+    std::string null_date;            ///< the day from which dates are counted: `1899-12-30`, `1904-1-1`
 
     /// Sorts the cells and makes them findable. To be called once they are all there.
     void index();

@@ -7,7 +7,7 @@ namespace undercroft::audit {
 
 BOOST_DESCRIBE_ENUM(ShownAs, number, percent, time, date)
 BOOST_DESCRIBE_ENUM(FileKind, open_document, excel_2007, excel_97, other)
-BOOST_DESCRIBE_STRUCT(NumberFormat, (), (shown_as, unit, hides, thousands, decimals))
+BOOST_DESCRIBE_STRUCT(NumberFormat, (), (shown_as, unit, hides, thousands, decimals, shows_time))
 BOOST_DESCRIBE_STRUCT(Spot, (), (sheet, row, column))
 BOOST_DESCRIBE_STRUCT(Area, (), (sheet, first_row, first_column, last_row, last_column))
 BOOST_DESCRIBE_STRUCT(BookCell, (), (row, column, formula, value, error, array, format))

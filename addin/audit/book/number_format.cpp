@@ -25,10 +25,10 @@ std::optional<std::string> as_unit(std::string_view text) {
     return word != "1" && word != "-" && unit_of(word) ? std::optional(word) : std::nullopt;
 }
 
-/// "0:05" and "2025-04-03", near enough to recognise the cell.
+/// "the time 0:05" and "the date 2025-04-03", near enough to recognise the cell.
 std::string shown_text(const SeenNumber& seen) {
     if (seen.format.shown_as == ShownAs::percent) return rounded_text(100 * seen.number) + " %";
-    if (seen.format.shown_as == ShownAs::date) return "a date";
+    if (seen.format.shown_as == ShownAs::date) return seen.day.empty() ? "a date" : "the date " + seen.day;
     const auto minutes = static_cast<long>(std::lround(seen.number * 24 * 60));
     const long rest = std::abs(minutes % 60);
     return "the time " + std::to_string(minutes / 60) + (rest < 10 ? ":0" : ":") + std::to_string(rest);

@@ -18,10 +18,11 @@ enum class ShownAs : std::uint8_t { number, percent, time, date };
 
 struct NumberFormat {
     ShownAs shown_as = ShownAs::number;
-    std::string unit{};  ///< the text that the format writes behind the number: `0.00" mm"`
-    bool hides = false;  ///< shows nothing of a number: `;;;`
-    int thousands = 0;   ///< how many times it is divided by 1000 before it is shown: `0,`
-    int decimals = -1;   ///< how many are shown; -1: as many as there are
+    std::string unit{};       ///< the text that the format writes behind the number: `0.00" mm"`
+    bool hides = false;       ///< shows nothing of a number: `;;;`
+    int thousands = 0;        ///< how many times it is divided by 1000 before it is shown: `0,`
+    int decimals = -1;        ///< how many are shown; -1: as many as there are
+    bool shows_time = false;  ///< of a date: its time of day too
     friend auto operator<=>(const NumberFormat&, const NumberFormat&) = default;
 };
 
@@ -45,6 +46,7 @@ struct SeenNumber {
     std::string cell;  ///< "B5"
     double number = 0;
     NumberFormat format{};
+    std::string day{};        ///< that it is shown as: "2025-04-03"; empty where that is not known
     std::string unit_cell{};  ///< the unit beside it or at the head of its table; empty for none
     std::string row_label{};
     std::string column_head{};

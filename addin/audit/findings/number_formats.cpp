@@ -1,5 +1,6 @@
 #include <set>
 
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/grouped.hpp"
 #include "units/text.hpp"
@@ -34,6 +35,7 @@ private:
             if (cell.number() == nullptr || ++looked > most_looked_at) return;
             const Spot at{use.area.sheet, cell.row, cell.column};
             SeenNumber seen{audited_.text(formula.at.sheet, at), *cell.number(), audited_.format(at).number};
+            seen.day = day_text(audited_.book, at, *cell.number()).value_or("");
             if (!use.area.is_single()) seen.unit_cell = unit_within(use.area, at);
             if (!seen.unit_cell.empty()) return tell(formula, at, format_against_unit(seen));
             seen.column_head = audited_.labels.of_column(at);
@@ -93,8 +95,10 @@ void find_dates(const AuditedBook& audited, Findings& findings) {
                 is_number({at.sheet, at.row - 1, at.column}) && is_number({at.sheet, at.row + 1, at.column});
             if (!audited.units.of(at) && !in_column) continue;
             if (findings.has(FindingKind::number_format, at)) continue;
+            const std::optional<std::string> day = day_text(audited.book, at, *cell.number());
+            const std::string shown = day ? "the date " + *day : "a date";
             findings.add(FindingKind::number_format, Severity::error, at,
-                         "it is shown as a date, and is the number " + exact_text(*cell.number()) +
+                         "it is shown as " + shown + ", and is the number " + exact_text(*cell.number()) +
                              " to every formula; type the number that is meant, and give the cell a format "
                              "for numbers.");
         }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/lines.hpp"
 #include "units/text.hpp"
@@ -86,11 +87,17 @@ private:
             }
             if (smallest <= 0 || *run[i]->number() <= 0 || largest > widest * smallest) continue;
             const std::optional<double> factor = slipped(*run[i]->number(), smallest, largest);
-            if (factor && told_.insert(at[i]).second)
-                findings_.add(FindingKind::outlier, Severity::warning, at[i],
-                              exact_text(*run[i]->number()) + " stands among numbers from " +
-                                  exact_text(smallest) + " to " + exact_text(largest) +
-                                  ": is it off by a factor of " + exact_text(*factor) + "?");
+            if (!factor || !told_.insert(at[i]).second) continue;
+            const bool is_day = std::all_of(at.begin(), at.end(),
+                                            [&](const Spot& spot) { return shows_day(audited_.book, spot); });
+            const auto text = [&](double number) {
+                return is_day ? exact_at(audited_.book, at[i], number) : exact_text(number);
+            };
+            findings_.add(FindingKind::outlier, Severity::warning, at[i],
+                          text(*run[i]->number()) + " stands among " + (is_day ? "days" : "numbers") +
+                              " from " + text(smallest) + " to " + text(largest) +
+                              (is_day ? ": is it the day that is meant?"
+                                      : ": is it off by a factor of " + exact_text(*factor) + "?"));
         }
     }
 

@@ -3,6 +3,7 @@
 #include <map>
 #include <set>
 
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/book/unsteady.hpp"
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/grouped.hpp"
@@ -64,15 +65,15 @@ bool same_words(std::string_view a, std::string_view b) {
     return i == a.size() && j == b.size();
 }
 
-std::string shown(const CellValue& value) {
-    if (const double* number = std::get_if<double>(&value)) return exact_text(*number);
+std::string shown(const Book& book, const Spot& at, const CellValue& value) {
+    if (const double* number = std::get_if<double>(&value)) return exact_at(book, at, *number);
     if (const std::string* text = std::get_if<std::string>(&value)) return '"' + text->substr(0, 60) + '"';
     return "nothing";
 }
 
 /// "the file holds 12, and the formula gives 13"; empty when they agree.
-std::string difference(const StoredValue& stored, const BookCell& now) {
-    const std::string held = stored.is_error ? "an error" : shown(stored.value);
+std::string difference(const Book& book, const Spot& at, const StoredValue& stored, const BookCell& now) {
+    const std::string held = stored.is_error ? "an error" : shown(book, at, stored.value);
     if (now.error != 0)
         return stored.is_error ? "" : "the file holds " + held + ", and the formula gives an error";
     const double* number = std::get_if<double>(&stored.value);
@@ -81,7 +82,12 @@ std::string difference(const StoredValue& stored, const BookCell& now) {
                        ((number != nullptr && now.number() != nullptr && same(*number, *now.number())) ||
                         (text != nullptr && now.text() != nullptr && same_words(*text, *now.text())) ||
                         (number == nullptr && (text == nullptr || text->empty()) && now.shows_nothing()));
-    return agree ? "" : "the file holds " + held + ", and the formula gives " + shown(now.value);
+    if (agree) return {};
+    if (!stored.is_error && number != nullptr && now.number() != nullptr) {
+        const auto [was, is] = exact_at_both({book, at, *number}, {book, at, *now.number()});
+        return "the file holds " + was + ", and the formula gives " + is;
+    }
+    return "the file holds " + held + ", and the formula gives " + shown(book, at, now.value);
 }
 
 /// An array formula's area as it lies on the formula's sheet.
@@ -155,10 +161,10 @@ void find_stale_results(const AuditedBook& audited, const StoredValues& stored, 
         const BookSheet& sheet = audited.sheet(formula.at.sheet);
         audited.book.each_cell(on_sheet(formula), [&](const BookCell& now) {
             const StoredValue* value = stored.find(sheet.name, now.row, now.column);
-            const std::string says = value == nullptr ? "" : difference(*value, now);
+            const Spot at{formula.at.sheet, now.row, now.column};
+            const std::string says = value == nullptr ? "" : difference(audited.book, at, *value, now);
             if (says.empty()) return;
-            grouped.add(FindingKind::stale, Severity::error, formula.group, 0,
-                        {formula.at.sheet, now.row, now.column},
+            grouped.add(FindingKind::stale, Severity::error, formula.group, 0, at,
                         says +
                             " when it is computed anew; save the workbook again, and find out who or what "
                             "changed the value.");

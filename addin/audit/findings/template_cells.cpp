@@ -1,4 +1,5 @@
 #include "addin/audit/book/as_typed.hpp"
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/findings/findings.hpp"
 #include "units/text.hpp"
 
@@ -36,7 +37,7 @@ private:
         const BookSheet& sheet = template_.sheets[static_cast<std::size_t>(from.sheet)];
         if (cell.is_formula()) return compare_formula(from, now, at);
         if (sheet.is_protected && sheet.formats[cell.format].locked)
-            compare_fixed(cell, now, at);
+            compare_fixed(from, cell, now, at);
         else
             compare_input(from, cell, now, at);
     }
@@ -67,9 +68,10 @@ private:
         if (original == nullptr || original->at != from) return;  // inside an array formula
         if (now == nullptr || !now->is_formula()) {
             ++drift_.formulas_changed;
-            const std::string what = now == nullptr             ? "nothing"
-                                     : now->number() != nullptr ? "the number " + exact_text(*now->number())
-                                                                : "a text";
+            const std::string what = now == nullptr ? "nothing"
+                                     : now->number() != nullptr
+                                         ? number_words(audited_.book, at, *now->number())
+                                         : "a text";
             return tell(FindingKind::typed_over, Severity::error, at,
                         what + " stands where the template computes " + template_text(*original) +
                             "; put the formula back.");
@@ -92,13 +94,14 @@ private:
                a.area.last_row - a.area.first_row == b.area.last_row - b.area.first_row;
     }
 
-    void compare_fixed(const BookCell& cell, const BookCell* now, const Spot& at) {
+    void compare_fixed(const Spot& from, const BookCell& cell, const BookCell* now, const Spot& at) {
         if (cell.number() != nullptr) {
             const bool same = now != nullptr && !now->is_formula() && now->number() != nullptr &&
                               *now->number() == *cell.number();
             if (!same)
                 tell(FindingKind::template_changed, Severity::error, at,
-                     "the template fixes the number " + exact_text(*cell.number()) + " here; put it back.");
+                     "the template fixes " + number_words(template_, from, *cell.number()) +
+                         " here; put it back.");
             return;
         }
         const bool same = now != nullptr && !now->is_formula() && now->text() != nullptr &&

@@ -1,9 +1,9 @@
 // One input typed on two sheets, which will not be changed together.
 #include <map>
 
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/words.hpp"
-#include "units/text.hpp"
 
 namespace undercroft::audit {
 
@@ -34,12 +34,12 @@ void find_twins(const AuditedBook& audited, Findings& findings) {
             if (is_new || known->second.sheet == at.sheet) continue;
             const double other = *audited.book.find(known->second)->number();
             const bool same = other == *cell.number();
+            const auto [there, here] =
+                exact_at_both({audited.book, known->second, other}, {audited.book, at, *cell.number()});
             findings.add(FindingKind::twin, Severity::warning, {at, known->second},
                          audited.labels.of_row(at) + " is typed in " + audited.book.text(known->second) +
                              " as well" +
-                             (same ? ""
-                                   : ", with another value (" + exact_text(other) + " there, " +
-                                         exact_text(*cell.number()) + " here)") +
+                             (same ? "" : ", with another value (" + there + " there, " + here + " here)") +
                              "; type it once, and refer to that.");
         }
 }

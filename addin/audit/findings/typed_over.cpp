@@ -1,6 +1,8 @@
+#include <cmath>
 #include <map>
 #include <set>
 
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/findings/findings.hpp"
 #include "addin/audit/findings/lines.hpp"
 #include "addin/audit/findings/verdicts.hpp"
@@ -50,7 +52,7 @@ void find_by_style(const AuditedBook& audited, std::set<Spot>& found, Findings& 
             const Spot at{static_cast<std::int32_t>(s), cell.row, cell.column};
             found.insert(at);
             findings.add(FindingKind::typed_over, Severity::error, at,
-                         "the number " + exact_text(*cell.number()) +
+                         number_words(audited.book, at, *cell.number()) +
                              " is typed in a cell for a computed result (its style is " + format.style +
                              "); put the formula back.");
         }
@@ -97,15 +99,27 @@ std::size_t significant_digits(double number) {
     return digits.size();
 }
 
+/// A time to the second, which a person types in few digits and a workbook keeps in many; the clock gives
+/// parts of a second.
+bool is_typed_time(const NumberFormat& format, double number) {
+    constexpr double seconds_of_day = 86400;
+    constexpr double nearly = 1e-4;
+    const double seconds = number * seconds_of_day;
+    return (format.shown_as == ShownAs::time || format.shows_time) &&
+           std::abs(seconds - std::round(seconds)) < nearly;
+}
+
 /// A number that a computation gave, among numbers that were typed.
 void find_by_digits(const AuditedBook& audited, std::set<Spot>& found, Findings& findings) {
     for (std::size_t s = 0; s < audited.book.sheets.size(); ++s) {
         std::vector<const BookCell*> pasted;
         std::size_t typed = 0;
-        for (const BookCell& cell : audited.book.sheets[s].cells) {
+        const BookSheet& sheet = audited.book.sheets[s];
+        for (const BookCell& cell : sheet.cells) {
             if (cell.is_formula() || cell.number() == nullptr) continue;
             ++typed;
-            if (significant_digits(*cell.number()) >= pasted_digits) pasted.push_back(&cell);
+            const bool is_time = is_typed_time(sheet.formats[cell.format].number, *cell.number());
+            if (!is_time && significant_digits(*cell.number()) >= pasted_digits) pasted.push_back(&cell);
         }
         if (pasted.size() > 2 && 3 * pasted.size() > typed)
             continue;  // a table of measured or computed values
@@ -113,7 +127,7 @@ void find_by_digits(const AuditedBook& audited, std::set<Spot>& found, Findings&
             const Spot at{static_cast<std::int32_t>(s), cell->row, cell->column};
             if (!found.insert(at).second) continue;
             findings.add(FindingKind::typed_over, Severity::warning, at,
-                         "the number " + exact_text(*cell->number()) +
+                         number_words(audited.book, at, *cell->number()) +
                              " has more digits than anybody types: it was computed and pasted here; put the "
                              "formula back, or say where "
                              "it comes from.");

@@ -142,6 +142,9 @@ private:
         compare(then_.iterates, now.iterates, "circles are repeated until they settle");
         compare(then_.rounds_to_shown, now.rounds_to_shown, "results cut to the digits shown");
         compare(then_.has_macros, now.has_macros, "holds macros");
+        if (then_.null_date != now.null_date)
+            tell(Change::setting, "the workbook", then_.null_date, now.null_date,
+                 "day from which dates count");
         for (const auto& [name, value] : then_.properties) {
             const auto found = now.properties.find(name);
             const std::string is = found == now.properties.end() ? "nothing" : found->second;

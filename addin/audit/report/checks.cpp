@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "addin/audit/book/book_values.hpp"
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/findings/verdicts.hpp"
 #include "addin/audit/report/comparison.hpp"
 #include "addin/audit/report/formula_line.hpp"
@@ -22,6 +23,8 @@ using addin::NodeKind;
 struct Side {
     std::optional<double> number;
     const UnitText* unit = nullptr;
+    std::optional<Spot> day;   ///< the cell that shows it as a day
+    bool is_computed = false;  ///< neither a cell nor a number typed in the formula
 };
 
 class CheckComposer {
@@ -86,6 +89,8 @@ private:
 
     static bool is_worse(const CheckLine& a, const CheckLine& b) {
         if (a.verdict != b.verdict) return a.verdict < b.verdict;
+        if (a.of_days && b.of_days && a.demand && a.capacity && b.demand && b.capacity)
+            return *a.demand - *a.capacity > *b.demand - *b.capacity;
         return a.ratio && (!b.ratio || *a.ratio > *b.ratio);
     }
 
@@ -110,10 +115,14 @@ private:
         line.label = audited_.labels.of_row(formula.at);
         if (line.label.empty()) line.label = audited_.labels.of_column(formula.at);
         if (const BookCell* reference = heads_.cell(formula.at, {"ref", "reference", "no", "no.", "item"}))
-            line.reference = shown_value(*reference);
+            line.reference = shown_value(audited_.book, formula.at.sheet, *reference);
         line.verdict = verdict;
-        line.shown = formula.cell->number() != nullptr ? std::string() : shown_value(*formula.cell);
+        line.shown = formula.cell->number() != nullptr
+                         ? std::string()
+                         : shown_value(audited_.book, formula.at.sheet, *formula.cell);
         if (!add_kept_numbers(line)) add_numbers(group, comparison, line);
+        if (line.demand && line.demand_text.empty()) line.demand_text = rounded_text(*line.demand);
+        if (line.capacity && line.capacity_text.empty()) line.capacity_text = rounded_text(*line.capacity);
         add_source(group, comparison, line);
         line.rests = rests_on(group, comparison, formula);
         return line;
@@ -151,7 +160,21 @@ private:
             if (!to.dimension.same_kind(from.dimension)) return;
             line.capacity = to.scale.from_coherent(from.scale.to_coherent(*line.capacity));
         }
+        if (add_days(demand, capacity, line)) return;
         if (line.demand && line.capacity && *line.capacity != 0) line.ratio = *line.demand / *line.capacity;
+    }
+
+    /// Whether one is a day; what is computed to be held against a day is one too.
+    bool add_days(const Side& demand, const Side& capacity, CheckLine& line) const {
+        if (!demand.day && !capacity.day) return false;
+        const auto text_of_side = [&](const Side& side, const Side& other) {
+            if (!side.number) return std::string();
+            const std::optional<Spot> shows = side.is_computed ? other.day : side.day;
+            return shows ? rounded_at(audited_.book, *shows, *side.number) : rounded_text(*side.number);
+        };
+        line.demand_text = text_of_side(demand, capacity);
+        line.capacity_text = text_of_side(capacity, demand);
+        return line.of_days = true;
     }
 
     /// The cells that a part of a formula is, where it is nothing but cells.
@@ -172,10 +195,12 @@ private:
             const BookCell* cell = audited_.book.find(area->first());
             if (cell == nullptr || cell->number() == nullptr) return side;
             side.number = *cell->number();
+            if (shows_day(audited_.book, area->first())) side.day = area->first();
             if (const auto unit = audited_.units.of(area->first()); unit && unit->text->unit)
                 side.unit = unit->text;
             return side;
         }
+        side.is_computed = node.kind != NodeKind::number;
         try {
             const BookValues values(audited_.book, audited_.names, group.base, at);
             const addin::FormulaValue value = values.value_of(node);

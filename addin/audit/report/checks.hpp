@@ -36,8 +36,11 @@ struct CheckLine {
     std::string shown;  ///< as the cell shows it where it is neither 0 nor 1
     std::optional<double> demand;
     std::optional<double> capacity;
+    std::string demand_text;  ///< with six digits, or as the day that it is; empty where there is none
+    std::string capacity_text;
+    bool of_days = false;         ///< one of them is a day of the calendar
     std::string unit;             ///< of both
-    std::optional<double> ratio;  ///< demand over capacity; levels have none
+    std::optional<double> ratio;  ///< demand over capacity; levels and days have none
     std::string source;
     RestsOn rests = RestsOn::inputs;
 };

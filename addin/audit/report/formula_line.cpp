@@ -4,9 +4,9 @@
 #include <set>
 
 #include "addin/audit/book/as_typed.hpp"
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/catalogue/catalogue.hpp"
 #include "addin/formula/cell_error.hpp"
-#include "units/text.hpp"
 
 namespace undercroft::audit {
 
@@ -34,12 +34,13 @@ std::string shown_area(const AuditedBook& audited, const Area& area) {
     if (area.is_single()) {
         if (first == nullptr) return "blank";
         const auto unit = audited.units.of(area.first());
-        return shown_value(*first) + (unit && unit->beside ? " " + unit->text->text : "");
+        return shown_value(audited.book, area.sheet, *first) +
+               (unit && unit->beside ? " " + unit->text->text : "");
     }
     if (area.is_pair()) {
         const BookCell* unit = audited.book.find({area.sheet, area.first_row, area.last_column});
-        return (first == nullptr ? "blank" : shown_value(*first)) + " " +
-               (unit == nullptr ? "without unit" : shown_value(*unit));
+        return (first == nullptr ? "blank" : shown_value(audited.book, area.sheet, *first)) + " " +
+               (unit == nullptr ? "without unit" : shown_value(audited.book, area.sheet, *unit));
     }
     return "range of " + std::to_string(area.last_row - area.first_row + 1) + " x " +
            std::to_string(area.last_column - area.first_column + 1) + " cells";
@@ -78,9 +79,10 @@ void add_equations(const FormulaGroup& group, FormulaLine& line) {
 
 }  // namespace
 
-std::string shown_value(const BookCell& cell) {
+std::string shown_value(const Book& book, std::int32_t sheet, const BookCell& cell) {
     if (cell.error != 0) return addin::error_text(cell.error);
-    if (const double* number = cell.number()) return rounded_text(*number);
+    if (const double* number = cell.number())
+        return rounded_at(book, {sheet, cell.row, cell.column}, *number);
     if (const std::string* text = cell.text()) return text->size() > 60 ? text->substr(0, 60) + "..." : *text;
     return {};
 }

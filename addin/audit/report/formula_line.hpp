@@ -20,7 +20,7 @@ struct FormulaLine {
 
 [[nodiscard]] FormulaLine line_of(const AuditedBook& audited, const FormulaCell& formula);
 
-/// What a cell shows, with six digits.
-[[nodiscard]] std::string shown_value(const BookCell& cell);
+/// What a cell of that sheet shows: a day as one, other numbers with six digits.
+[[nodiscard]] std::string shown_value(const Book& book, std::int32_t sheet, const BookCell& cell);
 
 }  // namespace undercroft::audit

@@ -37,7 +37,7 @@ ColumnOfNumbers::ColumnOfNumbers(std::span<const double> numbers)
                            std::greater<>());
 }
 
-std::optional<std::string> ColumnOfNumbers::unlike_others(double number) const {
+std::optional<Unlike> ColumnOfNumbers::unlike_others(double number) const {
     if (!tells_something_) return std::nullopt;
     const double low = number == least_[0] ? least_[1] : least_[0];
     const double high = number == greatest_[0] ? greatest_[1] : greatest_[0];
@@ -54,8 +54,7 @@ std::optional<std::string> ColumnOfNumbers::unlike_others(double number) const {
     for (const double factor : powers_of_ten) consider(factor);
     for (const double factor : unit_factors) consider(factor);
     if (!best || ratio < powers_of_ten[0] / margin) return std::nullopt;
-    return "about " + times_text(*best, greater) + " the others of its column, which are " +
-           rounded_text(low) + (low == high ? "" : " to " + rounded_text(high));
+    return Unlike{times_text(*best, greater), low, high};
 }
 
 std::optional<std::string> slip_between(double was, double is) {

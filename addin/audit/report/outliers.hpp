@@ -9,15 +9,22 @@
 
 namespace undercroft::audit {
 
+/// How a number differs from the others of its column.
+struct Unlike {
+    std::string times;  ///< "1000 times"
+    double least = 0;   ///< of the others
+    double greatest = 0;
+};
+
 /// The numbers of a column, each against the others.
 class ColumnOfNumbers {
 public:
     explicit ColumnOfNumbers(std::span<const double> numbers);
 
     /// How a number differs from the others of its column, where it does so by a power of ten or by the
-    /// factor between two units: "1000 times the others of its column, 300 to 340". Nothing for a column that
+    /// factor between two units. Nothing for a column that
     /// spreads as far by itself, and for less than four numbers.
-    [[nodiscard]] std::optional<std::string> unlike_others(double number) const;
+    [[nodiscard]] std::optional<Unlike> unlike_others(double number) const;
 
 private:
     bool tells_something_ = false;

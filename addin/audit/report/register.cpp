@@ -1,8 +1,10 @@
 #include "addin/audit/report/register.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <map>
 
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/report/inputs.hpp"
 #include "addin/audit/report/outliers.hpp"
 #include "units/text.hpp"
@@ -14,9 +16,26 @@ namespace {
 /// Of remarks.
 enum Gravity { none, like_a_slip, unit_changed, unlike_column, unusual };
 
-std::string as_typed_value(const BookCell& cell) {
-    if (const double* number = cell.number()) return exact_text(*number);
-    return cell.text() != nullptr ? *cell.text() : std::string();
+constexpr std::string_view between_values = "; ";
+
+/// Adds what a cell holds to the values of a line, as it shows it and in numbers.
+void add_value(const Book& book, const Spot& at, std::string& shown, std::string& typed) {
+    const BookCell& cell = *book.find(at);
+    const double* number = cell.number();
+    const std::string text = cell.text() != nullptr ? *cell.text() : std::string();
+    if (!typed.empty()) {
+        shown += between_values;
+        typed += between_values;
+    }
+    shown += number != nullptr ? exact_at(book, at, *number) : text;
+    typed += number != nullptr ? exact_text(*number) : text;
+}
+
+std::optional<double> number_in(const std::string& text) {
+    double number = 0;
+    const char* const end = text.data() + text.size();
+    const auto [stop, error] = std::from_chars(text.data(), end, number);
+    return error == std::errc() && stop == end ? std::optional(number) : std::nullopt;
 }
 
 /// What a function of ours finds usual for one of its arguments, and whether a quantity is that.
@@ -53,10 +72,24 @@ private:
             const auto differs = column.unlike_others(numbers[i]);
             if (!differs) continue;
             RegisterLine outlier = line_of({run[i]});
-            outlier.remark = *differs;
+            outlier.remark = remark_on(*differs, run, run[i]);
             outlier.gravity = unlike_column;
             made.push_back(std::move(outlier));
         }
+    }
+
+    /// \param at is where it stands
+    [[nodiscard]] std::string remark_on(const Unlike& unlike, const std::vector<Spot>& run,
+                                        const Spot& at) const {
+        const bool is_day = std::all_of(run.begin(), run.end(),
+                                        [&](const Spot& spot) { return shows_day(audited_.book, spot); });
+        const auto text = [&](double number) {
+            return is_day ? rounded_at(audited_.book, at, number) : rounded_text(number);
+        };
+        const std::string others =
+            text(unlike.least) + (unlike.least == unlike.greatest ? "" : " to " + text(unlike.greatest));
+        return (is_day ? "far from" : "about " + unlike.times) + " the others of its column, which are " +
+               others;
     }
 
     [[nodiscard]] const BookCell& cell(const Spot& spot) const { return *audited_.book.find(spot); }
@@ -69,12 +102,11 @@ private:
         line.count = run.size();
         line.label = label_of(run);
         add_words(line);
-        for (const Spot& spot : run)
-            line.value += (line.value.empty() ? "" : "; ") + as_typed_value(cell(spot));
+        for (const Spot& spot : run) add_value(audited_.book, spot, line.value, line.typed);
         if (const auto unit = audited_.units.of(line.first)) line.unit = unit->text->text;
         add_state(run, line);
         line.key = key_of(line);
-        if (at_signing_ != nullptr) compare_with_signed(line);
+        if (at_signing_ != nullptr) compare_with_signed(run, line);
         add_template(run, line);
         if (line.count == 1) add_usual(line);
         return line;
@@ -135,28 +167,47 @@ private:
         return name + "|" + std::to_string(++seen_[name]);
     }
 
-    void compare_with_signed(RegisterLine& line) const {
+    void compare_with_signed(const std::vector<Spot>& run, RegisterLine& line) const {
         const auto then = at_signing_->inputs.find(line.key);
         if (then == at_signing_->inputs.end())
             line.when_signed.emplace();
-        else if (then->second != line.value_and_unit())
-            line.when_signed = then->second;
+        else if (then->second != line.kept())
+            line.when_signed = shown_as_now(then->second, run, line);
+    }
+
+    /// What was kept in numbers, as the cells of now show numbers: days as days, unless they then read as
+    /// now.
+    [[nodiscard]] std::string shown_as_now(const std::string& kept, const std::vector<Spot>& run,
+                                           const RegisterLine& line) const {
+        std::string shown;
+        std::size_t place = 0;
+        for (std::size_t begin = 0; begin <= kept.size(); ++place) {
+            const std::size_t end = std::min(kept.find(between_values, begin), kept.size());
+            const std::string text = kept.substr(begin, end - begin);
+            const std::optional<double> number = number_in(text);
+            const Spot& at = run[std::min(place, run.size() - 1)];
+            shown += (place == 0 ? "" : std::string(between_values)) +
+                     (number ? exact_at(audited_.book, at, *number) : text);
+            begin = end + between_values.size();
+        }
+        return shown == line.value_and_unit() ? kept : shown;
     }
 
     void add_template(const std::vector<Spot>& run, RegisterLine& line) const {
         if (match_ == nullptr) return;
+        std::string shown;
         std::string values;
         std::string unit;
         for (const Spot& spot : run) {
             const auto from = match_->in_template(spot);
             const BookCell* there = from ? match_->from().find(*from) : nullptr;
             if (there == nullptr || there->is_formula() || there->shows_nothing()) continue;
-            values += (values.empty() ? "" : "; ") + as_typed_value(*there);
+            add_value(match_->from(), *from, shown, values);
             if (spot == line.first) unit = unit_in_template(spot, *from, line);
         }
         if (values.empty()) return;
-        line.in_template = unit.empty() || unit == "1" ? values : values + " " + unit;
-        const bool same = values == line.value;
+        line.in_template = unit.empty() || unit == "1" ? shown : shown + " " + unit;
+        const bool same = values == line.typed;
         if (line.state == InputState::unknown)
             line.state = same && unit == line.unit ? InputState::assumed : InputState::given;
         if (line.count > 1 || line.state == InputState::confirmed) return;
@@ -187,7 +238,7 @@ private:
     }
 
     void add_slip(const BookCell& there, RegisterLine& line) const {
-        if (there.number() == nullptr) return;
+        if (there.number() == nullptr || shows_day(audited_.book, line.first)) return;
         const auto slip = slip_between(*there.number(), *cell(line.first).number());
         if (!slip) return;
         line.remark = *slip + " the template's";
@@ -203,7 +254,8 @@ private:
             from != nullptr && to != nullptr && from->number() != nullptr && to->number() != nullptr;
         const bool one_value = line.first.column == heads_.column(line.first.sheet, {"value"});
         if (has_ends && one_value)
-            line.usual = rounded_text(*from->number()) + " to " + rounded_text(*to->number());
+            line.usual = rounded_at(audited_.book, line.first, *from->number()) + " to " +
+                         rounded_at(audited_.book, line.first, *to->number());
         else if (words != nullptr && words->text() != nullptr)
             line.usual = *words->text();
         bool unusual_here =

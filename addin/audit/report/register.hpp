@@ -33,7 +33,8 @@ struct RegisterLine {
     std::string reference;  ///< the number of its row: `Si1`
     std::string label;
     std::string symbol;
-    std::string value;  ///< of a column all its values
+    std::string value;  ///< as its cell shows it, days as days; of a column all its values
+    std::string typed;  ///< the same in numbers alone
     std::string unit;
     std::optional<std::string> in_template;  ///< value and unit there; nothing where no template has it
     std::string usual;                       ///< `0.3 to 2 m`
@@ -46,8 +47,13 @@ struct RegisterLine {
     std::string remark;  ///< why it is worth a look; empty for most
     int gravity = 0;     ///< of the remark, the greatest first
 
-    [[nodiscard]] std::string value_and_unit() const {
-        return unit.empty() || unit == "1" ? value : value + " " + unit;
+    [[nodiscard]] std::string value_and_unit() const { return with_unit(value); }
+    /// What is kept of it for a later audit, which may find its cell in another format.
+    [[nodiscard]] std::string kept() const { return with_unit(typed); }
+
+private:
+    [[nodiscard]] std::string with_unit(const std::string& text) const {
+        return unit.empty() || unit == "1" ? text : text + " " + unit;
     }
 };
 

@@ -94,7 +94,7 @@ MapLine map_line(const AuditedBook& audited, const ContentHash& contents, const 
                            : cells_text(audited.book, std::move(spots), most_ranges_of_a_line);
     line.label = shown.label;
     line.formula = shown.formula;
-    line.value = shown_value(*first.cell);
+    line.value = shown_value(audited.book, first.at.sheet, *first.cell);
     line.unit = shown.unit;
     line.verdict = answer.verdict;
     line.reason = answer.reason;
@@ -168,7 +168,7 @@ std::string job_of(const AuditedBook& audited) {
             area_of(audited.book, meaning->tree.reference, meaning->defined->base, meaning->defined->base);
         const BookCell* cell = area ? audited.book.find(area->first()) : nullptr;
         if (cell == nullptr || cell->shows_nothing()) continue;
-        job += (job.empty() ? "" : ", ") + (before + shown_value(*cell));
+        job += (job.empty() ? "" : ", ") + (before + shown_value(audited.book, area->sheet, *cell));
     }
     return job;
 }
@@ -226,7 +226,7 @@ Report audit_workbook(const Subject& subject) {
 
 SignedState signed_state(const Report& report) {
     SignedState state;
-    for (const RegisterLine& input : report.inputs) state.inputs[input.key] = input.value_and_unit();
+    for (const RegisterLine& input : report.inputs) state.inputs[input.key] = input.kept();
     for (const SheetMap& sheet : report.map)
         for (const MapLine& line : sheet.lines) state.lines.insert(line.mark);
     return state;

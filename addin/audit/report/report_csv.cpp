@@ -80,10 +80,6 @@ private:
     std::string text_;
 };
 
-std::string number_text(const std::optional<double>& number) {
-    return number ? rounded_text(*number) : std::string();
-}
-
 void add_summary(const Report& report, Csv& csv) {
     const auto line = [&](const std::string& title, const std::string& says) {
         Row row;
@@ -153,9 +149,9 @@ void add_checks(const Report& report, Csv& csv) {
         row.unit = check.unit;
         row.source = check.source;
         row.reference = check.reference;
-        row.demand = number_text(check.demand);
-        row.capacity = number_text(check.capacity);
-        row.ratio = number_text(check.ratio);
+        row.demand = check.demand_text;
+        row.capacity = check.capacity_text;
+        if (check.ratio) row.ratio = rounded_text(*check.ratio);
         row.rests_on = text_of(check.rests);
         csv.row(row);
     }

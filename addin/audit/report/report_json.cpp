@@ -49,13 +49,16 @@ boost::json::object of_input(const RegisterLine& input) {
 }
 
 boost::json::object of_check(const CheckLine& check) {
+    const auto side = [&](const std::optional<double>& number, const std::string& text) {
+        return check.of_days ? boost::json::value(text) : or_null(number);
+    };
     return boost::json::object({{"cells", check.cells},
                                 {"reference", check.reference},
                                 {"label", check.label},
                                 {"verdict", text_of(check.verdict)},
                                 {"shown", check.shown},
-                                {"demand", or_null(check.demand)},
-                                {"capacity", or_null(check.capacity)},
+                                {"demand", side(check.demand, check.demand_text)},
+                                {"capacity", side(check.capacity, check.capacity_text)},
                                 {"unit", check.unit},
                                 {"ratio", or_null(check.ratio)},
                                 {"source", check.source},

@@ -63,14 +63,11 @@ std::string inputs_text(const Report& report) {
 
 std::string checks_text(const Report& report) {
     if (report.checks.empty()) return {};
-    const auto number = [](const std::optional<double>& value) {
-        return value ? rounded_text(*value) : std::string();
-    };
     TextTable table;
     table.row({"cells", "check", "verdict", "demand", "capacity", "unit", "ratio", "rests on"});
     for (const CheckLine& check : report.checks)
-        table.row({check.cells, check.label, std::string(text_of(check.verdict)), number(check.demand),
-                   number(check.capacity), check.unit, number(check.ratio),
+        table.row({check.cells, check.label, std::string(text_of(check.verdict)), check.demand_text,
+                   check.capacity_text, check.unit, check.ratio ? rounded_text(*check.ratio) : std::string(),
                    std::string(text_of(check.rests))});
     return "\nchecks\n" + table.text();
 }

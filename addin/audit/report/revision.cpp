@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "addin/audit/book/as_typed.hpp"
+#include "addin/audit/book/shown_number.hpp"
 #include "addin/audit/book/template_match.hpp"
 #include "addin/audit/report/book_changes.hpp"
 #include "addin/audit/report/comparison.hpp"
@@ -30,6 +31,12 @@ std::string percent_text(double was, double is) {
     const double change = (is - was) / std::abs(was) * per_cent;
     const double rounded = std::round(change * per_cent) / per_cent;
     return (rounded > 0 ? "+" : "") + rounded_text(rounded == 0 ? change : rounded) + " %";
+}
+
+/// `12 days later`, `1 day earlier`
+std::string days_text(double days) {
+    const double size = std::abs(days);
+    return rounded_text(size) + (size == 1 ? " day " : " days ") + (days > 0 ? "later" : "earlier");
 }
 
 /// The results of one formula, down its cells.
@@ -65,7 +72,8 @@ public:
         }
         for (auto& [group, results] : results_) {
             results.greatest.cells = cells_text(now_.book, results.cells);
-            if (results.cells.size() > 1) results.greatest.says += " at most";
+            if (results.cells.size() > 1 && !results.greatest.says.empty())
+                results.greatest.says += " at most";
             revision_.lines.push_back(std::move(results.greatest));
         }
         std::stable_sort(revision_.lines.begin(), revision_.lines.end(),
@@ -111,7 +119,7 @@ private:
             const Change change =
                 was.is_formula() ? Change::formula : typed_change(then_, from, was, then_units_);
             return tell(change, at,
-                        was.is_formula() ? short_formula(was.formula) : shown(was, then_units_, from),
+                        was.is_formula() ? short_formula(was.formula) : shown(then_, was, then_units_, from),
                         "nothing");
         }
         compare_locks(from, at);
@@ -120,8 +128,9 @@ private:
             return compare_results(from, was, *is, at);
         }
         if (was.is_formula() != is->is_formula())
-            return tell(Change::formula, at, was.is_formula() ? short_formula(was.formula) : shown_value(was),
-                        is->is_formula() ? short_formula(is->formula) : shown_value(*is),
+            return tell(Change::formula, at,
+                        was.is_formula() ? short_formula(was.formula) : shown_value(then_, from.sheet, was),
+                        is->is_formula() ? short_formula(is->formula) : shown_value(now_.book, at.sheet, *is),
                         is->is_formula() ? "computed now" : "typed over");
         if (was.value == is->value && was.error == is->error) return;
         compare_typed(from, was, *is, at);
@@ -154,26 +163,44 @@ private:
     }
     static bool is_mark(const Book& book, const Spot& at) { return book.format_of(at).style == "Mark"; }
 
-    static std::string shown(const BookCell& cell, const UnitCells& units, const Spot& at) {
-        const double* number = cell.number();
-        const std::string value = number != nullptr ? exact_text(*number) : shown_value(cell);
-        const auto unit = number == nullptr ? std::nullopt : units.of(at);
+    static std::string with_unit(const std::string& value, const UnitCells& units, const Spot& at) {
+        const auto unit = units.of(at);
         return unit ? value + " " + unit->text->text : value;
+    }
+    static std::string shown(const Book& book, const BookCell& cell, const UnitCells& units, const Spot& at) {
+        const double* number = cell.number();
+        return number == nullptr ? shown_value(book, at.sheet, cell)
+                                 : with_unit(exact_at(book, at, *number), units, at);
+    }
+
+    /// How far a number is from the earlier one: days of the calendar by the days between them.
+    [[nodiscard]] std::string change_text(double was, double is, const Spot& from, const Spot& at) const {
+        const bool was_day = shows_day(then_, from);
+        const bool is_day = shows_day(now_.book, at);
+        if (!was_day && !is_day) return percent_text(was, is);
+        return was_day && is_day && then_.null_date == now_.book.null_date ? days_text(is - was)
+                                                                           : std::string();
     }
 
     void compare_typed(const Spot& from, const BookCell& was, const BookCell& is, const Spot& at) {
         Change change = typed_change(now_.book, at, is, now_.units);
         if (change == Change::wording && was.number() != nullptr) change = Change::input;
         std::string says;
-        if (was.number() != nullptr && is.number() != nullptr)
-            says = percent_text(in_unit_of_now(*was.number(), from, at), *is.number());
+        const bool both = was.number() != nullptr && is.number() != nullptr;
+        if (both) says = change_text(in_unit_of_now(*was.number(), from, at), *is.number(), from, at);
         if (change == Change::unit) says = number_beside(from, at);
         if (was.number() != nullptr && is.number() == nullptr)
-            return tell(change, at, shown(was, then_units_, from), "the text \"" + shown_value(is) + "\"",
-                        says);
+            return tell(change, at, shown(then_, was, then_units_, from),
+                        "the text \"" + shown_value(now_.book, at.sheet, is) + "\"", says);
         if (is.number() != nullptr && was.number() == nullptr)
-            return tell(change, at, "the text \"" + shown_value(was) + "\"", shown(is, now_.units, at), says);
-        tell(change, at, shown(was, then_units_, from), shown(is, now_.units, at), says);
+            return tell(change, at, "the text \"" + shown_value(then_, from.sheet, was) + "\"",
+                        shown(now_.book, is, now_.units, at), says);
+        if (!both)
+            return tell(change, at, shown_value(then_, from.sheet, was), shown_value(now_.book, at.sheet, is),
+                        says);
+        const auto [before, after] =
+            exact_at_both({then_, from, *was.number()}, {now_.book, at, *is.number()});
+        tell(change, at, with_unit(before, then_units_, from), with_unit(after, now_.units, at), says);
     }
 
     /// What became of the number whose unit is another one.
@@ -235,10 +262,14 @@ private:
         const double* now = is.number();
         if (is_check_[formula->group]) {
             const bool turned = was.error != is.error || was.value != is.value;
-            if (turned) tell(Change::verdict, at, verdict_text(was), verdict_text(is));
+            if (turned)
+                tell(Change::verdict, at, verdict_text(then_, from.sheet, was),
+                     verdict_text(now_.book, at.sheet, is));
             return;
         }
-        if (was.error != is.error) return tell(Change::result, at, shown_value(was), shown_value(is));
+        if (was.error != is.error)
+            return tell(Change::result, at, shown_value(then_, from.sheet, was),
+                        shown_value(now_.book, at.sheet, is));
         if (then == nullptr || now == nullptr) return;
         const double before = in_unit_of_now(*then, from, at);
         const double size = std::max(std::abs(before), std::abs(*now));
@@ -252,15 +283,15 @@ private:
         results.greatest = line_at(Change::result, at);
         const auto unit = now_.units.of(at);
         const std::string unit_text = unit ? " " + unit->text->text : std::string();
-        results.greatest.was = rounded_text(before) + unit_text;
-        results.greatest.is = rounded_text(*now) + unit_text;
-        results.greatest.says = percent_text(before, *now);
+        results.greatest.was = rounded_at(then_, from, before) + unit_text;
+        results.greatest.is = rounded_at(now_.book, at, *now) + unit_text;
+        results.greatest.says = change_text(before, *now, from, at);
     }
 
-    static std::string verdict_text(const BookCell& cell) {
+    static std::string verdict_text(const Book& book, std::int32_t sheet, const BookCell& cell) {
         if (const double* number = cell.number(); number != nullptr && (*number == 0 || *number == 1))
             return *number == 1 ? "PASS" : "FAIL";
-        return shown_value(cell);
+        return shown_value(book, sheet, cell);
     }
 
     /// What stands now in cells of rows that were there, where nothing stood.
@@ -274,8 +305,9 @@ private:
                 if (!from || then_.find(*from) != nullptr) continue;
                 const Change change =
                     cell.is_formula() ? Change::formula : typed_change(now_.book, at, cell, now_.units);
-                tell(change, at, "nothing",
-                     cell.is_formula() ? short_formula(cell.formula) : shown(cell, now_.units, at));
+                tell(
+                    change, at, "nothing",
+                    cell.is_formula() ? short_formula(cell.formula) : shown(now_.book, cell, now_.units, at));
             }
         }
     }
