@@ -113,11 +113,12 @@ public:
         note_pipes();
         if (office_ > 0) kill(-office_, SIGKILL);
         end_children();
+        // Told before the clearing up, for which a tool that asks why its office is gone would not wait.
+        if (ending_) tell({message::ended, static_cast<char>('0' + static_cast<int>(*ending_))});
         clear_up_.push_back(folder_);
         clear_up_.insert(clear_up_.end(), pipes_.begin(), pipes_.end());
         std::error_code ignored;
         for (const std::string& path : clear_up_) fs::remove_all(path, ignored);
-        if (ending_) tell({message::ended, static_cast<char>('0' + static_cast<int>(*ending_))});
     }
 
 private:
